@@ -1,0 +1,63 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.cost.LifeCost;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Quote;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.cost.Terms;
+import io.github.brinewright.cost.YearlyCost;
+import io.github.brinewright.finding.DesignRule;
+import io.github.brinewright.finding.HomeRule;
+import io.github.brinewright.finding.Limits;
+import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.Sizer;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Compares a dealer's offers for homes. Immutable; may be shared between threads.
+ *
+ * @param offers what the dealer sells
+ * @param terms how it is sold
+ * @param limits the dealer's limits
+ */
+public record Comparer(List<Offer> offers, Terms terms, Limits limits) {
+  /**
+   * @throws IllegalArgumentException when there is no offer
+   */
+  public Comparer {
+    offers = List.copyOf(offers);
+    if (offers.isEmpty()) {
+      throw new IllegalArgumentException("there is no unit to compare");
+    }
+  }
+
+  /** A comparer with the usual terms and limits. */
+  public static Comparer of(List<Offer> offers) {
+    return new Comparer(offers, Terms.USUAL, Limits.USUAL);
+  }
+
+  /** Works out every setting of every offer for a home. */
+  public Comparison compare(Site site, Tariff tariff) {
+    HomeLoad home = new HomeLoad(site);
+    Sizer sizer = new Sizer(home);
+    List<Option> options = new ArrayList<>();
+    for (Offer offer : offers) {
+      for (Candidate candidate : Candidate.of(offer.unit())) {
+        options.add(option(sizer.design(candidate), offer, tariff));
+      }
+    }
+    options.sort(Preference.ORDER);
+    return new Comparison(home, HomeRule.findings(home), tariff, options);
+  }
+
+  private Option option(Design design, Offer offer, Tariff tariff) {
+    Quote quote = new Quote(offer, terms);
+    YearlyCost yearly = new YearlyCost(design, offer, tariff);
+    LifeCost life = new LifeCost(quote, yearly, tariff.escalation());
+    return new Option(design, DesignRule.findings(design, limits), quote, yearly, life);
+  }
+}

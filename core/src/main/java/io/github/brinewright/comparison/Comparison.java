@@ -1,0 +1,126 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.units.Volume;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * All options of a home side by side.
+ *
+ * @param home what the home asks for
+ * @param homeFindings what was found in the water and the home, the gravest first
+ * @param tariff the prices reckoned with
+ * @param options every option, best first
+ */
+public record Comparison(
+    HomeLoad home, List<Finding> homeFindings, Tariff tariff, List<Option> options) {
+  /** Keeps its own copies of the lists. */
+  public Comparison {
+    homeFindings = List.copyOf(homeFindings);
+    options = List.copyOf(options);
+  }
+
+  /** The best option that keeps every limit; empty when none does. */
+  public Optional<Option> recommended() {
+    return options.stream().findFirst().filter(Option::feasible);
+  }
+
+  /** The best option of each unit, best first. */
+  public List<Option> bestOfEachUnit() {
+    Map<String, Option> best = new LinkedHashMap<>();
+    options.forEach(option -> best.putIfAbsent(option.unit().id(), option));
+    return List.copyOf(best.values());
+  }
+
+  /** The best option with the next smaller bed. */
+  public Optional<Option> smaller() {
+    return recommended().flatMap(chosen -> nearest(chosen, Comparator.reverseOrder(), -1));
+  }
+
+  /** The best option with the next larger bed. */
+  public Optional<Option> larger() {
+    return recommended().flatMap(chosen -> nearest(chosen, Comparator.naturalOrder(), 1));
+  }
+
+  private Optional<Option> nearest(Option chosen, Comparator<Volume> order, int side) {
+    return bestOfEachUnit().stream()
+        .filter(option -> Integer.signum(option.resin().compareTo(chosen.resin())) == side)
+        .min(Comparator.comparing(Option::resin, order));
+  }
+
+  /**
+   * The options worth a column: the recommended one with its neighbours, then the best of the other
+   * units, by size of bed.
+   *
+   * @param most how many columns there is room for; 1 or more
+   */
+  public List<Option> columns(int most) {
+    List<Option> chosen = new ArrayList<>();
+    recommended().ifPresent(chosen::add);
+    smaller().ifPresent(chosen::add);
+    larger().ifPresent(chosen::add);
+    bestOfEachUnit().stream().filter(option -> !chosen.contains(option)).forEach(chosen::add);
+    return chosen.stream()
+        .limit(most)
+        .sorted(Comparator.comparing(Option::resin).thenComparingInt(options::indexOf))
+        .toList();
+  }
+
+  /** Why the recommended option is recommended; empty when there is none. */
+  public Optional<Reason> whyRecommended() {
+    return recommended().map(this::reasonFor);
+  }
+
+  private Reason reasonFor(Option chosen) {
+    List<Option> others =
+        bestOfEachUnit().stream().filter(option -> option.feasible() && option != chosen).toList();
+    if (others.isEmpty()) {
+      return reason(Reason.Kind.ONLY_FEASIBLE, Figure.of(bestOfEachUnit().size()));
+    }
+    Money lead = others.get(0).life().total().minus(chosen.life().total());
+    return reason(
+        chosen.offer().isUnpriced() ? Reason.Kind.LOWEST_RUNNING_COST : Reason.Kind.LOWEST_COST,
+        Figure.of(others.size() + 1),
+        Figure.of(chosen.life().years()),
+        Figure.of(chosen.life().total()),
+        Figure.of(lead),
+        Figure.of(others.get(0).unit().name()));
+  }
+
+  /** How another option differs from the recommended one; empty when there is none. */
+  public Optional<Reason> against(Option other) {
+    return recommended().filter(chosen -> chosen != other).map(chosen -> differs(chosen, other));
+  }
+
+  private static Reason differs(Option chosen, Option other) {
+    Optional<Finding> broken = other.findings().stream().filter(Finding::stops).findFirst();
+    if (broken.isPresent()) {
+      return new Reason(Reason.Kind.BREAKS_LIMIT, List.of(), broken);
+    }
+    Money dearer = other.quote().total().minus(chosen.quote().total());
+    Reason.Kind kind =
+        dearer.isZero()
+            ? Reason.Kind.SAME_TO_BUY
+            : dearer.isNegative() ? Reason.Kind.CHEAPER_TO_BUY : Reason.Kind.DEARER_TO_BUY;
+    return reason(
+        kind,
+        Figure.of(dearer.abs()),
+        Figure.of(other.life().total().minus(chosen.life().total())),
+        Figure.of(chosen.life().years()),
+        Figure.days(other.design().schedule().expectedDays(), 0),
+        Figure.days(chosen.design().schedule().expectedDays(), 0));
+  }
+
+  private static Reason reason(Reason.Kind kind, Figure... figures) {
+    return new Reason(kind, List.of(figures), Optional.empty());
+  }
+}

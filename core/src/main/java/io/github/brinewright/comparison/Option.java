@@ -1,0 +1,79 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.cost.LifeCost;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Quote;
+import io.github.brinewright.cost.YearlyCost;
+import io.github.brinewright.resin.CapacityBasis.Method;
+import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One candidate with its design, what speaks against it, and what it costs.
+ *
+ * @param design how it is set up
+ * @param findings what speaks against it, the gravest first
+ * @param quote its price
+ * @param yearly its first year
+ * @param life its cost over the years compared
+ */
+public record Option(
+    Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life)
+    implements Explained {
+  /** Keeps its own copy of {@code findings}. */
+  public Option {
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether it keeps every limit. */
+  public boolean feasible() {
+    return findings.stream().noneMatch(Finding::stops);
+  }
+
+  /** The unit. */
+  public SoftenerUnit unit() {
+    return design.unit();
+  }
+
+  /** The candidate. */
+  public Candidate candidate() {
+    return design.candidate();
+  }
+
+  /** The unit with its prices. */
+  public Offer offer() {
+    return quote.offer();
+  }
+
+  /** Whether its capacity rests on a rating alone. */
+  public boolean byRating() {
+    return design.basis().method() == Method.RATED_CAPACITY;
+  }
+
+  /** Volume of its bed. */
+  public Volume resin() {
+    return design.basis().resin();
+  }
+
+  /** Salt for each regeneration, as its one basis has it. */
+  public Mass salt() {
+    return design.basis().saltPerRegeneration();
+  }
+
+  @Override
+  public List<Step> steps() {
+    List<Step> steps = new ArrayList<>(design.steps());
+    steps.addAll(yearly.steps());
+    steps.addAll(life.steps());
+    steps.sort((a, b) -> a.kind().compareTo(b.kind()));
+    return steps;
+  }
+}

@@ -1,0 +1,32 @@
+package io.github.brinewright.cost;
+
+/**
+ * Present value factors, dimensionless. Source: NIST Handbook 135; rates per year as fractions,
+ * above −1.
+ */
+public final class PresentValue {
+  private PresentValue() {}
+
+  /** Single present value: 1 ÷ (1 + d)^n. Example: 3 %, 10 years → 0.7441. */
+  public static double single(double discount, int years) {
+    return Math.pow(1 + discount, -years);
+  }
+
+  /** Uniform present value of one unit at the end of each year. Example: 3 %, 10 years → 8.5302. */
+  public static double uniform(double discount, int years) {
+    return escalating(discount, 0, years);
+  }
+
+  /**
+   * Modified uniform present value of a unit of today's money that rises by {@code rise} each year:
+   * (1 + e) ÷ (d − e) × (1 − ((1 + e) ÷ (1 + d))^n), and n where both rates are equal. Example: 3
+   * %, 2 %, 10 years → 9.4813.
+   */
+  public static double escalating(double discount, double rise, int years) {
+    if (Math.abs(discount - rise) < 1e-12) {
+      return years;
+    }
+    double ratio = (1 + rise) / (1 + discount);
+    return (1 + rise) / (discount - rise) * (1 - Math.pow(ratio, years));
+  }
+}

@@ -1,0 +1,49 @@
+package io.github.brinewright.cost;
+
+import java.math.RoundingMode;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * The price of an option: exact decimals, each line rounded once, the total the sum of the lines.
+ *
+ * @param offer the unit with its prices
+ * @param terms tax, deposit and credit
+ */
+public record Quote(Offer offer, Terms terms) {
+  /** Price of unit and installation before tax. */
+  public Money net() {
+    return offer.equipment().plus(offer.installation());
+  }
+
+  /** Sales tax. */
+  public Money tax() {
+    Money taxed = terms.taxOnInstallation() ? net() : offer.equipment();
+    return taxed.multipliedBy(terms.taxRate(), RoundingMode.HALF_EVEN);
+  }
+
+  /** What the customer pays. */
+  public Money total() {
+    return net().plus(tax());
+  }
+
+  /** Due with the signature. */
+  public Money deposit() {
+    return total().multipliedBy(terms.depositShare(), RoundingMode.HALF_EVEN);
+  }
+
+  /** Due after the installation. */
+  public Money balance() {
+    return total().minus(deposit());
+  }
+
+  /** Monthly payment when the balance is financed; empty when no credit is offered. */
+  public Optional<Money> monthlyPayment() {
+    return terms.financing().map(credit -> credit.payment(balance()));
+  }
+
+  /** Deposit and all monthly payments; empty when no credit is offered. */
+  public Optional<Money> totalFinanced() {
+    return terms.financing().map(credit -> deposit().plus(credit.totalPaid(balance())));
+  }
+}

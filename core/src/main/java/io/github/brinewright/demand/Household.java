@@ -1,0 +1,95 @@
+package io.github.brinewright.demand;
+
+import io.github.brinewright.units.Require;
+import io.github.brinewright.units.Volume;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/** The people in the home and how they use water. */
+public final class Household {
+  /** Design use of a person: 75 US gallons a day, common practice. */
+  public static final Volume USUAL_PER_PERSON = Volume.ofGallons(75);
+
+  private final int people;
+  private final double bathrooms;
+  private final Volume perPersonDaily;
+  private final @Nullable Bill bill;
+
+  private Household(Builder builder) {
+    people = builder.people;
+    bathrooms = builder.bathrooms;
+    perPersonDaily = builder.perPersonDaily;
+    bill = builder.bill;
+  }
+
+  /**
+   * A household of the given size with one bathroom for every two people, 75 gallons a head and no
+   * bill at hand.
+   *
+   * @param people 1 to 40
+   * @throws IllegalArgumentException outside that range
+   */
+  public static Builder of(int people) {
+    return new Builder(Require.between("people", people, 1, 40));
+  }
+
+  /** How many people live in the home. */
+  public int people() {
+    return people;
+  }
+
+  /** Bathrooms; a half bathroom has no shower or tub. */
+  public double bathrooms() {
+    return bathrooms;
+  }
+
+  /** Design use of one person a day. */
+  public Volume perPersonDaily() {
+    return perPersonDaily;
+  }
+
+  /** The winter bill, when there is one. */
+  public Optional<Bill> bill() {
+    return Optional.ofNullable(bill);
+  }
+
+  /** Collects a household. */
+  public static final class Builder {
+    private final int people;
+    private double bathrooms;
+    private Volume perPersonDaily = USUAL_PER_PERSON;
+    private @Nullable Bill bill;
+
+    private Builder(int people) {
+      this.people = people;
+      bathrooms = Math.max(1, Math.ceil(people / 2.0));
+    }
+
+    /**
+     * @param bathrooms 0.5 to 20
+     */
+    public Builder bathrooms(double bathrooms) {
+      this.bathrooms = Require.between("bathrooms", bathrooms, 0.5, 20);
+      return this;
+    }
+
+    /**
+     * @param daily design use of one person; more than zero
+     */
+    public Builder perPersonDaily(Volume daily) {
+      this.perPersonDaily = Require.positive("use per person", daily);
+      return this;
+    }
+
+    /** The winter bill. */
+    public Builder bill(Bill bill) {
+      this.bill = bill;
+      return this;
+    }
+
+    /** The finished household. */
+    public Household build() {
+      return new Household(this);
+    }
+  }
+}

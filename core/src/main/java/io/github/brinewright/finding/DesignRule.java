@@ -1,0 +1,207 @@
+package io.github.brinewright.finding;
+
+import static io.github.brinewright.trace.Severity.CAUTION;
+import static io.github.brinewright.trace.Severity.NOTE;
+import static io.github.brinewright.trace.Severity.STOP;
+
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.source.Source;
+import io.github.brinewright.source.Sources;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.trace.Severity;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.Length;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.Substance;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** What to look for in one option at one home. */
+public enum DesignRule implements Rule<DesignRule.Subject> {
+  CAPACITY_BELOW_LOAD(STOP, Sources.DEFINITION, (design, limits) -> belowLoad(design)),
+  NO_ROOM_FOR_RESERVE(STOP, Sources.RESERVE, (design, limits) -> noReserve(design)),
+  INTERVAL_BELOW_LIMIT(
+      STOP,
+      Sources.DEALER,
+      (design, limits) ->
+          Rule.when(
+              design.schedule().feasible()
+                  && design.schedule().designDays() < limits.shortestDays(),
+              Figure.days(design.schedule().designDays(), 1),
+              Figure.days(limits.shortestDays(), 0))),
+  PEAK_ABOVE_BED(
+      STOP,
+      Sources.COMMON_PRACTICE,
+      (design, limits) -> peakAbove(design, design.unit().peakServiceFlow())),
+  BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
+  PEAK_ABOVE_SERVICE_FLOW(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      (design, limits) ->
+          design.flow().peak().exceeds(design.unit().peakServiceFlow())
+              ? Optional.empty()
+              : peakAbove(design, design.unit().serviceFlow())),
+  INTERVAL_SHORT(
+      CAUTION,
+      Sources.MMSD,
+      (design, limits) ->
+          Rule.when(
+              design.schedule().designDays() >= limits.shortestDays()
+                  && design.schedule().designDays() < 3,
+              Figure.days(design.schedule().designDays(), 1),
+              Figure.days(3, 0))),
+  PRESSURE_LEFT_LOW(CAUTION, Sources.ERGUN, DesignRule::pressureLeft),
+  PRESSURE_LOSS_HIGH(
+      CAUTION, Sources.COMMON_PRACTICE, (design, limits) -> lossAbove(design, Pressure.ofPsi(15))),
+  HIGH_EFFICIENCY_AND_IRON(CAUTION, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
+  BED_SHALLOW(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      (design, limits) ->
+          Rule.when(
+              Length.ofInches(24).exceeds(design.flow().bedDepth()),
+              Figure.of(design.flow().bedDepth()),
+              Figure.of(Length.ofInches(24)))),
+  FREEBOARD_SMALL(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      (design, limits) -> {
+        double freeboard = design.unit().vessel().freeboard(design.unit().resinVolume());
+        return Rule.when(freeboard < 0.5, Figure.percent(freeboard), Figure.percent(0.5));
+      }),
+  REFILL_COARSE(NOTE, Sources.DEFINITION, (design, limits) -> coarseRefill(design)),
+  LONGEST_INTERVAL(
+      NOTE,
+      Sources.CLOCK_DAYS,
+      (design, limits) ->
+          Rule.when(
+              design.schedule().expectedDays() >= Schedule.LONGEST_DAYS,
+              Figure.days(Schedule.LONGEST_DAYS, 0))),
+  RESIN_VOLUME_ASSUMED(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      (design, limits) ->
+          Rule.when(design.unit().resinVolumeAssumed(), Figure.of(design.unit().resinVolume(), 2)));
+
+  /**
+   * What a design rule looks at.
+   *
+   * @param design the option at the home
+   * @param limits the dealer's limits
+   */
+  public record Subject(Design design, Limits limits) {}
+
+  private final Severity severity;
+  private final Source source;
+  private final BiFunction<Design, Limits, Optional<List<Figure>>> condition;
+
+  DesignRule(
+      Severity severity,
+      Source source,
+      BiFunction<Design, Limits, Optional<List<Figure>>> condition) {
+    this.severity = severity;
+    this.source = source;
+    this.condition = condition;
+  }
+
+  /** Everything that applies to an option. */
+  public static List<Finding> findings(Design design, Limits limits) {
+    return Rule.checkAll(values(), new Subject(design, limits));
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public Source source() {
+    return source;
+  }
+
+  @Override
+  public Optional<List<Figure>> lookAt(Subject subject) {
+    return condition.apply(subject.design(), subject.limits());
+  }
+
+  private static Optional<List<Figure>> belowLoad(Design design) {
+    HardnessAmount usable = design.basis().usable();
+    HardnessAmount load = design.home().dailyLoad();
+    Volume needed = design.unit().resinVolume().times(load.ratioTo(usable));
+    return Rule.when(
+        load.grains() > usable.grains() * (1 + 1e-9),
+        Figure.of(usable),
+        Figure.of(load),
+        Figure.of(needed.cubicFeet(), 1));
+  }
+
+  private static Optional<List<Figure>> noReserve(Design design) {
+    boolean holds = design.basis().usable().compareTo(design.home().dailyLoad()) >= 0;
+    Volume needed =
+        design
+            .unit()
+            .resinVolume()
+            .times(2 * design.home().dailyLoad().ratioTo(design.basis().usable()));
+    return Rule.when(
+        design.candidate().control() == Control.METERED_DELAYED
+            && holds
+            && !design.schedule().feasible(),
+        Figure.of(design.basis().usable()),
+        Figure.of(needed.cubicFeet(), 1));
+  }
+
+  private static Optional<List<Figure>> peakAbove(Design design, FlowRate limit) {
+    FlowRate peak = design.flow().peak();
+    return Rule.when(peak.exceeds(limit), Figure.of(peak), Figure.of(limit));
+  }
+
+  private static Optional<List<Figure>> backwash(Design design) {
+    FlowRate needed = design.flow().backwash();
+    return design
+        .home()
+        .site()
+        .supply()
+        .flow()
+        .filter(needed::exceeds)
+        .map(flow -> List.of(Figure.of(needed), Figure.of(flow)));
+  }
+
+  private static Optional<List<Figure>> pressureLeft(Design design, Limits limits) {
+    Pressure loss = design.flow().pressureLoss().high();
+    return design
+        .home()
+        .site()
+        .supply()
+        .pressure()
+        .map(pressure -> pressure.minus(loss))
+        .filter(limits.lowestPressure()::exceeds)
+        .map(left -> List.of(Figure.of(left), Figure.of(loss)));
+  }
+
+  private static Optional<List<Figure>> lossAbove(Design design, Pressure limit) {
+    Pressure loss = design.flow().pressureLoss().high();
+    return Rule.when(loss.exceeds(limit), Figure.of(loss), Figure.of(limit));
+  }
+
+  private static Optional<List<Figure>> tooLean(Design design) {
+    var water = design.home().site().water();
+    double iron = water.foundOrNone(Substance.IRON).milligramsPerLitre();
+    double solids = water.foundOrNone(Substance.TOTAL_DISSOLVED_SOLIDS).milligramsPerLitre();
+    return Rule.when(
+        design.basis().efficiency().grainsPerPound() >= 4000 && (iron >= 2 || solids >= 750),
+        Figure.of(design.basis().efficiency()));
+  }
+
+  private static Optional<List<Figure>> coarseRefill(Design design) {
+    Mass wanted = design.basis().saltPerRegeneration();
+    Mass given = design.refill().saltGiven();
+    return Rule.when(given.ratioTo(wanted) > 1.1, Figure.of(given), Figure.of(wanted));
+  }
+}

@@ -1,0 +1,165 @@
+package io.github.brinewright.finding;
+
+import static io.github.brinewright.trace.Severity.CAUTION;
+import static io.github.brinewright.trace.Severity.NOTE;
+
+import io.github.brinewright.demand.UseBasis;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.source.Source;
+import io.github.brinewright.source.Sources;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.trace.Severity;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.water.BacteriaTest;
+import io.github.brinewright.water.HardnessClass;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.water.WaterSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** What to look for in the water and the home, whatever the option. */
+public enum HomeRule implements Rule<HomeLoad> {
+  BACTERIA_FOUND(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home -> Rule.when(water(home).bacteria() == BacteriaTest.FOUND)),
+  BACTERIA_NOT_TESTED(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home -> Rule.when(well(home) && water(home).bacteria() == BacteriaTest.NOT_DONE)),
+  IRON_ABOVE_BED(CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.IRON, 5)),
+  IRON_OXIDISED(CAUTION, Sources.COMMON_PRACTICE, HomeRule::oxidisedIron),
+  IRON_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.IRON, 0.3)),
+  IRON_NOT_TESTED(CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.IRON)),
+  MANGANESE_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.MANGANESE, 0.05)),
+  MANGANESE_NOT_TESTED(
+      CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.MANGANESE)),
+  HYDROGEN_SULFIDE_PRESENT(
+      CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.HYDROGEN_SULFIDE, 0)),
+  CHLORINE_HARMS_RESIN(
+      CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.FREE_CHLORINE, 1)),
+  PH_OUTSIDE(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home -> {
+        double ph = water(home).ph().orElse(7);
+        return Rule.when(ph < 6.5 || ph > 8.5, Figure.of(ph, 1));
+      }),
+  PH_NOT_TESTED(NOTE, Sources.COMMON_PRACTICE, home -> Rule.when(water(home).ph().isEmpty())),
+  SOLIDS_HIGH(
+      CAUTION,
+      Sources.SECONDARY_LIMITS,
+      home -> above(home, Substance.TOTAL_DISSOLVED_SOLIDS, 750)),
+  SOLIDS_NOT_TESTED(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home -> Rule.when(water(home).found(Substance.TOTAL_DISSOLVED_SOLIDS).isEmpty())),
+  WATER_ALREADY_SOFT(
+      CAUTION,
+      Sources.USGS_CLASSES,
+      home ->
+          Rule.when(
+              HardnessClass.of(water(home).hardness()) == HardnessClass.SOFT,
+              Figure.of(water(home).hardness()))),
+  WATER_COLD(
+      NOTE,
+      Sources.COLD_WATER,
+      home ->
+          Rule.when(
+              water(home).temperature().isPresent() && home.temperature().fahrenheit() < 50,
+              Figure.of(home.temperature()))),
+  TEMPERATURE_NOT_MEASURED(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          Rule.when(water(home).temperature().isEmpty(), Figure.of(HomeLoad.USUAL_TEMPERATURE))),
+  PRESSURE_LOW(CAUTION, Sources.COMMON_PRACTICE, home -> pressure(home, 0, 30)),
+  PRESSURE_HIGH(CAUTION, Sources.PRESSURE_LIMIT, home -> pressure(home, 80.001, 1e6)),
+  SUPPLY_NOT_MEASURED(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          Rule.when(
+              home.site().supply().pressure().isEmpty() || home.site().supply().flow().isEmpty())),
+  SUPPLY_BELOW_PEAK(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          home.site()
+              .supply()
+              .flow()
+              .filter(home.peakFlow()::exceeds)
+              .map(flow -> List.of(Figure.of(flow), Figure.of(home.peakFlow())))),
+  BILL_ABOVE_ALLOWANCE(
+      NOTE,
+      Sources.WATER_BILL,
+      home -> Rule.when(home.use().designBasis() == UseBasis.BILL, Figure.of(home.use().design())));
+
+  private final Severity severity;
+  private final Source source;
+  private final Function<HomeLoad, Optional<List<Figure>>> condition;
+
+  HomeRule(Severity severity, Source source, Function<HomeLoad, Optional<List<Figure>>> condition) {
+    this.severity = severity;
+    this.source = source;
+    this.condition = condition;
+  }
+
+  /** Everything that applies to a home. */
+  public static List<Finding> findings(HomeLoad home) {
+    return Rule.checkAll(values(), home);
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public Source source() {
+    return source;
+  }
+
+  @Override
+  public Optional<List<Figure>> lookAt(HomeLoad home) {
+    return condition.apply(home);
+  }
+
+  private static WaterAnalysis water(HomeLoad home) {
+    return home.site().water();
+  }
+
+  private static boolean well(HomeLoad home) {
+    return water(home).source() == WaterSource.PRIVATE_WELL;
+  }
+
+  private static Optional<List<Figure>> above(HomeLoad home, Substance substance, double limit) {
+    Concentration allowed = Concentration.ofMilligramsPerLitre(limit);
+    return water(home)
+        .found(substance)
+        .filter(found -> found.exceeds(allowed))
+        .map(found -> List.of(Figure.of(found), Figure.of(allowed)));
+  }
+
+  private static Optional<List<Figure>> untestedWell(HomeLoad home, Substance substance) {
+    return Rule.when(well(home) && water(home).found(substance).isEmpty());
+  }
+
+  private static Optional<List<Figure>> oxidisedIron(HomeLoad home) {
+    Concentration total = water(home).foundOrNone(Substance.IRON);
+    Concentration dissolved = water(home).found(Substance.DISSOLVED_IRON).orElse(total);
+    Concentration oxidised = total.minus(dissolved);
+    return Rule.when(oxidised.milligramsPerLitre() > 0.3, Figure.of(oxidised), Figure.of(total));
+  }
+
+  private static Optional<List<Figure>> pressure(HomeLoad home, double low, double high) {
+    return home.site()
+        .supply()
+        .pressure()
+        .filter(p -> p.psi() >= low && p.psi() < high)
+        .map(p -> List.of(Figure.of(p)));
+  }
+}

@@ -1,0 +1,23 @@
+package io.github.brinewright.finding;
+
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.Require;
+
+/**
+ * Limits that a dealer may set.
+ *
+ * @param shortestDays the shortest interval at design use that is sold; 1 to 7
+ * @param lowestPressure pressure that must be left at peak flow before it is worth a word
+ */
+public record Limits(double shortestDays, Pressure lowestPressure) {
+  /** Two days and 30 psi: common practice. */
+  public static final Limits USUAL = new Limits(2, Pressure.ofPsi(30));
+
+  /**
+   * @throws IllegalArgumentException outside the ranges above
+   */
+  public Limits {
+    Require.between("shortest interval in days", shortestDays, 1, 7);
+    Require.positive("lowest pressure", lowestPressure);
+  }
+}

@@ -1,0 +1,5 @@
+/** The rules a careful practitioner applies to a home and to each option. */
+@NullMarked
+package io.github.brinewright.finding;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,30 @@
+package io.github.brinewright.hydraulics;
+
+import io.github.brinewright.units.Density;
+import io.github.brinewright.units.Temperature;
+import io.github.brinewright.units.Viscosity;
+
+/**
+ * What flows through a bed.
+ *
+ * @param density more than zero
+ * @param viscosity more than zero
+ */
+public record Fluid(Density density, Viscosity viscosity) {
+  /**
+   * Water at a temperature.
+   *
+   * @param temperature 0 to 60 °C
+   */
+  public static Fluid water(Temperature temperature) {
+    return new Fluid(WaterProperties.density(temperature), WaterProperties.viscosity(temperature));
+  }
+
+  double kilogramsPerCubicMetre() {
+    return density.kilogramsPerCubicMetre();
+  }
+
+  double pascalSeconds() {
+    return viscosity.millipascalSeconds() / 1000;
+  }
+}

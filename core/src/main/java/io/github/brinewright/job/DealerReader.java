@@ -1,0 +1,160 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Terms;
+import io.github.brinewright.finding.Limits;
+import io.github.brinewright.units.Pressure;
+import java.io.IOException;
+import java.io.StringReader;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Properties;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+
+/** Reads dealer.properties: name, look, terms, tax and credit. */
+final class DealerReader {
+  static final String FILE = "dealer.properties";
+  private static final List<String> KNOWN =
+      List.of(
+          "name",
+          "street",
+          "town",
+          "phone",
+          "email",
+          "web",
+          "licence",
+          "accent",
+          "terms",
+          "valid_days",
+          "currency",
+          "locale",
+          "paper",
+          "tax_percent",
+          "tax_on_installation",
+          "deposit_percent",
+          "credit_percent",
+          "credit_months",
+          "years",
+          "discount_percent",
+          "shortest_interval_days",
+          "lowest_pressure_psi");
+
+  private final Row row;
+
+  private DealerReader(Row row) {
+    this.row = row;
+  }
+
+  /** What the file says, with the usual values for what it leaves out. */
+  record Reading(Dealer dealer, Terms terms, Limits limits) {}
+
+  static Reading read(Path folder, List<Problem> problems) {
+    Path path = folder.resolve(FILE);
+    Row row = new Row(FILE, 0, problems);
+    if (Files.exists(path)) {
+      TextFile.read(path, FILE, problems).ifPresent(text -> load(text, row));
+    }
+    DealerReader reader = new DealerReader(row);
+    return new Reading(reader.dealer(), reader.terms(), reader.limits());
+  }
+
+  private static void load(String text, Row row) {
+    Properties properties = new Properties();
+    try {
+      properties.load(new StringReader(text));
+    } catch (IOException | IllegalArgumentException malformed) {
+      row.note("", "", "is not a properties file: " + malformed.getMessage());
+    }
+    Map<String, String> values = new LinkedHashMap<>();
+    for (String key : properties.stringPropertyNames()) {
+      if (KNOWN.contains(key)) {
+        values.put(key, properties.getProperty(key).strip());
+      } else {
+        row.note(key, "", "is not a known key; " + Nearest.hint(key, KNOWN));
+      }
+    }
+    row.with(values);
+  }
+
+  private Dealer dealer() {
+    Dealer usual = Dealer.UNNAMED;
+    String accent = row.text("accent").orElse(usual.accent());
+    if (!accent.matches("#[0-9A-Fa-f]{6}")) {
+      row.note("accent", accent, "is not a colour; write # and six hexadecimal digits");
+    }
+    return new Dealer(
+        row.text("name").orElse(usual.name()),
+        contact(),
+        row.text("licence").orElse(""),
+        accent,
+        row.text("terms").orElse(""),
+        (int) row.number("valid_days", 1, 365, usual.validDays()),
+        currency(usual.currency()),
+        row.text("locale").map(this::locale).orElse(usual.locale()),
+        row.choice("paper", Dealer.Paper.class).orElse(usual.paper()));
+  }
+
+  private List<String> contact() {
+    return List.of("street", "town", "phone", "email", "web").stream()
+        .map(row::text)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Locale locale(String tag) {
+    Locale locale = Locale.forLanguageTag(tag);
+    if (!Arrays.asList(Locale.getAvailableLocales()).contains(locale)
+        || locale.getLanguage().isEmpty()) {
+      row.note("locale", tag, "is not a known locale; write a tag such as en-US");
+    }
+    return locale;
+  }
+
+  private CurrencyUnit currency(CurrencyUnit usual) {
+    String code = row.text("currency").orElse(usual.getCode());
+    try {
+      return CurrencyUnit.of(code);
+    } catch (IllegalCurrencyException unknown) {
+      row.note("currency", code, "is not a currency; write its three letters, as in USD");
+      return usual;
+    }
+  }
+
+  private Terms terms() {
+    BigDecimal tax = fraction("tax_percent", 50);
+    boolean onInstallation = row.yes("tax_on_installation", false);
+    BigDecimal deposit = fraction("deposit_percent", 100);
+    Optional<Credit> credit = credit();
+    int years = (int) row.number("years", 1, 30, Terms.USUAL.years());
+    double discount =
+        row.number("discount_percent", -5, 20, 100 * Terms.USUAL.discountRate()) / 100;
+    return new Terms(tax, onInstallation, deposit, credit, years, discount);
+  }
+
+  private BigDecimal fraction(String key, double highestPercent) {
+    return row.decimal(key, 0, highestPercent, "0").movePointLeft(2);
+  }
+
+  private Optional<Credit> credit() {
+    if (!row.has("credit_months")) {
+      return Optional.empty();
+    }
+    int months = (int) row.number("credit_months", 1, 240, 1);
+    return Optional.of(new Credit(fraction("credit_percent", 60), months));
+  }
+
+  private Limits limits() {
+    return new Limits(
+        row.number("shortest_interval_days", 1, 7, Limits.USUAL.shortestDays()),
+        Pressure.ofPsi(
+            row.number("lowest_pressure_psi", 1, 80, Limits.USUAL.lowestPressure().psi())));
+  }
+}

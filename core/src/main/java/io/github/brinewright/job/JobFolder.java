@@ -1,0 +1,84 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.comparison.Comparer;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.resin.Resin;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * Reads a job folder. Only sites.csv must be there; units.csv, resins.csv, tariffs.csv and
+ * dealer.properties have built-in defaults.
+ */
+public final class JobFolder {
+  private final Path folder;
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<String> notes = new ArrayList<>();
+
+  private JobFolder(Path folder) {
+    this.folder = folder;
+  }
+
+  /**
+   * Reads the folder and reports all problems at once.
+   *
+   * @param folder of the job
+   */
+  public static JobReading read(Path folder) {
+    return new JobFolder(folder).read();
+  }
+
+  private JobReading read() {
+    if (!Files.isRegularFile(folder.resolve(SiteReader.SHAPE.file()))) {
+      problems.add(TextFile.whole(SiteReader.SHAPE.file(), "is not in " + folder));
+      return new JobReading(Optional.empty(), problems, 0);
+    }
+    DealerReader.Reading dealer = DealerReader.read(folder, problems);
+    CurrencyUnit currency = dealer.dealer().currency();
+    List<Offer> offers = offers(currency);
+    Map<String, Tariff> tariffs = tariffs(currency);
+    boolean sharedFilesGood = problems.isEmpty();
+    Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
+    SiteReader sites = new SiteReader(tariffs, first);
+    List<Visit> visits = sites.read(folder, problems);
+    Optional<Job> job =
+        sharedFilesGood
+            ? Optional.of(
+                new Job(
+                    visits,
+                    new Comparer(offers, dealer.terms(), dealer.limits()),
+                    dealer.dealer(),
+                    notes))
+            : Optional.empty();
+    return new JobReading(job, problems, sites.refused());
+  }
+
+  private boolean has(TableShape shape, String otherwise) {
+    boolean there = Files.exists(folder.resolve(shape.file()));
+    if (!there) {
+      notes.add("no " + shape.file() + ": " + otherwise);
+    }
+    return there;
+  }
+
+  private List<Offer> offers(CurrencyUnit currency) {
+    boolean ownResins = Files.exists(folder.resolve(ResinReader.SHAPE.file()));
+    Map<String, Resin> resins =
+        ownResins ? ResinReader.read(folder, problems) : ResinReader.shipped();
+    return has(UnitReader.SHAPE, "usual bed sizes with placeholder prices stand in for your own")
+        ? new UnitReader(resins, currency).read(folder, problems)
+        : BuiltInOffers.all(currency);
+  }
+
+  private Map<String, Tariff> tariffs(CurrencyUnit currency) {
+    return has(TariffReader.SHAPE, "round placeholder prices for water, sewer and salt are used")
+        ? TariffReader.read(folder, currency, problems)
+        : Map.of();
+  }
+}

@@ -1,0 +1,190 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.demand.Bill;
+import io.github.brinewright.demand.Household;
+import io.github.brinewright.sizing.Contact;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.Supply;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.FoulingAllowance;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.Temperature;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.BacteriaTest;
+import io.github.brinewright.water.FoulingAllowances;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.water.WaterSource;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads sites.csv: one row for each home. */
+final class SiteReader {
+  static final TableShape SHAPE =
+      new TableShape(
+          "sites.csv",
+          List.of("site_id", "people"),
+          List.of(
+              "customer",
+              "street",
+              "town",
+              "hardness_gpg",
+              "hardness_mg_per_l",
+              "water_source",
+              "iron_mg_per_l",
+              "dissolved_iron_mg_per_l",
+              "manganese_mg_per_l",
+              "tds_mg_per_l",
+              "sodium_mg_per_l",
+              "chloride_mg_per_l",
+              "free_chlorine_mg_per_l",
+              "hydrogen_sulfide_mg_per_l",
+              "ph",
+              "temperature_f",
+              "bacteria",
+              "tested_on",
+              "bathrooms",
+              "use_gal_per_person_day",
+              "bill_gal",
+              "bill_days",
+              "pressure_psi",
+              "flow_gpm",
+              "iron_allowance_gpg",
+              "manganese_allowance_gpg",
+              "tariff_id"));
+
+  private static final double HIGHEST_GPG = 200;
+  private static final Map<String, Substance> SUBSTANCES =
+      Map.of(
+          "iron_mg_per_l", Substance.IRON,
+          "dissolved_iron_mg_per_l", Substance.DISSOLVED_IRON,
+          "manganese_mg_per_l", Substance.MANGANESE,
+          "tds_mg_per_l", Substance.TOTAL_DISSOLVED_SOLIDS,
+          "sodium_mg_per_l", Substance.SODIUM,
+          "chloride_mg_per_l", Substance.CHLORIDE,
+          "free_chlorine_mg_per_l", Substance.FREE_CHLORINE,
+          "hydrogen_sulfide_mg_per_l", Substance.HYDROGEN_SULFIDE);
+
+  private final Map<String, Tariff> tariffs;
+  private final Tariff otherwise;
+  private int refused;
+
+  /** Sites may name one of the tariffs; where they name none, {@code otherwise} holds. */
+  SiteReader(Map<String, Tariff> tariffs, Tariff otherwise) {
+    this.tariffs = tariffs;
+    this.otherwise = otherwise;
+  }
+
+  /** How many rows had errors. */
+  int refused() {
+    return refused;
+  }
+
+  List<Visit> read(Path folder, List<Problem> problems) {
+    int before = problems.size();
+    List<Visit> visits = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
+    for (Row row : Table.read(folder, SHAPE, problems)) {
+      String id = row.id("site_id");
+      if (!row.broken() && !ids.add(id)) {
+        row.note("site_id", id, "stands in an earlier row too; each home needs its own id");
+      }
+      Optional<Visit> visit = visit(row, id);
+      refused += visit.isPresent() ? 0 : 1;
+      visit.ifPresent(visits::add);
+    }
+    if (visits.isEmpty() && problems.size() == before) {
+      problems.add(TextFile.whole(SHAPE.file(), "has no home; add a row for each"));
+    }
+    return visits;
+  }
+
+  private Optional<Visit> visit(Row row, String id) {
+    Contact contact =
+        new Contact(
+            row.text("customer").orElse(id),
+            row.text("street").orElse(""),
+            row.text("town").orElse(""));
+    WaterAnalysis water = water(row);
+    Household household = household(row);
+    Supply supply =
+        new Supply(
+            row.number("pressure_psi", 5, 200).stream().mapToObj(Pressure::ofPsi).findFirst(),
+            row.number("flow_gpm", 0.5, 200).stream()
+                .mapToObj(FlowRate::ofGallonsPerMinute)
+                .findFirst());
+    FoulingAllowances allowances =
+        new FoulingAllowances(
+            allowance(row, "iron_allowance_gpg", FoulingAllowances.USUAL.iron()),
+            allowance(row, "manganese_allowance_gpg", FoulingAllowances.USUAL.manganese()));
+    Optional<Tariff> tariff =
+        row.has("tariff_id") ? row.reference("tariff_id", tariffs, "") : Optional.of(otherwise);
+    return tariff.flatMap(
+        prices ->
+            row.build(
+                () ->
+                    new Visit(
+                        new Site(id, contact, water, household, supply, allowances), prices)));
+  }
+
+  private static FoulingAllowance allowance(Row row, String column, FoulingAllowance usual) {
+    return FoulingAllowance.ofGrainsPerGallonPerMilligramPerLitre(
+        row.number(column, 0, 20, usual.grainsPerGallonPerMilligramPerLitre()));
+  }
+
+  private static WaterAnalysis water(Row row) {
+    WaterAnalysis.Builder water = WaterAnalysis.ofHardness(hardness(row));
+    row.choice("water_source", WaterSource.class).ifPresent(water::from);
+    row.choice("bacteria", BacteriaTest.class).ifPresent(water::bacteria);
+    SUBSTANCES.forEach(
+        (column, substance) ->
+            row.ifNumber(
+                column,
+                0,
+                50_000,
+                mg -> water.found(substance, Concentration.ofMilligramsPerLitre(mg))));
+    row.ifNumber("ph", 0, 14, water::ph);
+    row.ifNumber("temperature_f", 33, 120, f -> water.temperature(Temperature.ofFahrenheit(f)));
+    row.date("tested_on").ifPresent(water::date);
+    return water.build();
+  }
+
+  private static Hardness hardness(Row row) {
+    boolean grains = row.has("hardness_gpg");
+    if (grains == row.has("hardness_mg_per_l")) {
+      row.note(
+          "hardness_gpg",
+          "",
+          "and hardness_mg_per_l: fill exactly one; without a hardness nothing can be sized");
+      return Hardness.ofGrainsPerGallon(1);
+    }
+    return grains
+        ? Hardness.ofGrainsPerGallon(row.required("hardness_gpg", 0.1, HIGHEST_GPG))
+        : Hardness.ofMilligramsPerLitre(row.required("hardness_mg_per_l", 1, 17 * HIGHEST_GPG));
+  }
+
+  private static Household household(Row row) {
+    double people = row.required("people", 1, 40);
+    if (people != Math.rint(people)) {
+      row.note("people", String.valueOf(people), "must be a whole number from 1 to 40");
+    }
+    Household.Builder household = Household.of((int) Math.max(1, people));
+    row.ifNumber("bathrooms", 0.5, 20, household::bathrooms);
+    row.ifNumber(
+        "use_gal_per_person_day", 10, 400, g -> household.perPersonDaily(Volume.ofGallons(g)));
+    if (row.has("bill_gal") || row.has("bill_days")) {
+      double gallons = row.required("bill_gal", 10, 1_000_000);
+      double days = row.required("bill_days", 7, 190);
+      household.bill(new Bill(Volume.ofGallons(gallons), (int) days));
+    }
+    return household.build();
+  }
+}

@@ -1,0 +1,66 @@
+package io.github.brinewright.job;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads a file as strict UTF-8; a byte order mark of UTF-8 is passed over. */
+final class TextFile {
+  private static final long LARGEST = 20_000_000;
+  private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+  private TextFile() {}
+
+  /** The text, or empty after noting what is wrong. */
+  static Optional<String> read(Path path, String name, List<Problem> problems) {
+    try {
+      if (Files.size(path) > LARGEST) {
+        problems.add(whole(name, "is larger than 20 MB; split the job into several folders"));
+        return Optional.empty();
+      }
+      return decode(Files.readAllBytes(path), name, problems);
+    } catch (IOException failure) {
+      problems.add(whole(name, "cannot be read: " + failure.getMessage()));
+      return Optional.empty();
+    }
+  }
+
+  private static Optional<String> decode(byte[] bytes, String name, List<Problem> problems) {
+    if (bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF) {
+      problems.add(whole(name, "is UTF-16; save it as \"CSV UTF-8\""));
+      return Optional.empty();
+    }
+    ByteBuffer buffer = ByteBuffer.wrap(bytes);
+    try {
+      String text = StandardCharsets.UTF_8.newDecoder().decode(buffer).toString();
+      boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
+      return Optional.of(marked ? text.substring(1) : text);
+    } catch (CharacterCodingException notUtf8) {
+      problems.add(
+          new Problem(
+              name,
+              lineAt(bytes, buffer.position()),
+              "",
+              "",
+              "holds a byte that is not UTF-8; save the file as \"CSV UTF-8\""));
+      return Optional.empty();
+    }
+  }
+
+  private static int lineAt(byte[] bytes, int end) {
+    int line = 1;
+    for (int i = 0; i < end; i++) {
+      line += bytes[i] == '\n' ? 1 : 0;
+    }
+    return line;
+  }
+
+  static Problem whole(String name, String advice) {
+    return new Problem(name, 0, "", "", advice);
+  }
+}

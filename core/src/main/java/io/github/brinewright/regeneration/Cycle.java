@@ -1,0 +1,109 @@
+package io.github.brinewright.regeneration;
+
+import io.github.brinewright.source.Source;
+import io.github.brinewright.source.Sources;
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.Minutes;
+import io.github.brinewright.units.Volume;
+import java.time.Duration;
+import java.util.List;
+
+/**
+ * The steps of one regeneration with their minutes, flows and water.
+ *
+ * <p>Backwash at the flow that the bed needs; brine is drawn at 0.2 gpm/ft3 by 0.4 gpm/ft3 of
+ * water, which thins saturated brine to about a tenth salt; the slow rinse goes on at 0.4 gpm/ft3;
+ * the fast rinse runs at 1.75 gpm/ft3 (published 1.5-2). A gallon of water makes 1.128 gallons of
+ * saturated brine at 60 °F. Sources: UFC 3-240-13FN, Salt Institute, common practice.
+ */
+public final class Cycle implements Explained {
+  private static final double BRINE_PER_WATER = 1.128;
+  private static final double SUCTION_GPM_PER_CUBIC_FOOT = 0.2;
+  private static final double DRIVE_GPM_PER_CUBIC_FOOT = 0.4;
+  private static final double FAST_RINSE_GPM_PER_CUBIC_FOOT = 1.75;
+
+  private final CyclePlan plan;
+  private final List<CycleStep> parts;
+
+  /**
+   * @param plan minutes and volumes to wash with
+   * @param resin volume of the bed
+   * @param backwash flow of the backwash
+   * @param refill the refill that ends the cycle
+   */
+  public Cycle(CyclePlan plan, Volume resin, FlowRate backwash, BrineRefill refill) {
+    this.plan = plan;
+    FlowRate drive = perCubicFoot(DRIVE_GPM_PER_CUBIC_FOOT, resin);
+    Volume brine = refill.water().times(BRINE_PER_WATER);
+    Volume slowRinse = Volume.ofGallons(plan.slowRinseGallonsPerCubicFoot() * resin.cubicFeet());
+    parts =
+        List.of(
+            new CycleStep(CycleStep.Kind.BACKWASH, plan.backwash(), backwash),
+            new CycleStep(
+                CycleStep.Kind.BRINE_DRAW,
+                perCubicFoot(SUCTION_GPM_PER_CUBIC_FOOT, resin).timeFor(brine),
+                drive),
+            new CycleStep(CycleStep.Kind.SLOW_RINSE, drive.timeFor(slowRinse), drive),
+            new CycleStep(
+                CycleStep.Kind.FAST_RINSE,
+                plan.fastRinse(),
+                perCubicFoot(FAST_RINSE_GPM_PER_CUBIC_FOOT, resin)),
+            new CycleStep(CycleStep.Kind.BRINE_REFILL, refill.set(), refill.rate()));
+  }
+
+  private static FlowRate perCubicFoot(double gallonsPerMinute, Volume resin) {
+    return FlowRate.ofGallonsPerMinute(gallonsPerMinute * resin.cubicFeet());
+  }
+
+  /** The plan followed. */
+  public CyclePlan plan() {
+    return plan;
+  }
+
+  /** The steps in their order. */
+  public List<CycleStep> parts() {
+    return parts;
+  }
+
+  /** The step of a kind. */
+  public CycleStep part(CycleStep.Kind kind) {
+    return parts.get(kind.ordinal());
+  }
+
+  /** Water of the whole cycle. */
+  public Volume water() {
+    return parts.stream().map(CycleStep::water).reduce(Volume.ofGallons(0), Volume::plus);
+  }
+
+  /** Time of the whole cycle. */
+  public Duration time() {
+    return parts.stream().map(CycleStep::time).reduce(Duration.ZERO, Duration::plus);
+  }
+
+  @Override
+  public List<Step> steps() {
+    return List.of(
+        step(StepKind.BACKWASH_WATER, CycleStep.Kind.BACKWASH, Sources.HOUSEHOLD_CYCLE),
+        step(StepKind.BRINE_DRAW_WATER, CycleStep.Kind.BRINE_DRAW, Sources.COMMON_PRACTICE),
+        step(StepKind.SLOW_RINSE_WATER, CycleStep.Kind.SLOW_RINSE, Sources.UFC_RINSE),
+        step(StepKind.FAST_RINSE_WATER, CycleStep.Kind.FAST_RINSE, Sources.HOUSEHOLD_CYCLE),
+        new Step(
+            StepKind.CYCLE_WATER,
+            parts.stream().map(part -> Figure.of(part.water(), 1)).toList(),
+            Figure.of(water(), 1),
+            Sources.DEFINITION));
+  }
+
+  private Step step(StepKind kind, CycleStep.Kind of, Source source) {
+    CycleStep part = part(of);
+    return new Step(
+        kind,
+        List.of(Figure.of(Minutes.of(part.time()), 1), Figure.of(part.flow(), 2)),
+        Figure.of(part.water(), 1),
+        source);
+  }
+}

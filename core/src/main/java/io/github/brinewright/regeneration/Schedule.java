@@ -1,0 +1,31 @@
+package io.github.brinewright.regeneration;
+
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.units.Volume;
+import java.util.Optional;
+
+/** When an option regenerates, on the design day and over a year of expected use. */
+public sealed interface Schedule extends Explained permits ClockSchedule, MeteredSchedule {
+  /** The longest interval allowed, so that the bed does not stand too long: common practice. */
+  int LONGEST_DAYS = 14;
+
+  /** Days of a year. */
+  double DAYS_PER_YEAR = 365;
+
+  /** Days between regenerations at design use; a clock's are whole. */
+  double designDays();
+
+  /** Days between regenerations at expected use. */
+  double expectedDays();
+
+  /** The volume after which a meter starts a regeneration; empty for a clock. */
+  Optional<Volume> setVolume();
+
+  /** Whether the bed serves the design day and leaves a setting above zero. */
+  boolean feasible();
+
+  /** Regenerations of a year at expected use. */
+  default double regenerationsPerYear() {
+    return DAYS_PER_YEAR / expectedDays();
+  }
+}

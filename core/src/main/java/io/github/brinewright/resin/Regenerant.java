@@ -1,0 +1,37 @@
+package io.github.brinewright.resin;
+
+import io.github.brinewright.units.Mass;
+
+/** The salt that regenerates the bed. Dosages are stated as sodium chloride throughout. */
+public enum Regenerant {
+  /** Common salt; 3 lb dissolve in a gallon of refill water (common practice; tables 2.99). */
+  SODIUM_CHLORIDE(1.0, 3.0),
+  /**
+   * Potassium chloride: 74.551 / 58.443 = 1.2756 times the mass for the same equivalents; 34.2 g
+   * dissolve in 100 g of water at 20 °C (CRC Handbook, from memory), so 2.85 lb in a gallon.
+   */
+  POTASSIUM_CHLORIDE(74.551 / 58.443, 2.85);
+
+  private final double massForOneOfSodiumChloride;
+  private final double poundsPerGallon;
+
+  Regenerant(double massForOneOfSodiumChloride, double poundsPerGallon) {
+    this.massForOneOfSodiumChloride = massForOneOfSodiumChloride;
+    this.poundsPerGallon = poundsPerGallon;
+  }
+
+  /** The mass that exchanges as much as the given mass of sodium chloride. */
+  public Mass equalTo(Mass sodiumChloride) {
+    return sodiumChloride.times(massForOneOfSodiumChloride);
+  }
+
+  /** Mass for one mass of sodium chloride; dimensionless. */
+  public double massRatio() {
+    return massForOneOfSodiumChloride;
+  }
+
+  /** What a gallon of refill water dissolves. */
+  public Mass dissolvedByOneGallon() {
+    return Mass.ofPounds(poundsPerGallon);
+  }
+}

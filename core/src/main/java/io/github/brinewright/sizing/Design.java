@@ -1,0 +1,53 @@
+package io.github.brinewright.sizing;
+
+import io.github.brinewright.regeneration.BrineRefill;
+import io.github.brinewright.regeneration.Cycle;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.resin.CapacityBasis;
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * One candidate at one home, worked out in full.
+ *
+ * @param home what the home asks for
+ * @param candidate the unit and its setting
+ * @param schedule when it regenerates
+ * @param refill salt and refill minutes
+ * @param cycle the steps of a regeneration
+ * @param flow pressure loss and backwash
+ * @param year what a year takes
+ * @param effect sodium added and efficiency
+ */
+public record Design(
+    HomeLoad home,
+    Candidate candidate,
+    Schedule schedule,
+    BrineRefill refill,
+    Cycle cycle,
+    FlowCheck flow,
+    YearlyUse year,
+    Effect effect)
+    implements Explained {
+  /** The unit. */
+  public SoftenerUnit unit() {
+    return candidate.unit();
+  }
+
+  /** The one basis of capacity and salt. */
+  public CapacityBasis basis() {
+    return candidate.basis();
+  }
+
+  @Override
+  public List<Step> steps() {
+    List<Step> steps = new ArrayList<>();
+    for (Explained part : List.of(home, basis(), schedule, refill, cycle, year, effect)) {
+      steps.addAll(part.steps());
+    }
+    steps.sort((a, b) -> a.kind().topic().compareTo(b.kind().topic()));
+    return steps;
+  }
+}

@@ -1,0 +1,98 @@
+package io.github.brinewright.sizing;
+
+import io.github.brinewright.demand.DailyUse;
+import io.github.brinewright.demand.PeakFlow;
+import io.github.brinewright.source.Sources;
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.Temperature;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.CompensatedHardness;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a home asks of any softener, worked out once for all options.
+ *
+ * <p>Daily load = daily use × compensated hardness. Example: 225 gal × 22.4 gpg = 5,040 grains.
+ */
+public final class HomeLoad implements Explained {
+  /** Reckoned with where the water's temperature was not measured: common practice. */
+  public static final Temperature USUAL_TEMPERATURE = Temperature.ofFahrenheit(50);
+
+  private final Site site;
+  private final CompensatedHardness hardness;
+  private final DailyUse use;
+  private final PeakFlow peak;
+
+  /** Works out the load of a home. */
+  public HomeLoad(Site site) {
+    this.site = site;
+    hardness = new CompensatedHardness(site.water(), site.allowances());
+    use = new DailyUse(site.household());
+    peak = new PeakFlow(site.household().bathrooms());
+  }
+
+  /** The home. */
+  public Site site() {
+    return site;
+  }
+
+  /** Compensated hardness. */
+  public Hardness compensatedHardness() {
+    return hardness.value();
+  }
+
+  /** Design and expected use, with their bases. */
+  public DailyUse use() {
+    return use;
+  }
+
+  /** Load of the design day. */
+  public HardnessAmount dailyLoad() {
+    return hardness.value().in(use.design());
+  }
+
+  /** Load of an average day. */
+  public HardnessAmount expectedLoad() {
+    return hardness.value().in(use.expected());
+  }
+
+  /** Expected use of a year. */
+  public Volume yearlyUse() {
+    return use.expected().times(365);
+  }
+
+  /** Peak flow. */
+  public FlowRate peakFlow() {
+    return peak.value();
+  }
+
+  /** Temperature measured, or else the usual one. */
+  public Temperature temperature() {
+    return site.water().temperature().orElse(USUAL_TEMPERATURE);
+  }
+
+  @Override
+  public List<Step> steps() {
+    List<Step> steps = new ArrayList<>(hardness.steps());
+    steps.addAll(use.steps());
+    steps.add(load(StepKind.DAILY_LOAD, use.design(), dailyLoad()));
+    steps.add(load(StepKind.EXPECTED_LOAD, use.expected(), expectedLoad()));
+    steps.addAll(peak.steps());
+    return steps;
+  }
+
+  private Step load(StepKind kind, Volume daily, HardnessAmount result) {
+    return new Step(
+        kind,
+        List.of(Figure.of(daily), Figure.of(compensatedHardness())),
+        Figure.of(result),
+        Sources.DEFINITION);
+  }
+}

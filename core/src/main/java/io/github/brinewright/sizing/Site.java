@@ -1,0 +1,29 @@
+package io.github.brinewright.sizing;
+
+import io.github.brinewright.demand.Household;
+import io.github.brinewright.water.FoulingAllowances;
+import io.github.brinewright.water.WaterAnalysis;
+
+/**
+ * One home as the visit found it.
+ *
+ * @param id short name within a job
+ * @param contact whose home it is
+ * @param water what was found in the water
+ * @param household who lives there
+ * @param supply what the main or well delivers
+ * @param allowances hardness added for iron and manganese
+ */
+public record Site(
+    String id,
+    Contact contact,
+    WaterAnalysis water,
+    Household household,
+    Supply supply,
+    FoulingAllowances allowances) {
+  /** A home with the usual allowances whose supply was not measured. */
+  public static Site of(String id, WaterAnalysis water, Household household) {
+    return new Site(
+        id, Contact.named(id), water, household, Supply.NOT_MEASURED, FoulingAllowances.USUAL);
+  }
+}

@@ -1,0 +1,65 @@
+package io.github.brinewright.sizing;
+
+import io.github.brinewright.regeneration.BrineRefill;
+import io.github.brinewright.regeneration.ClockSchedule;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.regeneration.Cycle;
+import io.github.brinewright.regeneration.CyclePlan;
+import io.github.brinewright.regeneration.MeteredSchedule;
+import io.github.brinewright.regeneration.Reserve;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+
+/** Works out candidates for one home. Immutable; may be shared between threads. */
+public final class Sizer {
+  /** Iron from which the longer backwash is chosen: the secondary limit of 40 CFR 143.3. */
+  private static final Concentration IRON_BEARING = Concentration.ofMilligramsPerLitre(0.3);
+
+  private final HomeLoad home;
+
+  /** A sizer for a home. */
+  public Sizer(HomeLoad home) {
+    this.home = home;
+  }
+
+  /** Works out one candidate in full. It may turn out not to be feasible. */
+  public Design design(Candidate candidate) {
+    SoftenerUnit unit = candidate.unit();
+    FlowCheck flow = new FlowCheck(unit, home);
+    Schedule schedule = schedule(candidate);
+    BrineRefill refill = new BrineRefill(candidate.basis(), unit.refillRate(), unit.refillStep());
+    Cycle cycle = new Cycle(plan(unit), unit.resinVolume(), flow.backwash(), refill);
+    return new Design(
+        home,
+        candidate,
+        schedule,
+        refill,
+        cycle,
+        flow,
+        new YearlyUse(schedule, refill, cycle, unit.standby()),
+        new Effect(home.site().water().hardness(), candidate.basis(), refill, cycle));
+  }
+
+  private Schedule schedule(Candidate candidate) {
+    HardnessAmount usable = candidate.basis().usable();
+    if (candidate.control() == Control.CLOCK) {
+      return new ClockSchedule(usable, home.dailyLoad());
+    }
+    Reserve reserve =
+        candidate.control() == Control.METERED_DELAYED
+            ? Reserve.ofDay(home.dailyLoad())
+            : Reserve.NONE;
+    return MeteredSchedule.of(candidate.control(), usable)
+        .reserve(reserve)
+        .serving(home.compensatedHardness(), home.use().design(), home.use().expected());
+  }
+
+  private CyclePlan plan(SoftenerUnit unit) {
+    WaterAnalysis water = home.site().water();
+    boolean ironBearing = water.foundOrNone(Substance.IRON).exceeds(IRON_BEARING);
+    return unit.plan().orElse(ironBearing ? CyclePlan.IRON_BEARING : CyclePlan.EVERYDAY);
+  }
+}

@@ -1,0 +1,9 @@
+package io.github.brinewright.trace;
+
+import java.util.List;
+
+/** A result that can show how it was worked out. */
+public interface Explained {
+  /** The steps in the order in which a reader would redo them. */
+  List<Step> steps();
+}
