@@ -5,12 +5,15 @@ import io.github.brinewright.sizing.HomeLoad;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.units.Volume;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
@@ -23,6 +26,13 @@ import org.joda.money.Money;
  */
 public record Comparison(
     HomeLoad home, List<Finding> homeFindings, Tariff tariff, List<Option> options) {
+  /** Costs that differ by less than this share are called level. */
+  private static final BigDecimal LEVEL = new BigDecimal("0.02");
+
+  private static final Comparator<Option> NEAREST =
+      Comparator.comparing(Option::limitsBroken)
+          .thenComparing(Option::resin, Comparator.reverseOrder());
+
   /** Keeps its own copies of the lists. */
   public Comparison {
     homeFindings = List.copyOf(homeFindings);
@@ -32,6 +42,14 @@ public record Comparison(
   /** The best option that keeps every limit; empty when none does. */
   public Optional<Option> recommended() {
     return options.stream().findFirst().filter(Option::feasible);
+  }
+
+  /**
+   * The recommended option or, where none keeps every limit, the one that breaks the fewest, of the
+   * largest bed.
+   */
+  public Option closest() {
+    return recommended().orElseGet(() -> bestOfEachUnit().stream().min(NEAREST).orElseThrow());
   }
 
   /** The best option of each unit, best first. */
@@ -68,7 +86,8 @@ public record Comparison(
     recommended().ifPresent(chosen::add);
     smaller().ifPresent(chosen::add);
     larger().ifPresent(chosen::add);
-    bestOfEachUnit().stream().filter(option -> !chosen.contains(option)).forEach(chosen::add);
+    Stream<Option> others = bestOfEachUnit().stream().filter(option -> !chosen.contains(option));
+    (chosen.isEmpty() ? others.sorted(NEAREST) : others).forEach(chosen::add);
     return chosen.stream()
         .limit(most)
         .sorted(Comparator.comparing(Option::resin).thenComparingInt(options::indexOf))
@@ -87,12 +106,14 @@ public record Comparison(
       return reason(Reason.Kind.ONLY_FEASIBLE, Figure.of(bestOfEachUnit().size()));
     }
     Money lead = others.get(0).life().total().minus(chosen.life().total());
+    Reason.Kind priced =
+        level(lead, chosen) ? Reason.Kind.LOWEST_COST_NARROWLY : Reason.Kind.LOWEST_COST;
     return reason(
-        chosen.offer().isUnpriced() ? Reason.Kind.LOWEST_RUNNING_COST : Reason.Kind.LOWEST_COST,
+        chosen.offer().isUnpriced() ? Reason.Kind.LOWEST_RUNNING_COST : priced,
         Figure.of(others.size() + 1),
         Figure.of(chosen.life().years()),
-        Figure.of(chosen.life().total()),
-        Figure.of(lead),
+        Figure.about(chosen.life().total()),
+        Figure.about(lead),
         Figure.of(others.get(0).unit().name()));
   }
 
@@ -107,17 +128,29 @@ public record Comparison(
       return new Reason(Reason.Kind.BREAKS_LIMIT, List.of(), broken);
     }
     Money dearer = other.quote().total().minus(chosen.quote().total());
-    Reason.Kind kind =
-        dearer.isZero()
-            ? Reason.Kind.SAME_TO_BUY
-            : dearer.isNegative() ? Reason.Kind.CHEAPER_TO_BUY : Reason.Kind.DEARER_TO_BUY;
+    Money overYears = other.life().total().minus(chosen.life().total());
     return reason(
-        kind,
-        Figure.of(dearer.abs()),
-        Figure.of(other.life().total().minus(chosen.life().total())),
+        kind(dearer, level(overYears, chosen)),
+        Figure.about(dearer.abs()),
+        Figure.about(overYears),
         Figure.of(chosen.life().years()),
         Figure.days(other.design().schedule().expectedDays(), 0),
         Figure.days(chosen.design().schedule().expectedDays(), 0));
+  }
+
+  private static boolean level(Money difference, Option chosen) {
+    Money limit = chosen.life().total().multipliedBy(LEVEL, RoundingMode.HALF_EVEN);
+    return difference.isLessThan(limit);
+  }
+
+  private static Reason.Kind kind(Money dearer, boolean level) {
+    if (dearer.isZero()) {
+      return Reason.Kind.SAME_TO_BUY;
+    }
+    if (dearer.isNegative()) {
+      return level ? Reason.Kind.CHEAPER_TO_BUY_THEN_LEVEL : Reason.Kind.CHEAPER_TO_BUY;
+    }
+    return level ? Reason.Kind.DEARER_TO_BUY_THEN_LEVEL : Reason.Kind.DEARER_TO_BUY;
   }
 
   private static Reason reason(Reason.Kind kind, Figure... figures) {

@@ -35,7 +35,12 @@ public record Option(
 
   /** Whether it keeps every limit. */
   public boolean feasible() {
-    return findings.stream().noneMatch(Finding::stops);
+    return limitsBroken() == 0;
+  }
+
+  /** How many limits it breaks. */
+  public int limitsBroken() {
+    return (int) findings.stream().filter(Finding::stops).count();
   }
 
   /** The unit. */

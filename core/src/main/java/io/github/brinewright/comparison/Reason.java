@@ -17,12 +17,18 @@ public record Reason(Kind kind, List<Figure> figures, Optional<Finding> because)
   public enum Kind {
     /** Lowest cost over the years among several units that keep every limit. */
     LOWEST_COST,
+    /** As above, but the next is practically level. */
+    LOWEST_COST_NARROWLY,
     /** The only unit that keeps every limit. */
     ONLY_FEASIBLE,
     /** No prices were entered, so only running costs decide. */
     LOWEST_RUNNING_COST,
     /** Costs less to buy and more over the years. */
     CHEAPER_TO_BUY,
+    /** Costs less to buy and practically the same over the years. */
+    CHEAPER_TO_BUY_THEN_LEVEL,
+    /** Costs more to buy and practically the same over the years. */
+    DEARER_TO_BUY_THEN_LEVEL,
     /** Costs more to buy and more over the years. */
     DEARER_TO_BUY,
     /** Costs the same to buy and more, or the same, over the years. */

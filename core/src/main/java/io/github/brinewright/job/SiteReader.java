@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -94,7 +95,7 @@ final class SiteReader {
     Set<String> ids = new HashSet<>();
     for (Row row : Table.read(folder, SHAPE, problems)) {
       String id = row.id("site_id");
-      if (!row.broken() && !ids.add(id)) {
+      if (!row.broken() && !ids.add(id.toLowerCase(Locale.ROOT))) {
         row.note("site_id", id, "stands in an earlier row too; each home needs its own id");
       }
       Optional<Visit> visit = visit(row, id);

@@ -67,7 +67,7 @@ public final class MeteredSchedule implements Schedule {
 
   @Override
   public double designDays() {
-    return volumeToSet().ratioTo(designUse);
+    return Math.max(0, volumeToSet().ratioTo(designUse));
   }
 
   /** Days of expected use until a regeneration, at least a fraction of one and at most 14. */

@@ -82,17 +82,13 @@ public final class HomeLoad implements Explained {
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(hardness.steps());
     steps.addAll(use.steps());
-    steps.add(load(StepKind.DAILY_LOAD, use.design(), dailyLoad()));
-    steps.add(load(StepKind.EXPECTED_LOAD, use.expected(), expectedLoad()));
+    steps.add(
+        new Step(
+            StepKind.DAILY_LOAD,
+            List.of(Figure.of(use.design()), Figure.of(compensatedHardness())),
+            Figure.of(dailyLoad()),
+            Sources.DEFINITION));
     steps.addAll(peak.steps());
     return steps;
-  }
-
-  private Step load(StepKind kind, Volume daily, HardnessAmount result) {
-    return new Step(
-        kind,
-        List.of(Figure.of(daily), Figure.of(compensatedHardness())),
-        Figure.of(result),
-        Sources.DEFINITION);
   }
 }

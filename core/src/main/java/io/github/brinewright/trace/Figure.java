@@ -5,6 +5,7 @@ import io.github.brinewright.units.Temperature;
 import java.time.Duration;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
+import org.joda.money.Money;
 
 /**
  * One value inside a step or a finding, still unformatted: the words package writes it for a locale
@@ -34,6 +35,9 @@ public sealed interface Figure {
 
   /** An amount of money; a price for each unit keeps all its digits. */
   record Amount(BigMoney value) implements Figure {}
+
+  /** An estimated amount of money, written to the whole unit. */
+  record Estimate(Money value) implements Figure {}
 
   /** A name that a person entered or that a publication uses. */
   record Name(String text) implements Figure {}
@@ -84,6 +88,11 @@ public sealed interface Figure {
   /** An amount of money. */
   static Figure of(BigMoneyProvider value) {
     return new Amount(value.toBigMoney());
+  }
+
+  /** An estimated amount of money. */
+  static Figure about(Money value) {
+    return new Estimate(value);
   }
 
   /** A name. */

@@ -1,6 +1,7 @@
 package io.github.brinewright.words;
 
 import io.github.brinewright.comparison.Reason;
+import io.github.brinewright.finding.Caution;
 import io.github.brinewright.source.Source;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
@@ -10,6 +11,9 @@ import io.github.brinewright.units.Quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -29,11 +33,15 @@ public final class Wording {
   private final Messages messages;
   private final NumberFormat numbers;
 
-  /** Words for a locale in the given units. */
-  public Wording(Locale locale, UnitSystem system) {
+  /**
+   * Words for a locale in the given units.
+   *
+   * @param moreTexts names of further resource bundles to look texts up in
+   */
+  public Wording(Locale locale, UnitSystem system, String... moreTexts) {
     this.locale = locale;
     this.system = system;
-    messages = new Messages(locale);
+    messages = new Messages(locale, moreTexts);
     numbers = NumberFormat.getNumberInstance(locale);
     numbers.setRoundingMode(RoundingMode.HALF_UP);
   }
@@ -102,6 +110,8 @@ public final class Wording {
       return number(Minutes.of(time.value()), time.decimals());
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
+    } else if (figure instanceof Figure.Estimate estimate) {
+      return about(estimate.value());
     } else if (figure instanceof Figure.Name name) {
       return name.text();
     } else if (figure instanceof Figure.Term term) {
@@ -173,6 +183,16 @@ public final class Wording {
         Messages.fill(messages.get(key + "numbers"), bare),
         figure(step.result(), UnitSystem.US),
         source(step.source()));
+  }
+
+  /** A caution as a sentence or two. */
+  public String caution(Caution caution) {
+    return messages.get("caution." + caution.name());
+  }
+
+  /** A date in full. */
+  public String date(LocalDate date) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(date);
   }
 
   /** A source with its standing. */

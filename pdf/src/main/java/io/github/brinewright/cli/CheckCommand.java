@@ -1,0 +1,38 @@
+package io.github.brinewright.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Validates a job folder and prints all problems. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Reads a job folder and prints every problem in it.")
+final class CheckCommand implements Callable<Integer> {
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Nullable Path folder;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    JobInput input =
+        JobInput.read(java.util.Objects.requireNonNull(folder), spec.commandLine().getErr());
+    if (input.clean()) {
+      int homes = input.job().visits().size();
+      int units = input.job().comparer().offers().size();
+      out.println("No problems: homes " + homes + ", units " + units + ".");
+      return 0;
+    }
+    out.println(
+        "Problems: " + input.problems() + "; homes that cannot be done: " + input.refused() + ".");
+    return 1;
+  }
+}

@@ -1,0 +1,85 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.exchange.ComparisonCsv;
+import io.github.brinewright.exchange.ComparisonJson;
+import io.github.brinewright.exchange.ComparisonTable;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows options side by side on the screen. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description = "Shows options side by side: of a job folder, or of a home described by options.")
+final class CompareCommand implements Callable<Integer> {
+  /** Forms of the output. */
+  enum Format {
+    TABLE,
+    JSON,
+    CSV
+  }
+
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(arity = "0..1", paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Nullable Path folder;
+
+  @Option(names = "--site", paramLabel = "ID", description = "One home only.")
+  @Nullable String site;
+
+  @Option(
+      names = "--format",
+      defaultValue = "table",
+      description = "One of: ${COMPLETION-CANDIDATES} (default: table).")
+  Format format = Format.TABLE;
+
+  @ArgGroup(exclusive = false, heading = "A home without a job folder:%n")
+  QuickHome quick = new QuickHome();
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    if (folder == null) {
+      print(List.of(quick.compare()), true, out);
+      return 0;
+    }
+    if (quick.given()) {
+      throw new UsageException("give either a JOBFOLDER or --hardness, not both");
+    }
+    JobInput input = JobInput.read(folder, spec.commandLine().getErr());
+    if (!input.usable()) {
+      return 1;
+    }
+    List<Comparison> comparisons = input.visits(site).stream().map(input.job()::compare).toList();
+    print(comparisons, site != null, out);
+    return input.clean() ? 0 : 1;
+  }
+
+  private void print(List<Comparison> comparisons, boolean single, PrintWriter out) {
+    Wording words = new Wording(Locale.US, UnitSystem.US);
+    switch (format) {
+      case JSON ->
+          out.println(
+              single
+                  ? ComparisonJson.one(comparisons.get(0), words)
+                  : ComparisonJson.many(comparisons, words));
+      case CSV -> out.print(ComparisonCsv.of(comparisons));
+      case TABLE ->
+          comparisons.forEach(comparison -> out.println(ComparisonTable.of(comparison, words)));
+    }
+    out.flush();
+  }
+}

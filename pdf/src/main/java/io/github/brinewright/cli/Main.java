@@ -1,0 +1,74 @@
+package io.github.brinewright.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Entry of the command line. Exit codes: 0 done, 1 the job has errors, 2 wrong usage. */
+@Command(
+    name = "brinewright",
+    mixinStandardHelpOptions = true,
+    versionProvider = Main.Version.class,
+    description = "Sizes, quotes and sets up residential ion-exchange water softeners.",
+    subcommands = {CompareCommand.class, ProposeCommand.class, CheckCommand.class},
+    footer = {
+      "",
+      "Exit codes: 0 done, 1 the job has errors, 2 wrong usage.",
+      "A job folder needs one file, sites.csv; the README lists its columns."
+    })
+public final class Main implements Runnable {
+  @Spec private CommandSpec spec;
+
+  Main() {
+    spec = CommandSpec.create();
+  }
+
+  /** Version of the jar. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Main.class.getPackage().getImplementationVersion();
+      return new String[] {"brinewright " + (version == null ? "(development)" : version)};
+    }
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Name a command: compare, propose or check.");
+  }
+
+  /** Runs the command line and ends the process with its exit code. */
+  public static void main(String[] args) {
+    CommandLine line = commandLine();
+    line.setOut(writer(System.out));
+    line.setErr(writer(System.err));
+    int code = line.execute(args);
+    line.getOut().flush();
+    line.getErr().flush();
+    System.exit(code);
+  }
+
+  /** The command line, for tests and for programs that run it within their own process. */
+  public static CommandLine commandLine() {
+    CommandLine line = new CommandLine(new Main());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler(
+        (failure, command, parsed) -> {
+          command.getErr().println("brinewright: " + failure.getMessage());
+          return failure instanceof UsageException
+              ? CommandLine.ExitCode.USAGE
+              : CommandLine.ExitCode.SOFTWARE;
+        });
+    return line;
+  }
+
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+  }
+}

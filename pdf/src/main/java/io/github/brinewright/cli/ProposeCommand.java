@@ -1,0 +1,111 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.job.Visit;
+import io.github.brinewright.proposal.Proposal;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes proposals as PDF. */
+@Command(
+    name = "propose",
+    mixinStandardHelpOptions = true,
+    description = "Writes a proposal as PDF for one home or for all homes of a job folder.")
+final class ProposeCommand implements Callable<Integer> {
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Nullable Path folder;
+
+  /** One home or all. */
+  static final class Which {
+    @Option(names = "--site", paramLabel = "ID", required = true, description = "One home.")
+    @Nullable String site;
+
+    @Option(names = "--all", required = true, description = "All homes.")
+    boolean all;
+  }
+
+  @ArgGroup(multiplicity = "1")
+  Which which = new Which();
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder for the PDF files; made when it is not there.")
+  @Nullable Path out;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the proposals (default: today).")
+  @Nullable LocalDate date;
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    JobInput input = JobInput.read(java.util.Objects.requireNonNull(folder), err);
+    if (!input.usable()) {
+      err.println("Nothing was written.");
+      return 1;
+    }
+    List<Visit> visits = input.visits(which.site);
+    Path target = java.util.Objects.requireNonNull(out);
+    createFolder(target);
+    int failed = writeAll(visits, input, target);
+    String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
+    spec.commandLine()
+        .getOut()
+        .println("Proposals written to " + target + ": " + (visits.size() - failed) + refused);
+    return input.clean() && failed == 0 ? 0 : 1;
+  }
+
+  private static void createFolder(Path target) {
+    try {
+      Files.createDirectories(target);
+    } catch (IOException failure) {
+      throw new UsageException(target + " cannot be made a folder: " + failure.getMessage());
+    }
+  }
+
+  private int writeAll(List<Visit> visits, JobInput input, Path target) {
+    Progress progress = new Progress(visits.size(), which.all);
+    int failed = 0;
+    for (Visit visit : visits) {
+      try {
+        write(visit, input, target);
+      } catch (RuntimeException failure) {
+        failed++;
+        spec.commandLine()
+            .getErr()
+            .println("home " + visit.site().id() + ": not written: " + failure.getMessage());
+      }
+      progress.step();
+    }
+    progress.done();
+    return failed;
+  }
+
+  private void write(Visit visit, JobInput input, Path target) {
+    LocalDate day = date == null ? LocalDate.now() : date;
+    byte[] pdf = new Proposal(input.job().compare(visit), input.job().dealer(), day).toPdf();
+    try {
+      SafeFile.write(target.resolve("proposal-" + visit.site().id() + ".pdf"), pdf);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure.getMessage(), failure);
+    }
+  }
+}

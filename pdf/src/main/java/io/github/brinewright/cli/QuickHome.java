@@ -1,0 +1,119 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Comparer;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.demand.Household;
+import io.github.brinewright.job.BuiltInOffers;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.SaltDosage;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.List;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** A home and a unit described by options alone, for a first look without a job folder. */
+final class QuickHome {
+  private static final Duration TENTH_OF_A_MINUTE = Duration.ofSeconds(6);
+
+  @Option(
+      names = "--hardness",
+      converter = HardnessConverter.class,
+      description = "Hardness with its unit: 22gpg, 375mg/L, 21dH, 37fH, 26clark or 3.7mmol/L.")
+  @Nullable Hardness hardness;
+
+  @Option(names = "--people", defaultValue = "3", description = "People (default: 3).")
+  int people;
+
+  @Option(names = "--bathrooms", description = "Bathrooms (default: one for two people).")
+  @Nullable Double bathrooms;
+
+  @Option(names = "--iron", description = "Iron, mg/L.")
+  @Nullable Double iron;
+
+  @Option(names = "--manganese", description = "Manganese, mg/L.")
+  @Nullable Double manganese;
+
+  @Option(names = "--rated-grains", description = "Rating of the unit, when only that is known.")
+  @Nullable Double ratedGrains;
+
+  @Option(names = "--resin-ft3", description = "Resin volume of the unit, cubic feet.")
+  @Nullable Double resinCubicFeet;
+
+  @Option(
+      names = "--dosage",
+      description = "Salt dosage, lb NaCl for each cubic foot (default: 6).")
+  @Nullable Double dosage;
+
+  @Option(
+      names = "--control",
+      description = "One of: ${COMPLETION-CANDIDATES} (default: metered_delayed).")
+  @Nullable Control control;
+
+  @Option(names = "--refill-gpm", defaultValue = "0.5", description = "Brine refill flow, gpm.")
+  double refillGpm;
+
+  boolean given() {
+    return hardness != null;
+  }
+
+  Comparison compare() {
+    if (hardness == null) {
+      throw new UsageException("name a JOBFOLDER, or describe a home with --hardness and --people");
+    }
+    CurrencyUnit currency = CurrencyUnit.USD;
+    return Comparer.of(offers(currency)).compare(site(hardness), Tariff.placeholder(currency));
+  }
+
+  private Site site(Hardness known) {
+    WaterAnalysis.Builder water = WaterAnalysis.ofHardness(known);
+    if (iron != null) {
+      water.found(Substance.IRON, Concentration.ofMilligramsPerLitre(iron));
+    }
+    if (manganese != null) {
+      water.found(Substance.MANGANESE, Concentration.ofMilligramsPerLitre(manganese));
+    }
+    Household.Builder household = Household.of(people);
+    if (bathrooms != null) {
+      household.bathrooms(bathrooms);
+    }
+    return Site.of("home", water.build(), household.build());
+  }
+
+  private List<Offer> offers(CurrencyUnit currency) {
+    if (ratedGrains == null && resinCubicFeet == null) {
+      return BuiltInOffers.all(currency);
+    }
+    SoftenerUnit.Builder unit =
+        bed()
+            .controls(EnumSet.of(control == null ? Control.METERED_DELAYED : control))
+            .refill(FlowRate.ofGallonsPerMinute(refillGpm), TENTH_OF_A_MINUTE);
+    return List.of(Offer.unpriced(unit.build(), currency));
+  }
+
+  private SoftenerUnit.Builder bed() {
+    if (ratedGrains != null && dosage != null) {
+      throw new UsageException("--rated-grains and --dosage are two methods; give one of them");
+    }
+    Volume resin = resinCubicFeet == null ? null : Volume.ofCubicFeet(resinCubicFeet);
+    if (ratedGrains == null) {
+      return SoftenerUnit.withResin("unit", java.util.Objects.requireNonNull(resin))
+          .dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(dosage == null ? 6 : dosage)));
+    }
+    SoftenerUnit.Builder rated =
+        SoftenerUnit.withRating("unit", HardnessAmount.ofGrains(ratedGrains));
+    return resin == null ? rated : rated.resinVolume(resin);
+  }
+}

@@ -1,0 +1,140 @@
+package io.github.brinewright.document;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.jspecify.annotations.Nullable;
+
+/** Draws on one page. Points, from the top left corner, downwards. */
+public final class Canvas {
+  /** How a line is drawn: told apart without colour. */
+  public enum Stroke {
+    SOLID(new float[0]),
+    DASHED(new float[] {6, 3}),
+    DOTTED(new float[] {1.2f, 2.4f});
+
+    private final float[] pattern;
+
+    Stroke(float[] pattern) {
+      this.pattern = pattern;
+    }
+  }
+
+  /** A point of the page. */
+  public record Point(double x, double y) {}
+
+  private final PDPageContentStream out;
+  private final Map<Typeface.Weight, PDFont> fonts;
+  private final double height;
+  private final int page;
+  private int nextRun;
+  private @Nullable Tag open;
+
+  Canvas(PDPageContentStream out, Map<Typeface.Weight, PDFont> fonts, double height, int page) {
+    this.out = out;
+    this.fonts = fonts;
+    this.height = height;
+    this.page = page;
+  }
+
+  private interface Drawing {
+    void run() throws IOException;
+  }
+
+  private void draw(Drawing drawing) {
+    try {
+      drawing.run();
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  /** What is drawn belongs to the tag. Must not be nested. */
+  public void tagged(Tag tag, Runnable drawing) {
+    int run = nextRun++;
+    tag.add(new Tag.Run(page, run));
+    marked(tag, drawing, () -> out.beginMarkedContent(COSName.getPDFName(tag.role().type()), run));
+  }
+
+  /** What is drawn is ornament: a page number, a repeated header, a rule. Must not be nested. */
+  public void ornament(Runnable drawing) {
+    marked(null, drawing, () -> out.beginMarkedContent(COSName.ARTIFACT));
+  }
+
+  private void marked(@Nullable Tag tag, Runnable drawing, Drawing begin) {
+    if (open != null) {
+      throw new IllegalStateException("tagged content must not be nested");
+    }
+    draw(begin);
+    open = tag;
+    drawing.run();
+    open = null;
+    draw(out::endMarkedContent);
+  }
+
+  /**
+   * Writes one line of text.
+   *
+   * @param x left end
+   * @param baseline of the text
+   */
+  public void text(double x, double baseline, String text, TextStyle style) {
+    if (text.isEmpty()) {
+      return;
+    }
+    draw(
+        () -> {
+          out.beginText();
+          out.setFont(fonts.get(style.weight()), (float) style.size());
+          out.setNonStrokingColor(style.ink().red(), style.ink().green(), style.ink().blue());
+          out.newLineAtOffset((float) x, (float) (height - baseline));
+          out.showText(text);
+          out.endText();
+        });
+  }
+
+  /** Draws a straight line. */
+  public void line(Point from, Point to, double width, Ink ink) {
+    path(List.of(from, to), width, ink, Stroke.SOLID);
+  }
+
+  /** Draws a horizontal rule. */
+  public void rule(double x, double y, double length, double width, Ink ink) {
+    line(new Point(x, y), new Point(x + length, y), width, ink);
+  }
+
+  /** Joins points by lines. */
+  public void path(List<Point> points, double width, Ink ink, Stroke stroke) {
+    draw(
+        () -> {
+          out.setStrokingColor(ink.red(), ink.green(), ink.blue());
+          out.setLineWidth((float) width);
+          out.setLineDashPattern(stroke.pattern, 0);
+          out.setLineJoinStyle(1);
+          out.setLineCapStyle(stroke == Stroke.DOTTED ? 1 : 0);
+          out.moveTo((float) points.get(0).x(), (float) (height - points.get(0).y()));
+          for (Point point : points.subList(1, points.size())) {
+            out.lineTo((float) point.x(), (float) (height - point.y()));
+          }
+          out.stroke();
+        });
+  }
+
+  /** Fills a rectangle. */
+  public void fill(double x, double top, double width, double tall, Ink ink) {
+    draw(
+        () -> {
+          out.setNonStrokingColor(ink.red(), ink.green(), ink.blue());
+          out.addRect((float) x, (float) (height - top - tall), (float) width, (float) tall);
+          out.fill();
+        });
+  }
+
+  void close() {
+    draw(out::close);
+  }
+}

@@ -1,0 +1,107 @@
+package io.github.brinewright.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A node of the document's logical structure. Parts of it may lie on several pages; what is drawn
+ * within {@link Canvas#tagged} belongs to it.
+ */
+public final class Tag {
+  /** Standard structure types of PDF. */
+  public enum Role {
+    DOCUMENT("Document"),
+    SECTION("Sect"),
+    H1("H1"),
+    H2("H2"),
+    H3("H3"),
+    PARAGRAPH("P"),
+    LIST("L"),
+    LIST_ITEM("LI"),
+    LIST_BODY("LBody"),
+    TABLE("Table"),
+    ROW("TR"),
+    HEADER_CELL("TH"),
+    DATA_CELL("TD"),
+    FIGURE("Figure");
+
+    private final String type;
+
+    Role(String type) {
+      this.type = type;
+    }
+
+    String type() {
+      return type;
+    }
+  }
+
+  /** Which cells a header cell heads. */
+  public enum Scope {
+    COLUMN("Column"),
+    ROW("Row");
+
+    private final String value;
+
+    Scope(String value) {
+      this.value = value;
+    }
+
+    String value() {
+      return value;
+    }
+  }
+
+  /** A run of marked content. */
+  record Run(int page, int id) {}
+
+  private final Role role;
+  private final List<Object> kids = new ArrayList<>();
+  private @Nullable String alternative;
+  private @Nullable Scope scope;
+
+  /** A node with nothing in it. */
+  public Tag(Role role) {
+    this.role = role;
+  }
+
+  /** Adds a new child. */
+  public Tag child(Role of) {
+    Tag child = new Tag(of);
+    kids.add(child);
+    return child;
+  }
+
+  /** Text that stands for a figure when the document is read aloud. */
+  public Tag alternative(String text) {
+    alternative = text;
+    return this;
+  }
+
+  /** What a header cell heads. */
+  public Tag scope(Scope of) {
+    scope = of;
+    return this;
+  }
+
+  void add(Run run) {
+    kids.add(run);
+  }
+
+  Role role() {
+    return role;
+  }
+
+  List<Object> kids() {
+    return kids;
+  }
+
+  @Nullable String alternative() {
+    return alternative;
+  }
+
+  @Nullable Scope scope() {
+    return scope;
+  }
+}

@@ -1,0 +1,75 @@
+package io.github.brinewright.exchange;
+
+import com.opencsv.CSVWriter;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.trace.Finding;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Comparisons as CSV: one row for each candidate, the same names as in JSON. */
+public final class ComparisonCsv {
+  private ComparisonCsv() {}
+
+  /** All candidates of the comparisons, best first within each home. */
+  public static String of(List<Comparison> comparisons) {
+    StringWriter text = new StringWriter();
+    try (CSVWriter csv = new CSVWriter(text)) {
+      boolean headed = false;
+      for (Comparison comparison : comparisons) {
+        for (Option option : comparison.options()) {
+          Map<String, @Nullable Object> row = row(comparison, option);
+          if (!headed) {
+            csv.writeNext(row.keySet().toArray(String[]::new), false);
+            headed = true;
+          }
+          csv.writeNext(cells(row), false);
+        }
+      }
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+    return text.toString();
+  }
+
+  private static Map<String, @Nullable Object> row(Comparison comparison, Option option) {
+    Map<String, @Nullable Object> row = new LinkedHashMap<>();
+    row.put("siteId", comparison.home().site().id());
+    row.put("recommended", comparison.recommended().filter(option::equals).isPresent());
+    row.putAll(new OptionFields(option).flat());
+    row.put("priceTotal", option.quote().total().getAmount());
+    row.put("costPerYearTotal", option.yearly().total().getAmount());
+    row.put("lifeCostTotal", option.life().total().getAmount());
+    row.put(
+        "findings", option.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
+    return row;
+  }
+
+  private static String[] cells(Map<String, @Nullable Object> row) {
+    List<String> cells = new ArrayList<>();
+    for (Object value : row.values()) {
+      cells.add(cell(value));
+    }
+    return cells.toArray(String[]::new);
+  }
+
+  /** Text that a spreadsheet would take for a formula gets an apostrophe in front. */
+  private static String cell(@Nullable Object value) {
+    if (value == null) {
+      return "";
+    }
+    if (value instanceof BigDecimal number) {
+      return number.toPlainString();
+    }
+    String text = value.toString();
+    return text.matches("^[=+@-].*") ? "'" + text : text;
+  }
+}

@@ -1,0 +1,84 @@
+package io.github.brinewright.exchange;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import com.fasterxml.jackson.jr.ob.JSON.Feature;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.words.Wording;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Comparisons as JSON: camelCase names with the unit in the name. */
+public final class ComparisonJson {
+  private static final JSON WRITER =
+      JSON.std.with(Feature.PRETTY_PRINT_OUTPUT, Feature.WRITE_NULL_PROPERTIES);
+
+  private ComparisonJson() {}
+
+  /** One comparison as an object with site, candidates and recommended. */
+  public static String one(Comparison comparison, Wording words) {
+    return write(fields(comparison, words));
+  }
+
+  /** Several comparisons as an array. */
+  public static String many(List<Comparison> comparisons, Wording words) {
+    return write(comparisons.stream().map(comparison -> fields(comparison, words)).toList());
+  }
+
+  private static String write(Object value) {
+    try {
+      return WRITER.asString(value);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  private static Map<String, @Nullable Object> fields(Comparison comparison, Wording words) {
+    Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+    fields.put("site", site(comparison, words));
+    fields.put("currency", comparison.tariff().currency().getCode());
+    fields.put(
+        "candidates",
+        comparison.options().stream().map(option -> new OptionFields(option).all(words)).toList());
+    fields.put(
+        "recommended",
+        comparison
+            .recommended()
+            .map(option -> recommended(option, comparison, words))
+            .orElse(null));
+    return fields;
+  }
+
+  private static Map<String, @Nullable Object> recommended(
+      Option option, Comparison comparison, Wording words) {
+    Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+    fields.put("candidate", comparison.options().indexOf(option));
+    fields.put("unitId", option.unit().id());
+    fields.put("control", OptionFields.name(option.candidate().control()));
+    fields.put("reason", comparison.whyRecommended().map(words::reason).orElse(""));
+    return fields;
+  }
+
+  private static Map<String, Object> site(Comparison comparison, Wording words) {
+    HomeLoad home = comparison.home();
+    Site site = home.site();
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("id", site.id());
+    fields.put("customer", site.contact().name());
+    fields.put("people", site.household().people());
+    fields.put("hardnessGpg", Numbers.of(site.water().hardness().grainsPerGallon()));
+    fields.put("compensatedHardnessGpg", Numbers.of(home.compensatedHardness().grainsPerGallon()));
+    fields.put("designUseGalPerDay", Numbers.of(home.use().design().gallons()));
+    fields.put("expectedUseGalPerDay", Numbers.of(home.use().expected().gallons()));
+    fields.put("dailyLoadGrains", Numbers.of(home.dailyLoad().grains()));
+    fields.put("peakFlowGpm", Numbers.of(home.peakFlow().gallonsPerMinute()));
+    fields.put("findings", OptionFields.findings(comparison.homeFindings(), words));
+    return fields;
+  }
+}

@@ -1,0 +1,150 @@
+package io.github.brinewright.exchange;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.units.Minutes;
+import io.github.brinewright.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** A comparison as plain text for a terminal: the best setting of each unit, side by side. */
+public final class ComparisonTable {
+  private static final int MOST_COLUMNS = 5;
+  private static final int WIDEST = 16;
+  private static final int NAME_LINES = 3;
+
+  private final Comparison comparison;
+  private final Wording words;
+  private final List<Option> options;
+  private final StringBuilder out = new StringBuilder();
+
+  private ComparisonTable(Comparison comparison, Wording words) {
+    this.comparison = comparison;
+    this.words = words;
+    options = comparison.columns(MOST_COLUMNS);
+  }
+
+  /** The comparison of one home as lines of text. */
+  public static String of(Comparison comparison, Wording words) {
+    return new ComparisonTable(comparison, words).text();
+  }
+
+  private String text() {
+    var home = comparison.home();
+    line(home.site().id() + ": " + home.site().contact().name());
+    line(
+        "compensated hardness "
+            + figure(Figure.of(home.compensatedHardness()))
+            + ", "
+            + figure(Figure.of(home.use().design()))
+            + " a day, "
+            + figure(Figure.of(home.dailyLoad()))
+            + " a day");
+    line("");
+    header();
+    rows();
+    line("");
+    comparison
+        .whyRecommended()
+        .map(words::reason)
+        .ifPresentOrElse(
+            this::line, () -> line("No unit keeps every limit; see the limits broken below."));
+    comparison.homeFindings().forEach(this::finding);
+    comparison.recommended().ifPresent(option -> option.findings().forEach(this::finding));
+    if (comparison.recommended().isEmpty()) {
+      options.forEach(this::broken);
+    }
+    return out.toString();
+  }
+
+  private void header() {
+    List<List<String>> names = options.stream().map(o -> folded(o.unit().name())).toList();
+    int tallest = names.stream().mapToInt(List::size).max().orElse(1);
+    for (int i = 0; i < tallest; i++) {
+      int line = i;
+      cells("", names.stream().map(name -> line < name.size() ? name.get(line) : "").toList());
+    }
+    row("", o -> comparison.recommended().filter(o::equals).isPresent() ? "RECOMMENDED" : "");
+  }
+
+  private void rows() {
+    design("control", d -> words.term(d.candidate().control()));
+    row(
+        "salt dosage",
+        o -> o.candidate().dosage().map(d -> figure(Figure.of(d))).orElse("by rating"));
+    design("usable capacity", d -> figure(Figure.of(d.basis().usable())));
+    design("days, full use", d -> words.number(d.schedule().designDays(), 1));
+    design("days, expected", d -> words.number(d.schedule().expectedDays(), 1));
+    row("salt each time", o -> figure(Figure.of(o.salt())));
+    design("refill, exact", d -> words.number(Minutes.of(d.refill().exact()), 2) + " min");
+    design("refill, set", d -> words.number(Minutes.of(d.refill().set()), 1) + " min");
+    design("salt a year", d -> figure(Figure.of(d.year().salt(), 0)));
+    design("water a year", d -> figure(Figure.of(d.year().water())));
+    design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
+    design("backwash", d -> figure(Figure.of(d.flow().backwash())));
+    row("price", o -> words.about(o.quote().total()));
+    row("first year", o -> words.about(o.yearly().total()));
+    row("over " + options.get(0).life().years() + " years", o -> words.about(o.life().total()));
+    row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");
+  }
+
+  private void design(String name, Function<Design, String> text) {
+    row(name, option -> text.apply(option.design()));
+  }
+
+  private void row(String name, Function<Option, String> text) {
+    cells(name, options.stream().map(text).toList());
+  }
+
+  private void cells(String name, List<String> values) {
+    StringBuilder line = new StringBuilder(padded(name, WIDEST, false));
+    values.forEach(value -> line.append("  ").append(padded(value, WIDEST, true)));
+    line(line.toString().stripTrailing());
+  }
+
+  private static String padded(String text, int width, boolean right) {
+    String pad = " ".repeat(Math.max(0, width - text.length()));
+    return right ? pad + text : text + pad;
+  }
+
+  /** A name over several lines, each no wider than a column. */
+  private static List<String> folded(String name) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : name.split(" ")) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > WIDEST) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = line.isEmpty() ? word : line + " " + word;
+      }
+    }
+    lines.add(line);
+    return lines.stream()
+        .map(each -> each.length() > WIDEST ? each.substring(0, WIDEST - 1) + "…" : each)
+        .limit(NAME_LINES)
+        .toList();
+  }
+
+  private void finding(Finding finding) {
+    line("- " + words.term(finding.severity()) + ": " + words.finding(finding));
+  }
+
+  private void broken(Option option) {
+    option.findings().stream()
+        .filter(Finding::stops)
+        .forEach(finding -> line("- " + option.unit().name() + ": " + words.finding(finding)));
+  }
+
+  private String figure(Figure figure) {
+    return words.figure(figure);
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
+  }
+}

@@ -1,0 +1,165 @@
+package io.github.brinewright.exchange;
+
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.hydraulics.Range;
+import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.units.Minutes;
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.words.Wording;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/** The fields of an option under names that carry their units: a stable contract. */
+final class OptionFields {
+  private final Option option;
+  private final Design design;
+  private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+
+  OptionFields(Option option) {
+    this.option = option;
+    design = option.design();
+  }
+
+  /** The fields without lists, in their order. */
+  Map<String, @Nullable Object> flat() {
+    identity();
+    load();
+    regeneration();
+    year();
+    flow();
+    return fields;
+  }
+
+  /** All fields. */
+  Map<String, @Nullable Object> all(Wording words) {
+    flat();
+    fields.put("costPerYear", costPerYear());
+    fields.put("price", price());
+    fields.put("lifeCost", lifeCost());
+    fields.put("cycle", design.cycle().parts().stream().map(OptionFields::part).toList());
+    fields.put("findings", findings(option.findings(), words));
+    return fields;
+  }
+
+  static List<Map<String, Object>> findings(List<Finding> findings, Wording words) {
+    return findings.stream().map(finding -> finding(finding, words)).toList();
+  }
+
+  private static Map<String, Object> finding(Finding finding, Wording words) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("code", finding.code());
+    fields.put("severity", name(finding.severity()));
+    fields.put("text", words.finding(finding));
+    return fields;
+  }
+
+  static String name(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void put(String key, double value) {
+    fields.put(key, Numbers.of(value));
+  }
+
+  private void identity() {
+    fields.put("unitId", option.unit().id());
+    fields.put("unitName", option.unit().name());
+    fields.put("control", name(option.candidate().control()));
+    fields.put("capacityMethod", name(design.basis().method()));
+    fields.put(
+        "saltDosageLbPerFt3",
+        option
+            .candidate()
+            .dosage()
+            .map(dosage -> Numbers.of(dosage.poundsPerCubicFoot()))
+            .orElse(null));
+    put("resinFt3", option.resin().cubicFeet());
+    fields.put("feasible", option.feasible());
+  }
+
+  private void load() {
+    HomeLoad home = design.home();
+    put("compensatedHardnessGpg", home.compensatedHardness().grainsPerGallon());
+    put("dailyLoadGrains", home.dailyLoad().grains());
+    put("usableCapacityGrains", design.basis().usable().grains());
+  }
+
+  private void regeneration() {
+    put("daysBetweenRegenerations", design.schedule().designDays());
+    put("expectedDaysBetweenRegenerations", design.schedule().expectedDays());
+    fields.put(
+        "setVolumeGal",
+        design.schedule().setVolume().map(Volume::gallons).map(Numbers::of).orElse(null));
+    put("saltPerRegenerationLb", option.salt().pounds());
+    put("brineRefillMinutes", Minutes.of(design.refill().exact()));
+    put("brineRefillMinutesSet", Minutes.of(design.refill().set()));
+    put("saltGivenLb", design.refill().saltGiven().pounds());
+    put("waterPerRegenerationGal", design.cycle().water().gallons());
+  }
+
+  private void year() {
+    put("regenerationsPerYear", design.year().regenerations());
+    put("saltPerYearLb", design.year().salt().pounds());
+    put("waterPerYearGal", design.year().water().gallons());
+    put("sodiumAddedMgPerL", design.effect().sodiumAdded().milligramsPerLitre());
+    put("potassiumAddedMgPerL", design.effect().potassiumAdded().milligramsPerLitre());
+    put("grainsPerLbSalt", design.effect().saltEfficiency().grainsPerPound());
+    put("galPerThousandGrains", design.effect().waterEfficiency().gallonsPerThousandGrains());
+  }
+
+  private void flow() {
+    Range<Pressure> loss = design.flow().pressureLoss();
+    put("peakFlowGpm", design.flow().peak().gallonsPerMinute());
+    put("serviceFlowGpm", option.unit().serviceFlow().gallonsPerMinute());
+    put("peakServiceFlowGpm", option.unit().peakServiceFlow().gallonsPerMinute());
+    put("pressureLossPsi", loss.middle().psi());
+    put("pressureLossPsiLow", loss.low().psi());
+    put("pressureLossPsiHigh", loss.high().psi());
+    put("backwashGpm", design.flow().backwash().gallonsPerMinute());
+  }
+
+  private Map<String, Object> costPerYear() {
+    Map<String, Object> costs = new LinkedHashMap<>();
+    option.yearly().lines().forEach((kind, money) -> costs.put(name(kind), money.getAmount()));
+    costs.put("total", amount(option.yearly().total()));
+    return costs;
+  }
+
+  private Map<String, Object> price() {
+    Map<String, Object> price = new LinkedHashMap<>();
+    price.put("equipment", amount(option.offer().equipment()));
+    price.put("installation", amount(option.offer().installation()));
+    price.put("tax", amount(option.quote().tax()));
+    price.put("total", amount(option.quote().total()));
+    price.put("deposit", amount(option.quote().deposit()));
+    return price;
+  }
+
+  private Map<String, Object> lifeCost() {
+    Map<String, Object> life = new LinkedHashMap<>();
+    life.put("years", option.life().years());
+    life.put("total", amount(option.life().total()));
+    return life;
+  }
+
+  static java.math.BigDecimal amount(Money money) {
+    return money.getAmount();
+  }
+
+  private static Map<String, Object> part(CycleStep part) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("step", name(part.kind()));
+    fields.put("minutes", Numbers.of(Minutes.of(part.time())));
+    fields.put("flowGpm", Numbers.of(part.flow().gallonsPerMinute()));
+    fields.put("waterGal", Numbers.of(part.water().gallons()));
+    return fields;
+  }
+}

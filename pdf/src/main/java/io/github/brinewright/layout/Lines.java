@@ -1,0 +1,65 @@
+package io.github.brinewright.layout;
+
+import io.github.brinewright.document.TextStyle;
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Breaks text into lines that fit a width. */
+public final class Lines {
+  private Lines() {}
+
+  /**
+   * The lines of a text. A word wider than the width is broken within.
+   *
+   * @param width more than zero, in points
+   */
+  public static List<String> of(String text, TextStyle style, double width) {
+    String printable = style.weight().typeface().printable(text);
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String part : parts(printable)) {
+      if (style.width((line + part).stripTrailing()) <= width) {
+        line += part;
+      } else {
+        if (!line.isBlank()) {
+          lines.add(line.stripTrailing());
+        }
+        line = breakWord(part, style, width, lines);
+      }
+    }
+    lines.add(line.stripTrailing());
+    return lines;
+  }
+
+  private static List<String> parts(String text) {
+    BreakIterator breaks = BreakIterator.getLineInstance(Locale.ROOT);
+    breaks.setText(text);
+    List<String> parts = new ArrayList<>();
+    int from = breaks.first();
+    for (int to = breaks.next(); to != BreakIterator.DONE; to = breaks.next()) {
+      parts.add(text.substring(from, to));
+      from = to;
+    }
+    return parts;
+  }
+
+  /** Puts all but the last piece of an over-long word into lines; returns the last piece. */
+  private static String breakWord(String word, TextStyle style, double width, List<String> lines) {
+    String rest = word;
+    while (style.width(rest.stripTrailing()) > width) {
+      int end = rest.offsetByCodePoints(0, 1);
+      while (end < rest.length()
+          && style.width(rest.substring(0, rest.offsetByCodePoints(end, 1))) <= width) {
+        end = rest.offsetByCodePoints(end, 1);
+      }
+      if (end >= rest.length()) {
+        return rest;
+      }
+      lines.add(rest.substring(0, end));
+      rest = rest.substring(end);
+    }
+    return rest;
+  }
+}

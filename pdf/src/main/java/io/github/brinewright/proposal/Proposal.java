@@ -1,0 +1,90 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.PdfDocument;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.PageFrame;
+import io.github.brinewright.layout.Planner;
+import io.github.brinewright.section.Costs;
+import io.github.brinewright.section.Kit;
+import io.github.brinewright.section.Opening;
+import io.github.brinewright.section.Price;
+import io.github.brinewright.section.SideBySide;
+import io.github.brinewright.section.Signing;
+import io.github.brinewright.section.WaterAndHome;
+import io.github.brinewright.section.WorkedOut;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A proposal for one home as PDF. The same comparison, dealer and date give the same bytes.
+ *
+ * @param comparison what to propose
+ * @param dealer who proposes it
+ * @param date of the proposal
+ */
+public record Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
+  private static final String TEXTS = "io.github.brinewright.section.texts";
+  private static final double FOOTER_BASELINE = 34;
+  private static final double SECTION_GAP = 32;
+
+  /** The PDF file. */
+  public byte[] toPdf() {
+    Wording words = new Wording(dealer.locale(), UnitSystem.US, TEXTS);
+    Tag root = new Tag(Tag.Role.DOCUMENT);
+    Kit kit = new Kit(comparison, dealer, words, date, root);
+    PageFrame frame = dealer.paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
+    List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts(kit));
+    String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
+    var description = new PdfDocument.Description(title, dealer.name(), dealer.locale(), date);
+    try (PdfDocument document = new PdfDocument(description)) {
+      for (int i = 0; i < pages.size(); i++) {
+        Canvas canvas = document.addPage(frame.width(), frame.height());
+        pages.get(i).forEach(placed -> draw(placed, canvas, frame));
+        footer(canvas, frame, words, title, i + 1, pages.size());
+      }
+      return document.finish(root);
+    }
+  }
+
+  private static List<Block> parts(Kit kit) {
+    List<Block> parts = new ArrayList<>();
+    parts.add(new Opening(kit).block());
+    parts.add(new WaterAndHome(kit).block().after(SECTION_GAP));
+    parts.add(new SideBySide(kit).block().after(SECTION_GAP));
+    if (kit.comparison().recommended().isPresent()) {
+      parts.add(new Costs(kit).block().after(SECTION_GAP));
+      parts.add(new Price(kit).block().after(SECTION_GAP));
+    }
+    parts.add(new WorkedOut(kit).block().after(SECTION_GAP));
+    parts.add(new Signing(kit).block().after(SECTION_GAP));
+    return List.of(Block.stack(parts));
+  }
+
+  private static void draw(Planner.Placed placed, Canvas canvas, PageFrame frame) {
+    placed.slice().painter().paint(canvas, frame.text().x(), placed.y());
+  }
+
+  private static void footer(
+      Canvas canvas, PageFrame frame, Wording words, String title, int page, int pages) {
+    TextStyle style = TextStyle.SMALL.in(Ink.QUIET);
+    String number = words.text("page", Figure.of(page), Figure.of(pages));
+    double baseline = frame.height() - FOOTER_BASELINE;
+    double width = frame.text().width();
+    canvas.ornament(
+        () -> {
+          String fitting = style.fitting(title, width * 0.75);
+          canvas.text(frame.text().x(), baseline, fitting, style);
+          canvas.text(frame.text().x() + width - style.width(number), baseline, number, style);
+        });
+  }
+}

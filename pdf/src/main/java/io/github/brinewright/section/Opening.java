@@ -1,0 +1,202 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Columns;
+import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.Paragraph;
+import io.github.brinewright.resin.Regenerant;
+import io.github.brinewright.sizing.Contact;
+import io.github.brinewright.sizing.Effect;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.trace.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The first page: what we recommend, why, and what to know before deciding. */
+public final class Opening {
+  private static final double SPACE = 17;
+
+  private final Kit kit;
+  private final Comparison comparison;
+  private final Tag tag;
+
+  /** The first page of a proposal. */
+  public Opening(Kit kit) {
+    this.kit = kit;
+    comparison = kit.comparison();
+    tag = kit.root().child(Tag.Role.SECTION);
+  }
+
+  /** The page as a block. */
+  public Block block() {
+    List<Block> blocks = new ArrayList<>(List.of(masthead(), title().after(34)));
+    comparison
+        .recommended()
+        .ifPresentOrElse(option -> recommend(option, blocks), () -> nothingToSell(blocks));
+    if (comparison.recommended().isPresent() || !cautions().isEmpty()) {
+      blocks.add(check().after(SPACE));
+    }
+    return Block.stack(blocks);
+  }
+
+  private Block masthead() {
+    Block name =
+        new Paragraph(
+            tag.child(Tag.Role.PARAGRAPH),
+            kit.dealer().name(),
+            TextStyle.BODY.sized(13).bold().in(kit.accent()));
+    Block contact =
+        kit.quiet(
+            tag,
+            Stream.concat(kit.dealer().contact().stream(), Stream.of(kit.dealer().licence()))
+                .filter(line -> !line.isEmpty())
+                .reduce((a, b) -> a + "  ·  " + b)
+                .orElse(""));
+    return Block.stack(List.of(name, contact.after(2), Drawing.rule(1.2, kit.accent()).after(7)));
+  }
+
+  private Block title() {
+    Contact contact = kit.comparison().home().site().contact();
+    String line =
+        Stream.of(
+                contact.street(),
+                contact.town(),
+                kit.words().date(kit.date()),
+                kit.text(
+                    "valid",
+                    Figure.of(kit.words().date(kit.date().plusDays(kit.dealer().validDays())))))
+            .filter(part -> !part.isEmpty())
+            .reduce((a, b) -> a + "  ·  " + b)
+            .orElse("");
+    return Block.stack(
+        List.of(
+            new Paragraph(
+                tag.child(Tag.Role.H1),
+                kit.text("opening.heading", Figure.of(contact.name())),
+                TextStyle.HEADING.sized(27)),
+            kit.quiet(tag, line).after(5)));
+  }
+
+  private void recommend(Option option, List<Block> blocks) {
+    blocks.add(
+        kit.beside(tag, kit.text("opening.recommend"), at -> recommended(option, at)).after(28));
+    blocks.add(facts(option).after(20));
+    blocks.add(neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller").after(22));
+    blocks.add(neighbour("opening.larger", comparison.larger(), "opening.noLarger").after(SPACE));
+    blocks.add(
+        kit.beside(tag, kit.text("opening.taste"), at -> kit.body(at, taste(option))).after(SPACE));
+  }
+
+  private Block recommended(Option option, Tag at) {
+    String setting =
+        kit.text(
+            "opening.setting",
+            Figure.of(option.candidate().control()),
+            Figure.of(option.salt(), 1));
+    String why = comparison.whyRecommended().map(kit.words()::reason).orElseThrow();
+    return Block.stack(
+        List.of(
+            new Paragraph(at.child(Tag.Role.H2), option.unit().name(), TextStyle.HEADING.sized(19)),
+            kit.quiet(at, setting).after(1),
+            kit.body(at, why).after(7)));
+  }
+
+  private Block facts(Option option) {
+    String price =
+        option.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
+    return new Columns(
+        List.of(
+            fact(Figure.days(option.design().schedule().expectedDays(), 1), "opening.fact.days"),
+            fact(Figure.of(option.design().year().salt(), 0), "opening.fact.salt"),
+            fact(Figure.of(option.design().year().water()), "opening.fact.drain"),
+            fact(Figure.of(option.quote().total()), price)),
+        16);
+  }
+
+  private Block fact(Figure figure, String captionKey) {
+    return Block.stack(
+        List.of(
+            Drawing.rule(0.8, Ink.HAIRLINE),
+            new Paragraph(
+                    tag.child(Tag.Role.PARAGRAPH),
+                    kit.words().figure(figure),
+                    TextStyle.HEADING.sized(18))
+                .after(6),
+            kit.quiet(tag, kit.text(captionKey))));
+  }
+
+  private Block neighbour(String labelKey, Optional<Option> option, String noneKey) {
+    return kit.beside(
+        tag,
+        kit.text(labelKey),
+        at ->
+            option
+                .map(other -> described(other, at))
+                .orElseGet(() -> kit.body(at, kit.text(noneKey))));
+  }
+
+  private Block described(Option option, Tag at) {
+    String reason = comparison.against(option).map(kit.words()::reason).orElse("");
+    return Block.stack(
+        List.of(
+            new Paragraph(
+                at.child(Tag.Role.PARAGRAPH), option.unit().name(), TextStyle.BODY.bold()),
+            kit.body(at, reason)));
+  }
+
+  private String taste(Option option) {
+    Effect effect = option.design().effect();
+    return option.design().basis().regenerant() == Regenerant.SODIUM_CHLORIDE
+        ? kit.text(
+            "opening.tasteText",
+            Figure.of(effect.sodiumMilligramsPerGlass(), 0),
+            Figure.of(effect.sodiumAdded(), 0))
+        : kit.text("opening.tastePotassium", Figure.of(effect.potassiumAdded(), 0));
+  }
+
+  private void nothingToSell(List<Block> blocks) {
+    blocks.add(
+        Block.stack(
+                List.of(
+                    new Paragraph(
+                        tag.child(Tag.Role.H2),
+                        kit.text("opening.none"),
+                        TextStyle.HEADING.sized(19)),
+                    kit.body(
+                            tag,
+                            kit.text(
+                                "opening.noneText",
+                                Figure.of(comparison.home().dailyLoad()),
+                                Figure.of(comparison.home().peakFlow())))
+                        .after(8)))
+            .after(34));
+  }
+
+  private List<String> cautions() {
+    Stream<Finding> ofOption =
+        comparison.recommended().stream().flatMap(option -> option.findings().stream());
+    return Stream.concat(comparison.homeFindings().stream(), ofOption)
+        .filter(finding -> finding.severity() == Severity.CAUTION)
+        .map(kit.words()::finding)
+        .toList();
+  }
+
+  private Block check() {
+    List<String> cautions = cautions();
+    return kit.beside(
+        tag,
+        kit.text("opening.check"),
+        at ->
+            cautions.isEmpty()
+                ? kit.body(at, kit.text("opening.nothing"))
+                : kit.list(at, cautions));
+  }
+}
