@@ -11,10 +11,13 @@ import io.github.brinewright.sizing.SoftenerUnit;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.Topic;
 import io.github.brinewright.units.Mass;
 import io.github.brinewright.units.Volume;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One candidate with its design, what speaks against it, and what it costs.
@@ -28,6 +31,9 @@ import java.util.List;
 public record Option(
     Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life)
     implements Explained {
+  private static final Set<Topic> WHY_NOT =
+      EnumSet.of(Topic.WATER, Topic.DEMAND, Topic.CAPACITY, Topic.FLOW);
+
   /** Keeps its own copy of {@code findings}. */
   public Option {
     findings = List.copyOf(findings);
@@ -73,11 +79,13 @@ public record Option(
     return design.basis().saltPerRegeneration();
   }
 
+  /** All steps; of an option that breaks a limit only those that tell why it cannot serve. */
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(design.steps());
     steps.addAll(yearly.steps());
     steps.addAll(life.steps());
+    steps.removeIf(step -> !feasible() && !WHY_NOT.contains(step.kind().topic()));
     steps.sort((a, b) -> a.kind().compareTo(b.kind()));
     return steps;
   }

@@ -9,7 +9,7 @@ import org.joda.money.CurrencyUnit;
  *
  * @param name of the dealer
  * @param contact lines below the name: street, town, phone, mail
- * @param licence licence numbers, as they are to be printed; may be empty
+ * @param license license numbers, as they are to be printed; may be empty
  * @param accent colour of rules and headings, as #RRGGBB
  * @param terms text above the signature; may be empty
  * @param validDays days the offer stands; 1 to 365
@@ -20,7 +20,7 @@ import org.joda.money.CurrencyUnit;
 public record Dealer(
     String name,
     List<String> contact,
-    String licence,
+    String license,
     String accent,
     String terms,
     int validDays,

@@ -30,7 +30,7 @@ final class DealerReader {
           "phone",
           "email",
           "web",
-          "licence",
+          "license",
           "accent",
           "terms",
           "valid_days",
@@ -93,7 +93,7 @@ final class DealerReader {
     return new Dealer(
         row.text("name").orElse(usual.name()),
         contact(),
-        row.text("licence").orElse(""),
+        row.text("license").orElse(""),
         accent,
         row.text("terms").orElse(""),
         (int) row.number("valid_days", 1, 365, usual.validDays()),

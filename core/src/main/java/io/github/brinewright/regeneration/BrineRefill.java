@@ -83,16 +83,16 @@ public final class BrineRefill implements Explained {
         new Step(
             StepKind.REFILL_WATER,
             List.of(Figure.of(wanted), perGallon),
-            Figure.of(exactWater(), 2),
+            Figure.of(exactWater(), 3),
             Sources.REFILL),
         new Step(
             StepKind.REFILL_MINUTES,
-            List.of(Figure.of(exactWater(), 2), Figure.of(rate)),
+            List.of(Figure.of(exactWater(), 3), Figure.of(rate, 2)),
             Figure.of(exact(), 2),
             Sources.DEFINITION),
         new Step(
             StepKind.SALT_GIVEN,
-            List.of(Figure.of(Minutes.of(set()), 1), Figure.of(rate), perGallon),
+            List.of(Figure.of(Minutes.of(set()), 1), Figure.of(rate, 2), perGallon),
             Figure.of(saltGiven()),
             Sources.REFILL));
   }

@@ -47,7 +47,6 @@ public record Design(
     for (Explained part : List.of(home, basis(), schedule, refill, cycle, year, effect)) {
       steps.addAll(part.steps());
     }
-    steps.sort((a, b) -> a.kind().topic().compareTo(b.kind().topic()));
     return steps;
   }
 }

@@ -38,6 +38,11 @@ public final class Area extends Quantity<Area> {
     return Length.ofFeet(volume.cubicFeet() / base());
   }
 
+  /** The volume of a cylinder of this cross-section. */
+  public Volume volumeOf(Length depth) {
+    return Volume.ofCubicFeet(base() * depth.feet());
+  }
+
   /** The velocity of the given flow through this cross-section. */
   public FlowVelocity velocityOf(FlowRate flow) {
     return FlowVelocity.ofGallonsPerMinutePerSquareFoot(flow.gallonsPerMinute() / base());

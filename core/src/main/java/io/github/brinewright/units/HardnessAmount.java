@@ -52,6 +52,11 @@ public final class HardnessAmount extends Quantity<HardnessAmount> {
     return Volume.ofGallons(base() / hardness.grainsPerGallon());
   }
 
+  /** The salt that removes this amount at the given efficiency. */
+  public Mass saltAt(SaltEfficiency efficiency) {
+    return Mass.ofPounds(base() / efficiency.grainsPerPound());
+  }
+
   @Override
   HardnessAmount with(double base) {
     return new HardnessAmount(base);

@@ -74,7 +74,11 @@ final class QuickHome {
       throw new UsageException("name a JOBFOLDER, or describe a home with --hardness and --people");
     }
     CurrencyUnit currency = CurrencyUnit.USD;
-    return Comparer.of(offers(currency)).compare(site(hardness), Tariff.placeholder(currency));
+    try {
+      return Comparer.of(offers(currency)).compare(site(hardness), Tariff.placeholder(currency));
+    } catch (IllegalArgumentException refused) {
+      throw new UsageException(refused.getMessage());
+    }
   }
 
   private Site site(Hardness known) {

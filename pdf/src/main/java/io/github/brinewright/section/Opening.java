@@ -56,7 +56,7 @@ public final class Opening {
     Block contact =
         kit.quiet(
             tag,
-            Stream.concat(kit.dealer().contact().stream(), Stream.of(kit.dealer().licence()))
+            Stream.concat(kit.dealer().contact().stream(), Stream.of(kit.dealer().license()))
                 .filter(line -> !line.isEmpty())
                 .reduce((a, b) -> a + "  ·  " + b)
                 .orElse(""));

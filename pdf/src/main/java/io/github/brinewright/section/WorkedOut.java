@@ -43,7 +43,7 @@ public final class WorkedOut {
 
   private Block sources(int from, int to) {
     return Block.stack(
-        IntStream.range(from, to).mapToObj(i -> tiny(letter(i) + "  " + sources.get(i))).toList());
+        IntStream.range(from, to).mapToObj(i -> tiny(number(i) + "  " + sources.get(i))).toList());
   }
 
   private Block tiny(String text) {
@@ -81,7 +81,7 @@ public final class WorkedOut {
         cell(step.name() + " = " + step.formula()).heading(),
         cell(step.numbers()),
         strong(step.result()).right(),
-        cell(letterOf(step.source())).right());
+        cell(numberOf(step.source())).right());
   }
 
   private static Cell cell(String text) {
@@ -92,14 +92,14 @@ public final class WorkedOut {
     return Cell.of(text, TextStyle.TINY.bold());
   }
 
-  private String letterOf(String source) {
+  private String numberOf(String source) {
     if (!sources.contains(source)) {
       sources.add(source);
     }
-    return letter(sources.indexOf(source));
+    return number(sources.indexOf(source));
   }
 
-  private static String letter(int index) {
-    return String.valueOf((char) ('a' + index));
+  private static String number(int index) {
+    return String.valueOf(index + 1);
   }
 }

@@ -1,0 +1,107 @@
+package io.github.brinewright.cost;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.units.Volume;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+class MoneyTest {
+  private static final SoftenerUnit UNIT =
+      SoftenerUnit.withResin("u", Volume.ofCubicFeet(1)).build();
+
+  private static Money usd(String amount) {
+    return Money.of(CurrencyUnit.USD, new BigDecimal(amount));
+  }
+
+  private static BigMoney price(String amount) {
+    return BigMoney.of(CurrencyUnit.USD, new BigDecimal(amount));
+  }
+
+  private static Quote quote(String equipment, String installation, boolean taxAll, Terms terms) {
+    Terms taxed =
+        new Terms(
+            terms.taxRate(),
+            taxAll,
+            terms.depositShare(),
+            terms.financing(),
+            terms.years(),
+            terms.discountRate());
+    return new Quote(new Offer(UNIT, usd(equipment), usd(installation), usd("0")), taxed);
+  }
+
+  private static Terms terms(String tax, String deposit, Optional<Credit> credit) {
+    return new Terms(new BigDecimal(tax), false, new BigDecimal(deposit), credit, 10, 0.03);
+  }
+
+  @Test
+  void taxIsRoundedOnceAndTheTotalIsTheSumOfTheLines() {
+    Quote quote = quote("999.99", "333.33", false, terms("0.0625", "0.25", Optional.empty()));
+
+    assertThat(quote.tax()).isEqualTo(usd("62.50"));
+    assertThat(quote.total()).isEqualTo(usd("1395.82"));
+    assertThat(quote.deposit().plus(quote.balance())).isEqualTo(quote.total());
+  }
+
+  @Test
+  void installationIsTaxedWhereTheDealerSaysSo() {
+    Quote quote = quote("1000.00", "500.00", true, terms("0.10", "0", Optional.empty()));
+
+    assertThat(quote.tax()).isEqualTo(usd("150.00"));
+  }
+
+  @Test
+  void levelPaymentsRepayTheBalanceWithInterest() {
+    Credit credit = new Credit(new BigDecimal("0.089"), 36);
+    Money payment = credit.payment(usd("1143.75"));
+
+    BigDecimal owed = new BigDecimal("1143.75");
+    for (int month = 0; month < 36; month++) {
+      owed = owed.multiply(new BigDecimal("1.00741666666667")).subtract(payment.getAmount());
+    }
+    assertThat(owed.doubleValue()).as("left after the last payment").isBetween(-0.40, 0.0);
+    assertThat(credit.totalPaid(usd("1143.75"))).isEqualTo(payment.multipliedBy(36));
+  }
+
+  @Test
+  void aCreditWithoutInterestDividesTheAmount() {
+    assertThat(new Credit(BigDecimal.ZERO, 12).payment(usd("1200.00"))).isEqualTo(usd("100.00"));
+  }
+
+  @Test
+  void softenerWaterIsPricedAtTheStepItFallsIn() {
+    BlockRate rate =
+        new BlockRate(
+            List.of(
+                new BlockRate.Block(Volume.ofGallons(3_000), price("4.00")),
+                new BlockRate.Block(Volume.ofGallons(8_000), price("6.00")),
+                new BlockRate.Block(BlockRate.UNLIMITED, price("9.00"))));
+
+    assertThat(rate.monthly(Volume.ofGallons(2_000)).getAmount()).isEqualByComparingTo("8.00");
+    assertThat(rate.monthly(Volume.ofGallons(9_000)).getAmount()).isEqualByComparingTo("51.00");
+    BigMoney across = rate.yearlyCostOf(Volume.ofGallons(12 * 2_500), Volume.ofGallons(12 * 1_000));
+    assertThat(across.getAmount()).as("500 gal at 4 and 500 at 6").isEqualByComparingTo("60.00");
+  }
+
+  @Test
+  void badRatesAreRefused() {
+    assertThatThrownBy(() -> new BlockRate(List.of())).hasMessageContaining("at least one step");
+    assertThatThrownBy(() -> BlockRate.flat(price("-1"))).hasMessageContaining("negative");
+    BlockRate.Block block = new BlockRate.Block(Volume.ofGallons(10), price("1"));
+    assertThatThrownBy(() -> new BlockRate(List.of(block, block)))
+        .hasMessageContaining("must end above");
+  }
+
+  @Test
+  void presentValueOfEqualRatesIsTheNumberOfYears() {
+    assertThat(PresentValue.escalating(0.03, 0.03, 12)).isEqualTo(12);
+    assertThat(PresentValue.escalating(0.03, 0.02, 0)).isZero();
+  }
+}

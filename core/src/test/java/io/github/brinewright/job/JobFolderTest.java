@@ -1,0 +1,206 @@
+package io.github.brinewright.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class JobFolderTest {
+  private static final String HEADER = "site_id,customer,hardness_gpg,people\n";
+  private static final String GOOD_ROW = "A1,Ann,18,3\n";
+
+  @TempDir private Path folder;
+
+  private JobReading read() {
+    return JobFolder.read(folder);
+  }
+
+  private void write(String file, String text) throws IOException {
+    write(file, text, StandardCharsets.UTF_8);
+  }
+
+  private void write(String file, String text, Charset charset) throws IOException {
+    Files.write(folder.resolve(file), text.getBytes(charset));
+  }
+
+  private List<String> problems() {
+    return read().problems().stream().map(Problem::toString).toList();
+  }
+
+  @Test
+  void oneRowIsEnough() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+
+    JobReading reading = read();
+
+    assertThat(reading.problems()).isEmpty();
+    Job job = reading.job().orElseThrow();
+    assertThat(job.compare(job.visits().get(0)).recommended()).isPresent();
+    assertThat(job.notes()).hasSize(2);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "A1,Ann,0,3 | column hardness_gpg: \"0\" must be from 0.1 to 200",
+        "A1,Ann,-4,3 | column hardness_gpg: \"-4\" must be from 0.1 to 200",
+        "A1,Ann,18,0 | column people: \"0\" must be from 1 to 40",
+        "A1,Ann,18,2.5 | column people: \"2.5\" must be a whole number",
+        "A1,Ann,\"18,5\",3 | column hardness_gpg: \"18,5\" has a comma",
+        "A1,Ann,18 gpg,3 | column hardness_gpg: \"18 gpg\" is not a number",
+        "A1,Ann,NaN,3 | column hardness_gpg: \"NaN\" is not a number",
+        "A1,Ann,,3 | fill exactly one",
+        "A1,=2+5,18,3 | column customer: \"=2+5\" looks like a spreadsheet formula",
+        "A1,@SUM(A1),18,3 | looks like a spreadsheet formula",
+        "../up,Ann,18,3 | column site_id: \"../up\" must be 1 to 40 letters",
+        "A1,Ann,18,3,7 | has 5 fields, but the header has 4",
+      })
+  void aBadCellIsNamedWithRowColumnValueAndLimit(String row, String message) throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW.replace("A1", "B2") + row + "\n");
+
+    JobReading reading = read();
+
+    assertThat(reading.problems())
+        .anySatisfy(
+            problem ->
+                assertThat(problem.toString())
+                    .startsWith("sites.csv, row 3")
+                    .contains(message.strip()));
+    assertThat(reading.job().orElseThrow().visits()).hasSize(1);
+    assertThat(reading.homesRefused()).isEqualTo(1);
+  }
+
+  @Test
+  void allProblemsOfARowAndOfAllFilesComeAtOnce() throws IOException {
+    write("sites.csv", HEADER + "A1,Ann,x,0\nA1,Ann,18,3\nA1,Ann,18,3\n");
+    write("units.csv", "unit_id,resin_ft3,dosages_lb_per_ft3,resin_id,price\nU1,1,6,gell,10\n");
+
+    assertThat(problems())
+        .anyMatch(p -> p.startsWith("sites.csv, row 2, column hardness_gpg"))
+        .anyMatch(p -> p.startsWith("sites.csv, row 2, column people"))
+        .anyMatch(p -> p.startsWith("sites.csv, row 4, column site_id"))
+        .anyMatch(p -> p.startsWith("units.csv, row 2, column resin_id: \"gell\""));
+    assertThat(read().job()).as("units are shared by all homes").isEmpty();
+  }
+
+  @Test
+  void anUnknownColumnNamesTheNearestKnownOne() throws IOException {
+    write("sites.csv", "site_id,hardnes_gpg,people\nA1,18,3\n");
+
+    assertThat(problems())
+        .singleElement()
+        .asString()
+        .contains("\"hardnes_gpg\" is not a known column; did you mean \"hardness_gpg\"?");
+  }
+
+  @Test
+  void semicolonsAreExplained() throws IOException {
+    write("sites.csv", "site_id;hardness_gpg;people\nA1;18;3\n");
+
+    assertThat(problems()).singleElement().asString().contains("separated by semicolons");
+  }
+
+  @Test
+  void aByteOrderMarkOfUtf8IsNoObstacle() throws IOException {
+    write("sites.csv", "\uFEFF" + HEADER + GOOD_ROW);
+
+    assertThat(problems()).isEmpty();
+  }
+
+  @Test
+  void otherEncodingsAreExplained() throws IOException {
+    write("sites.csv", HEADER + "A1,Zoé,18,3\n", StandardCharsets.ISO_8859_1);
+    assertThat(problems())
+        .singleElement()
+        .asString()
+        .startsWith("sites.csv, row 2")
+        .contains("not UTF-8");
+
+    write("sites.csv", HEADER + GOOD_ROW, StandardCharsets.UTF_16);
+    assertThat(problems()).singleElement().asString().contains("UTF-16");
+  }
+
+  @Test
+  void aMegabyteInOneFieldIsRefusedWithoutPrintingIt() throws IOException {
+    write("sites.csv", HEADER + "A1," + "x".repeat(1_000_000) + ",18,3\n" + "B2,Ben,18,3\n");
+
+    JobReading reading = read();
+
+    assertThat(reading.problems())
+        .singleElement()
+        .satisfies(
+            problem ->
+                assertThat(problem.toString())
+                    .contains("(1000000 characters)", "longer than 2000")
+                    .hasSizeLessThan(300));
+    assertThat(reading.job().orElseThrow().visits()).hasSize(1);
+  }
+
+  @Test
+  void anOpenQuoteIsExplained() throws IOException {
+    write("sites.csv", HEADER + "A1,\"Ann,18,3\n");
+
+    assertThat(problems()).singleElement().asString().contains("quote");
+  }
+
+  @Test
+  void aDosageOutsideTheTableIsExplained() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write("units.csv", "unit_id,resin_ft3,dosages_lb_per_ft3,resin_id,price\nU1,1,3,fine-mesh,1\n");
+
+    assertThat(problems())
+        .singleElement()
+        .asString()
+        .startsWith("units.csv, row 2")
+        .contains("3.0 lb/ft3 is outside the table");
+  }
+
+  @Test
+  void emptyFilesAreExplained() throws IOException {
+    write("sites.csv", "");
+    assertThat(problems()).singleElement().asString().contains("is empty");
+
+    write("sites.csv", HEADER);
+    assertThat(problems()).singleElement().asString().contains("has no home");
+  }
+
+  @Test
+  void aMissingFolderFileIsExplained() {
+    assertThat(problems()).singleElement().asString().startsWith("sites.csv: is not in ");
+  }
+
+  @Test
+  void dealerValuesAreCheckedToo() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write("dealer.properties", "acent=#123456\ncurrency=DOLLARS\ntax_percent=6,25\nlocale=xx-YY\n");
+
+    assertThat(problems())
+        .hasSize(4)
+        .anyMatch(p -> p.contains("did you mean \"accent\"?"))
+        .anyMatch(p -> p.contains("\"DOLLARS\" is not a currency"))
+        .anyMatch(p -> p.contains("\"6,25\" has a comma"))
+        .anyMatch(p -> p.contains("locale"));
+  }
+
+  @Test
+  void choicesAreReadOnATurkishMachine() throws IOException {
+    Locale machine = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      write("sites.csv", "site_id,hardness_gpg,people,water_source\nA1,18,3,PUBLIC_SUPPLY\n");
+      assertThat(problems()).isEmpty();
+    } finally {
+      Locale.setDefault(machine);
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package io.github.brinewright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.brinewright.comparison.Reason;
+import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.DesignRule;
+import io.github.brinewright.finding.HomeRule;
+import io.github.brinewright.finding.Rule;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.source.Standing;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.Substance;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class MessagesTest {
+  private final Messages messages = new Messages(Locale.US);
+
+  @Test
+  void everyRuleStepReasonAndCautionHasItsWords() {
+    List<String> keys = new ArrayList<>();
+    Stream.<Rule<?>>concat(Arrays.stream(HomeRule.values()), Arrays.stream(DesignRule.values()))
+        .forEach(rule -> keys.add("finding." + rule.code()));
+    for (StepKind kind : StepKind.values()) {
+      keys.addAll(
+          List.of(
+              "step." + kind + ".name", "step." + kind + ".formula", "step." + kind + ".numbers"));
+    }
+    Arrays.stream(Reason.Kind.values()).forEach(kind -> keys.add("reason." + kind));
+    Arrays.stream(Caution.values()).forEach(caution -> keys.add("caution." + caution));
+
+    assertThat(keys).allSatisfy(key -> assertThat(messages.get(key)).isNotBlank());
+  }
+
+  @Test
+  void everyTermHasItsName() {
+    Wording words = new Wording(Locale.US, UnitSystem.US);
+    Stream.of(Control.values(), Substance.values(), CostKind.values(), Standing.values())
+        .flatMap(Arrays::stream)
+        .forEach(term -> assertThat(words.term(term)).isNotBlank());
+  }
+
+  @Test
+  void anUnknownKeyIsNamed() {
+    assertThatThrownBy(() -> messages.get("no.such.key"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("no.such.key");
+  }
+
+  @Test
+  void bracesInAValueAreLeftAlone() {
+    assertThat(Messages.fill("{1} and {0}", List.of("{1}", "b"))).isEqualTo("b and {1}");
+  }
+
+  @Test
+  void aDayAloneIsSingular() {
+    Wording words = new Wording(Locale.US, UnitSystem.US);
+    assertThat(words.figure(Figure.days(1.2, 0))).isEqualTo("1 day");
+    assertThat(words.figure(Figure.days(1.2, 1))).isEqualTo("1.2 days");
+    assertThat(words.figure(Figure.days(5, 0))).isEqualTo("5 days");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en-US", "de-DE", "fr-FR", "sv-SE", "tr-TR"})
+  void numbersFollowTheLocaleNotTheMachine(String tag) {
+    Locale machine = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("tr-TR"));
+      Wording words = new Wording(Locale.forLanguageTag(tag), UnitSystem.US);
+      String comma = tag.equals("en-US") ? "." : ",";
+      assertThat(words.figure(Figure.of(Mass.ofPounds(7.68)))).isEqualTo("7" + comma + "68 lb");
+      assertThat(words.term(Control.CLOCK)).isEqualTo("clock");
+    } finally {
+      Locale.setDefault(machine);
+    }
+  }
+
+  @Test
+  void metricReadersGetMetricUnits() {
+    Wording words = new Wording(Locale.US, UnitSystem.METRIC);
+    assertThat(words.figure(Figure.of(Volume.ofGallons(100)))).isEqualTo("379 L");
+  }
+}

@@ -1,0 +1,149 @@
+package io.github.brinewright.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.brinewright.comparison.Comparer;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.demand.Bill;
+import io.github.brinewright.demand.Household;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.resin.Regenerant;
+import io.github.brinewright.resin.ShippedResins;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.SaltDosage;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+
+/** The arithmetic that a proposal prints gives the result that it prints. */
+class PrintedStepsTest {
+  /** Printed numbers are rounded; a reader's result may stray by this share. */
+  private static final double ROUNDING = 0.02;
+
+  private static final Set<StepKind> ROUNDED_TO_A_LIMIT =
+      EnumSet.of(StepKind.CLOCK_DAYS, StepKind.EXPECTED_DAYS_METERED);
+
+  private final Wording words = new Wording(Locale.US, UnitSystem.US);
+
+  @Test
+  void aReaderWithAPocketCalculatorGetsThePrintedResult() {
+    Set<StepKind> seen = new TreeSet<>();
+    for (Comparison comparison : comparisons()) {
+      for (Option option : comparison.options()) {
+        for (Step step : option.steps()) {
+          check(step);
+          seen.add(step.kind());
+        }
+      }
+    }
+    assertThat(seen).as("every kind of step was printed").containsExactly(StepKind.values());
+  }
+
+  private void check(Step step) {
+    WorkedStep printed = words.step(step);
+    String[] sides = printed.numbers().split(" = ");
+    String result = ROUNDED_TO_A_LIMIT.contains(step.kind()) ? sides[1] : number(printed.result());
+    PrintedArithmetic.Interval redone = PrintedArithmetic.evaluate(sides[0]);
+    PrintedArithmetic.Interval shown = PrintedArithmetic.Interval.of(result);
+
+    assertThat(redone.meets(shown)).as(printed + " redone: " + redone).isTrue();
+    double half = (shown.high() - shown.low()) / 2;
+    assertThat(redone.middle())
+        .as(printed.toString())
+        .isCloseTo(shown.middle(), within(half + ROUNDING * Math.abs(shown.middle())));
+  }
+
+  private static String number(String result) {
+    return result.replace("$", "").split(" ")[0].replace("−", "-");
+  }
+
+  @Test
+  void aClockIsSetToWholeDays() {
+    List<Step> clocks =
+        comparisons().stream()
+            .flatMap(comparison -> comparison.options().stream())
+            .flatMap(option -> option.steps().stream())
+            .filter(step -> step.kind() == StepKind.CLOCK_DAYS)
+            .toList();
+    assertThat(clocks)
+        .isNotEmpty()
+        .allSatisfy(
+            step -> {
+              WorkedStep printed = words.step(step);
+              double exact = Double.parseDouble(printed.numbers().split(" = ")[1]);
+              double set = Double.parseDouble(number(printed.result()));
+              assertThat(set).isEqualTo(Math.max(1, Math.min(14, Math.floor(exact))));
+            });
+  }
+
+  private static List<Comparison> comparisons() {
+    Comparer comparer = Comparer.of(offers());
+    return List.of(
+        comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
+        comparer.compare(site(7.3, 0, Household.of(1)), tariff()),
+        comparer.compare(
+            site(33, 2.4, Household.of(5).bill(new Bill(Volume.ofGallons(31_000), 61))), tariff()));
+  }
+
+  private static Site site(double gpg, double iron, Household.Builder household) {
+    WaterAnalysis water =
+        WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
+            .found(Substance.IRON, Concentration.ofMilligramsPerLitre(iron))
+            .found(Substance.MANGANESE, Concentration.ofMilligramsPerLitre(iron / 4))
+            .build();
+    return Site.of("h", water, household.build());
+  }
+
+  private static Tariff tariff() {
+    return Tariff.placeholder(CurrencyUnit.USD);
+  }
+
+  private static List<Offer> offers() {
+    FlowRate quarter = FlowRate.ofGallonsPerMinute(0.25);
+    return List.of(
+            SoftenerUnit.withRating("rated", HardnessAmount.ofGrains(32_000)),
+            SoftenerUnit.withResin("gel", Volume.ofCubicFeet(1.5)).dosages(dosages(4, 7.5, 12)),
+            SoftenerUnit.withResin("fine", Volume.ofCubicFeet(2.25))
+                .resin(ShippedResins.FINE_MESH)
+                .refill(quarter, Duration.ofMinutes(1))
+                .dosages(dosages(5, 8.5, 14)),
+            SoftenerUnit.withResin("potassium", Volume.ofCubicFeet(2))
+                .regenerant(Regenerant.POTASSIUM_CHLORIDE))
+        .stream()
+        .map(unit -> unit.controls(EnumSet.allOf(Control.class)).build())
+        .map(PrintedStepsTest::priced)
+        .toList();
+  }
+
+  private static Offer priced(SoftenerUnit unit) {
+    Money price = Money.parse("USD 1234.56");
+    return new Offer(unit, price, Money.parse("USD 321.09"), Money.parse("USD 45.60"));
+  }
+
+  private static List<SaltDosage> dosages(double... pounds) {
+    return java.util.Arrays.stream(pounds)
+        .mapToObj(SaltDosage::ofPoundsPerCubicFoot)
+        .collect(Collectors.toList());
+  }
+}

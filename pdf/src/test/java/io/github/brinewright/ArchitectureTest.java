@@ -1,0 +1,68 @@
+package io.github.brinewright;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.library.Architectures;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import org.junit.jupiter.api.Test;
+
+/** The proposal builder stands on floors too. */
+class ArchitectureTest {
+  private static final String ROOT = "io.github.brinewright.";
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("io.github.brinewright");
+
+  @Test
+  void packagesDependDownwardsOnly() {
+    Architectures.layeredArchitecture()
+        .consideringOnlyDependenciesInLayers()
+        .layer("document")
+        .definedBy(ROOT + "document..")
+        .layer("layout")
+        .definedBy(ROOT + "layout..")
+        .layer("chart")
+        .definedBy(ROOT + "chart..")
+        .layer("section")
+        .definedBy(ROOT + "section..")
+        .layer("exchange")
+        .definedBy(ROOT + "exchange..")
+        .layer("proposal")
+        .definedBy(ROOT + "proposal..")
+        .layer("cli")
+        .definedBy(ROOT + "cli..")
+        .whereLayer("cli")
+        .mayNotBeAccessedByAnyLayer()
+        .whereLayer("proposal")
+        .mayOnlyBeAccessedByLayers("cli")
+        .whereLayer("exchange")
+        .mayOnlyBeAccessedByLayers("proposal", "cli")
+        .whereLayer("section")
+        .mayOnlyBeAccessedByLayers("proposal")
+        .whereLayer("chart")
+        .mayOnlyBeAccessedByLayers("section")
+        .whereLayer("layout")
+        .mayOnlyBeAccessedByLayers("chart", "section", "proposal")
+        .check(CLASSES);
+  }
+
+  @Test
+  void packagesFormNoCycles() {
+    SlicesRuleDefinition.slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  @Test
+  void onlyTheDocumentPackageTouchesPdfBox() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + "document..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..")
+        .check(CLASSES);
+  }
+}

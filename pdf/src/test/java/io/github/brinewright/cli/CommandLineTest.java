@@ -1,0 +1,187 @@
+package io.github.brinewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import com.opencsv.CSVReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class CommandLineTest {
+  private static final String SITES =
+      "site_id,customer,hardness_gpg,people\n" + "A1,Ann,18,3\n" + "B2,Ben,27,5\n";
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  @BeforeEach
+  void writeJob() throws IOException {
+    Files.writeString(folder.resolve("sites.csv"), SITES);
+  }
+
+  private int run(String... args) {
+    CommandLine line = Main.commandLine();
+    line.setOut(new PrintWriter(out, true));
+    line.setErr(new PrintWriter(err, true));
+    return line.execute(args);
+  }
+
+  private static Map<String, Object> json(String text) throws IOException {
+    return JSON.std.mapFrom(text);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> site(Map<String, Object> json) {
+    return (Map<String, Object>) json.get("site");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> firstCandidate(Map<String, Object> json) {
+    return ((List<Map<String, Object>>) json.get("candidates")).get(0);
+  }
+
+  @Test
+  void theTradesChainComesOutAsJson() throws IOException {
+    int code =
+        run(
+            "compare --hardness 18gpg --iron 0.8 --manganese 0.2 --people 3 --rated-grains 32000"
+                .concat(" --control clock --refill-gpm 0.5 --format json")
+                .split(" "));
+
+    Map<String, Object> json = json(out.toString());
+    assertThat(code).isZero();
+    assertThat(site(json))
+        .containsEntry("compensatedHardnessGpg", 22.4)
+        .containsEntry("dailyLoadGrains", 5040);
+    assertThat(firstCandidate(json))
+        .containsEntry("usableCapacityGrains", 25600)
+        .containsEntry("daysBetweenRegenerations", 5)
+        .containsEntry("saltPerRegenerationLb", 7.68)
+        .containsEntry("brineRefillMinutes", 5.12)
+        .containsEntry("brineRefillMinutesSet", 5.2)
+        .containsEntry("saltGivenLb", 7.8);
+    assertThat(json).containsKey("recommended");
+  }
+
+  @Test
+  void aHardnessNeedsItsUnit() {
+    assertThat(run("compare", "--hardness", "18", "--people", "3")).isEqualTo(2);
+    assertThat(err.toString()).contains("\"18\" is not a hardness", "22gpg");
+  }
+
+  @Test
+  void hardnessUnitsAgree() throws IOException {
+    run("compare", "--hardness", "300mg/L", "--people", "2", "--format", "json");
+    Object first = site(json(out.toString())).get("hardnessGpg");
+    out.getBuffer().setLength(0);
+    run("compare", "--hardness", "30fH", "--people", "2", "--format", "json");
+    assertThat(site(json(out.toString())).get("hardnessGpg")).isEqualTo(first);
+  }
+
+  @Test
+  void wrongUsageEndsWithTwo() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(run("compare")).isEqualTo(2);
+    assertThat(run("compare", folder.toString(), "--hardness", "3gpg")).isEqualTo(2);
+    assertThat(run("compare", "--people", "0", "--hardness", "10gpg")).isEqualTo(2);
+    assertThat(run("propose", folder.toString(), "--all")).isEqualTo(2);
+    assertThat(run("propose", folder.toString(), "--out", "x")).isEqualTo(2);
+    assertThat(run("compare", folder.resolve("nowhere").toString())).isEqualTo(2);
+    assertThat(run("compare", folder.toString(), "--site", "Z9")).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("no usable home \"Z9\"; homes are: A1, B2")
+        .doesNotContain("Exception")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void proposalsAreWrittenForAllHomes() throws IOException {
+    Path target = folder.resolve("out/deep");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+
+    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(out.toString()).contains("Proposals written to " + target + ": 2");
+    assertThat(Files.readAllBytes(target.resolve("proposal-A1.pdf"))).startsWith("%PDF".getBytes());
+  }
+
+  @Test
+  void aBadHomeIsSkippedAndCountedAndTheOthersAreDone() throws IOException {
+    Files.writeString(folder.resolve("sites.csv"), SITES + "C3,Cyd,0,4\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isEqualTo(1);
+
+    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(out.toString()).contains(": 2; homes refused: 1");
+    assertThat(err.toString()).contains("sites.csv, row 4, column hardness_gpg");
+  }
+
+  @Test
+  void aBadPriceListStopsEverythingBeforeAnythingIsWritten() throws IOException {
+    Files.writeString(folder.resolve("units.csv"), "unit_id,price\nU1,5\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isEqualTo(1);
+
+    assertThat(target).doesNotExist();
+    assertThat(err.toString()).contains("units.csv, row 2", "Nothing was written.");
+  }
+
+  @Test
+  void customerTextNeverBecomesAPathOrAFormula() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,customer,hardness_gpg,people\nA1,../../etc/passwd,18,3\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+    assertThat(names(target)).containsExactly("proposal-A1.pdf");
+  }
+
+  @Test
+  void checkCountsWhatItFinds() throws IOException {
+    assertThat(run("check", folder.toString())).isZero();
+    assertThat(out.toString()).contains("homes 2");
+
+    Files.writeString(folder.resolve("sites.csv"), SITES + "A1,Cyd,0,4\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(out.toString()).contains("Problems: 2; homes that cannot be done: 1");
+  }
+
+  @Test
+  void csvHasARowForEachCandidateWithTheNamesOfJson() throws Exception {
+    assertThat(run("compare", folder.toString(), "--format", "csv")).isZero();
+
+    try (CSVReader csv = new CSVReader(new StringReader(out.toString()))) {
+      List<String[]> rows = csv.readAll();
+      assertThat(rows.get(0)).contains("siteId", "saltPerRegenerationLb", "lifeCostTotal");
+      assertThat(rows).allSatisfy(row -> assertThat(row).hasSameSizeAs(rows.get(0)));
+      assertThat(rows.size()).isGreaterThan(20);
+    }
+  }
+
+  @Test
+  void theTableMarksTheRecommendedInWords() {
+    assertThat(run("compare", folder.toString(), "--site", "A1")).isZero();
+    assertThat(out.toString()).contains("RECOMMENDED", "keeps all", "compensated hardness 18.0");
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+}
