@@ -103,7 +103,10 @@ public record Comparison(
     List<Option> others =
         bestOfEachUnit().stream().filter(option -> option.feasible() && option != chosen).toList();
     if (others.isEmpty()) {
-      return reason(Reason.Kind.ONLY_FEASIBLE, Figure.of(bestOfEachUnit().size()));
+      int compared = bestOfEachUnit().size();
+      return reason(
+          compared == 1 ? Reason.Kind.ONLY_COMPARED : Reason.Kind.ONLY_FEASIBLE,
+          Figure.of(compared));
     }
     Money lead = others.get(0).life().total().minus(chosen.life().total());
     Reason.Kind priced =

@@ -19,6 +19,8 @@ public record Reason(Kind kind, List<Figure> figures, Optional<Finding> because)
     LOWEST_COST,
     /** As above, but the next is practically level. */
     LOWEST_COST_NARROWLY,
+    /** It keeps every limit and nothing else was compared. */
+    ONLY_COMPARED,
     /** The only unit that keeps every limit. */
     ONLY_FEASIBLE,
     /** No prices were entered, so only running costs decide. */

@@ -40,6 +40,11 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       STOP,
       Sources.COMMON_PRACTICE,
       (design, limits) -> peakAbove(design, design.unit().peakServiceFlow())),
+  LEAN_SALT_IN_HARSH_WATER(STOP, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
+  PRESSURE_LEFT_TOO_LOW(
+      STOP,
+      Sources.ERGUN,
+      (design, limits) -> pressureLeft(design, Pressure.ofPsi(0), limits.leastPressure())),
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
   PEAK_ABOVE_SERVICE_FLOW(
       CAUTION,
@@ -57,10 +62,12 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
                   && design.schedule().designDays() < 3,
               Figure.days(design.schedule().designDays(), 1),
               Figure.days(3, 0))),
-  PRESSURE_LEFT_LOW(CAUTION, Sources.ERGUN, DesignRule::pressureLeft),
+  PRESSURE_LEFT_LOW(
+      CAUTION,
+      Sources.ERGUN,
+      (design, limits) -> pressureLeft(design, limits.leastPressure(), limits.lowestPressure())),
   PRESSURE_LOSS_HIGH(
       CAUTION, Sources.COMMON_PRACTICE, (design, limits) -> lossAbove(design, Pressure.ofPsi(15))),
-  HIGH_EFFICIENCY_AND_IRON(CAUTION, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
   BED_SHALLOW(
       NOTE,
       Sources.COMMON_PRACTICE,
@@ -88,7 +95,9 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       NOTE,
       Sources.COMMON_PRACTICE,
       (design, limits) ->
-          Rule.when(design.unit().resinVolumeAssumed(), Figure.of(design.unit().resinVolume(), 2)));
+          Rule.when(
+              design.unit().resinVolumeAssumed(),
+              Figure.of(design.unit().resinVolume().cubicFeet(), 2)));
 
   /**
    * What a design rule looks at.
@@ -173,7 +182,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         .map(flow -> List.of(Figure.of(needed), Figure.of(flow)));
   }
 
-  private static Optional<List<Figure>> pressureLeft(Design design, Limits limits) {
+  /** Applies when the pressure left at peak flow lies from {@code low} up to {@code high}. */
+  private static Optional<List<Figure>> pressureLeft(Design design, Pressure low, Pressure high) {
     Pressure loss = design.flow().pressureLoss().high();
     return design
         .home()
@@ -181,7 +191,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         .supply()
         .pressure()
         .map(pressure -> pressure.minus(loss))
-        .filter(limits.lowestPressure()::exceeds)
+        .map(left -> left.max(Pressure.ofPsi(0)))
+        .filter(left -> high.exceeds(left) && left.compareTo(low) >= 0)
         .map(left -> List.of(Figure.of(left), Figure.of(loss)));
   }
 

@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SoftenerUnit {
   private static final double CONTINUOUS_GPM_PER_CUBIC_FOOT = 5;
-  private static final double PEAK_GPM_PER_CUBIC_FOOT = 8;
+  private static final double PEAK_GPM_PER_CUBIC_FOOT = 10;
 
   private final Builder set;
 
@@ -115,7 +115,7 @@ public final class SoftenerUnit {
     return set.serviceFlow == null ? perCubicFoot(CONTINUOUS_GPM_PER_CUBIC_FOOT) : set.serviceFlow;
   }
 
-  /** Flow that the bed softens for some minutes; 8 gpm/ft3 unless set. */
+  /** Flow that the bed softens for some minutes; 10 gpm/ft3 unless set. */
   public FlowRate peakServiceFlow() {
     return set.peakFlow == null ? perCubicFoot(PEAK_GPM_PER_CUBIC_FOOT) : set.peakFlow;
   }

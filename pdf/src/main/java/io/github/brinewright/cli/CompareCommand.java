@@ -40,10 +40,7 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--site", paramLabel = "ID", description = "One home only.")
   @Nullable String site;
 
-  @Option(
-      names = "--format",
-      defaultValue = "table",
-      description = "One of: ${COMPLETION-CANDIDATES} (default: table).")
+  @Option(names = "--format", defaultValue = "table", description = "table (default), json or csv.")
   Format format = Format.TABLE;
 
   @ArgGroup(exclusive = false, heading = "A home without a job folder:%n")

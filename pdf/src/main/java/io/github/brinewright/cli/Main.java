@@ -58,6 +58,14 @@ public final class Main implements Runnable {
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler(
+        (failure, args) -> {
+          CommandLine command = failure.getCommandLine();
+          command.getErr().println("brinewright: " + failure.getMessage());
+          CommandLine.UnmatchedArgumentException.printSuggestions(failure, command.getErr());
+          command.getErr().println("See " + command.getCommandSpec().qualifiedName() + " --help.");
+          return CommandLine.ExitCode.USAGE;
+        });
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> {
           command.getErr().println("brinewright: " + failure.getMessage());

@@ -59,7 +59,7 @@ final class QuickHome {
 
   @Option(
       names = "--control",
-      description = "One of: ${COMPLETION-CANDIDATES} (default: metered_delayed).")
+      description = "clock, metered_immediate or metered_delayed (default).")
   @Nullable Control control;
 
   @Option(names = "--refill-gpm", defaultValue = "0.5", description = "Brine refill flow, gpm.")

@@ -86,7 +86,7 @@ public final class ComparisonTable {
     design("water a year", d -> figure(Figure.of(d.year().water())));
     design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
     design("backwash", d -> figure(Figure.of(d.flow().backwash())));
-    row("price", o -> words.about(o.quote().total()));
+    row("price", o -> o.offer().isUnpriced() ? "not entered" : words.about(o.quote().total()));
     row("first year", o -> words.about(o.yearly().total()));
     row("over " + options.get(0).life().years() + " years", o -> words.about(o.life().total()));
     row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");

@@ -1,0 +1,5 @@
+/** Benchmarks. */
+@NullMarked
+package io.github.brinewright.bench;
+
+import org.jspecify.annotations.NullMarked;
