@@ -40,6 +40,7 @@ public record Credit(BigDecimal yearlyRate, int months) {
 
   /**
    * Capital recovery factor of {@code periods} payments at {@code rate} each; dimensionless.
+   * Example: 18 %, 15 → 0.196403. Source: Panneerselvam, Engineering Economics, example 3.6.
    *
    * @param rate of one period; zero or more
    * @param periods 1 or more

@@ -42,7 +42,19 @@ public final class FixtureUnits {
         TABLE.value(Require.between("fixture units", units, LOWEST, HIGHEST)));
   }
 
-  /** The fixture units of a list of fixtures; dimensionless. */
+  /** The rows of the table on either side: units and gpm below, units and gpm above. */
+  static double[] rowsAround(double units) {
+    int above = 1;
+    while (UNITS[above] < units) {
+      above++;
+    }
+    return new double[] {UNITS[above - 1], GPM[above - 1], UNITS[above], GPM[above]};
+  }
+
+  /**
+   * The fixture units of a list of fixtures; dimensionless. Example: 2 showers and a lavatory →
+   * 3.5. Source: {@link Fixture}.
+   */
   public static double of(Map<Fixture, Integer> fixtures) {
     return fixtures.entrySet().stream()
         .mapToDouble(entry -> entry.getKey().units() * entry.getValue())

@@ -2,6 +2,8 @@ package io.github.brinewright.demand;
 
 import io.github.brinewright.units.Require;
 import io.github.brinewright.units.Volume;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -14,12 +16,16 @@ public final class Household {
   private final double bathrooms;
   private final Volume perPersonDaily;
   private final @Nullable Bill bill;
+  private final Map<Fixture, Integer> fixtures;
+  private final SoftenedShare softened;
 
   private Household(Builder builder) {
     people = builder.people;
     bathrooms = builder.bathrooms;
     perPersonDaily = builder.perPersonDaily;
     bill = builder.bill;
+    fixtures = Map.copyOf(builder.fixtures);
+    softened = builder.softened;
   }
 
   /**
@@ -48,6 +54,16 @@ public final class Household {
     return perPersonDaily;
   }
 
+  /** The fixtures with their numbers; empty when they were not counted. */
+  public Map<Fixture, Integer> fixtures() {
+    return fixtures;
+  }
+
+  /** Which water is softened. */
+  public SoftenedShare softened() {
+    return softened;
+  }
+
   /** The winter bill, when there is one. */
   public Optional<Bill> bill() {
     return Optional.ofNullable(bill);
@@ -59,6 +75,8 @@ public final class Household {
     private double bathrooms;
     private Volume perPersonDaily = USUAL_PER_PERSON;
     private @Nullable Bill bill;
+    private final Map<Fixture, Integer> fixtures = new EnumMap<>(Fixture.class);
+    private SoftenedShare softened = SoftenedShare.WHOLE_HOUSE;
 
     private Builder(int people) {
       this.people = people;
@@ -84,6 +102,22 @@ public final class Household {
     /** The winter bill. */
     public Builder bill(Bill bill) {
       this.bill = bill;
+      return this;
+    }
+
+    /**
+     * Counts a fixture, so that the peak flow rests on fixture units.
+     *
+     * @param number 1 to 100
+     */
+    public Builder fixture(Fixture fixture, int number) {
+      fixtures.put(fixture, Require.between("number of fixtures", number, 1, 100));
+      return this;
+    }
+
+    /** Which water is softened; the whole house unless set. */
+    public Builder softened(SoftenedShare share) {
+      this.softened = share;
       return this;
     }
 

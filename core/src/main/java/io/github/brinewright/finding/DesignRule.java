@@ -5,6 +5,7 @@ import static io.github.brinewright.trace.Severity.NOTE;
 import static io.github.brinewright.trace.Severity.STOP;
 
 import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.regeneration.CyclePlan;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.source.Source;
@@ -12,6 +13,7 @@ import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Severity;
+import io.github.brinewright.units.Concentration;
 import io.github.brinewright.units.FlowRate;
 import io.github.brinewright.units.HardnessAmount;
 import io.github.brinewright.units.Length;
@@ -83,6 +85,37 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         double freeboard = design.unit().vessel().freeboard(design.unit().resinVolume());
         return Rule.when(freeboard < 0.5, Figure.percent(freeboard), Figure.percent(0.5));
       }),
+  FLOW_OUTSIDE_FORMULA(
+      CAUTION,
+      Sources.ERGUN,
+      (design, limits) -> Rule.when(!design.flow().withinErgun(), Figure.of(design.flow().peak()))),
+  DRAIN_FLOW_TOO_SMALL(
+      CAUTION,
+      Sources.RICHARDSON_ZAKI,
+      (design, limits) ->
+          Rule.when(
+              !design.flow().drain().enough(),
+              Figure.of(design.flow().drain().needed()),
+              Figure.of(design.flow().drain().chosen()))),
+  BRINE_TANK_TOO_SMALL(STOP, Sources.COMMON_PRACTICE, (design, limits) -> brineTank(design)),
+  WATER_ABOVE_BOUND(
+      NOTE,
+      Sources.WATERSENSE,
+      (design, limits) ->
+          Rule.when(
+              design.year().water().gallons() > 10_000,
+              Figure.of(design.year().water()),
+              Figure.of(Volume.ofGallons(10_000)))),
+  CYCLE_FOR_IRON(
+      NOTE,
+      Sources.SECONDARY_LIMITS,
+      (design, limits) ->
+          Rule.when(
+              design.cycle().plan() == CyclePlan.IRON_BEARING,
+              Figure.of(design.cycle().plan().backwash(), 0),
+              Figure.of(CyclePlan.EVERYDAY.backwash(), 0))),
+  SODIUM_MAY_BE_TASTED(NOTE, Sources.EPA_SODIUM, (design, limits) -> sodium(design)),
+  EFFICIENCY_BELOW_RATING(NOTE, Sources.NSF_44, (design, limits) -> belowRating(design)),
   REFILL_COARSE(NOTE, Sources.DEFINITION, (design, limits) -> coarseRefill(design)),
   LONGEST_INTERVAL(
       NOTE,
@@ -208,6 +241,31 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     return Rule.when(
         design.basis().efficiency().grainsPerPound() >= 4000 && (iron >= 2 || solids >= 750),
         Figure.of(design.basis().efficiency()));
+  }
+
+  private static Optional<List<Figure>> brineTank(Design design) {
+    Volume refill = design.refill().water();
+    return design
+        .unit()
+        .brineTank()
+        .filter(tank -> !tank.holds(refill))
+        .map(tank -> List.of(Figure.of(refill, 1), Figure.of(tank.level(refill))));
+  }
+
+  /** EPA advises 30 to 60 mg/L so that sodium is not tasted. */
+  private static Optional<List<Figure>> sodium(Design design) {
+    Concentration raw = design.home().site().water().foundOrNone(Substance.SODIUM);
+    Concentration total = raw.plus(design.effect().sodiumAdded());
+    return Rule.when(total.milligramsPerLitre() > 60, Figure.of(total, 0));
+  }
+
+  private static Optional<List<Figure>> belowRating(Design design) {
+    double grains = design.effect().saltEfficiency().grainsPerPound();
+    double gallons = design.effect().waterEfficiency().gallonsPerThousandGrains();
+    return Rule.when(
+        design.candidate().control().metered() && (grains < 3_350 || gallons > 5),
+        Figure.of(design.effect().saltEfficiency()),
+        Figure.of(design.effect().waterEfficiency()));
   }
 
   private static Optional<List<Figure>> coarseRefill(Design design) {

@@ -3,6 +3,7 @@ package io.github.brinewright.finding;
 import static io.github.brinewright.trace.Severity.CAUTION;
 import static io.github.brinewright.trace.Severity.NOTE;
 
+import io.github.brinewright.demand.SoftenedShare;
 import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.sizing.HomeLoad;
 import io.github.brinewright.source.Source;
@@ -93,6 +94,25 @@ public enum HomeRule implements Rule<HomeLoad> {
               .flow()
               .filter(home.peakFlow()::exceeds)
               .map(flow -> List.of(Figure.of(flow), Figure.of(home.peakFlow())))),
+  FIXTURES_OUTSIDE_TABLE(
+      CAUTION,
+      Sources.FIXTURE_UNITS,
+      home -> Rule.when(!home.peak().withinTable(), Figure.of(home.peak().fixtureUnits(), 1))),
+  HOT_WATER_ONLY(
+      NOTE,
+      Sources.HOT_SHARE,
+      home ->
+          Rule.when(
+              home.site().household().softened() == SoftenedShare.HOT_WATER,
+              Figure.percent(SoftenedShare.HOT_WATER.share()))),
+  BLENDED(
+      NOTE,
+      Sources.HOME,
+      home ->
+          Rule.when(
+              home.site().target().isPositive(),
+              Figure.of(home.site().target()),
+              Figure.percent(home.blend()))),
   BILL_ABOVE_ALLOWANCE(
       NOTE,
       Sources.WATER_BILL,

@@ -2,10 +2,17 @@ package io.github.brinewright.hydraulics;
 
 import io.github.brinewright.resin.Resin;
 import io.github.brinewright.units.FlowVelocity;
+import io.github.brinewright.units.Length;
 import io.github.brinewright.units.Require;
 import io.github.brinewright.units.Temperature;
 
-/** The backwash that lifts a bed by a chosen share of its depth. */
+/**
+ * The backwash that lifts a bed by a chosen share of its depth.
+ *
+ * <p>Velocity = terminal velocity × voidage^n, with the voidage of the expanded bed 1 − 0.62 ÷ (1 +
+ * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.15 gpm/ft2. Colder water
+ * needs less flow. Source: Richardson and Zaki, Trans. IChemE 32 (1954) 35.
+ */
 public final class Backwash {
   /** Settled voidage. */
   private static final double SETTLED = 0.38;
@@ -13,27 +20,52 @@ public final class Backwash {
   /** Half the bed depth again: the usual expansion. */
   public static final double USUAL_EXPANSION = 0.5;
 
-  private Backwash() {}
+  private final double expansion;
+  private final FlowVelocity terminal;
+  private final double reynolds;
 
   /**
-   * Velocity = terminal velocity × voidage^n, with the voidage of the expanded bed 1 − 0.62 ÷ (1 +
-   * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.15 gpm/ft2. Source:
-   * Richardson and Zaki, Trans. IChemE 32 (1954) 35.
-   *
    * @param resin its bead size and density
    * @param water 0 to 60 °C
    * @param expansion 0 to 1; dimensionless
+   * @throws IllegalArgumentException outside the ranges above
    */
-  public static FlowVelocity velocity(Resin resin, Temperature water, double expansion) {
-    Require.between("bed expansion", expansion, 0, 1);
+  public Backwash(Resin resin, Temperature water, double expansion) {
+    this.expansion = Require.between("bed expansion", expansion, 0, 1);
     Fluid fluid = Fluid.water(water);
-    FlowVelocity terminal = BeadSettling.terminal(resin.beadSize(), resin.beadDensity(), fluid);
-    double reynolds =
-        fluid.kilogramsPerCubicMetre()
-            * terminal.metresPerSecond()
-            * resin.beadSize().metres()
-            / fluid.pascalSeconds();
-    double voidage = 1 - (1 - SETTLED) / (1 + expansion);
-    return terminal.times(Math.pow(voidage, BeadSettling.exponent(reynolds)));
+    terminal = BeadSettling.terminal(resin.beadSize(), resin.beadDensity(), fluid);
+    reynolds = fluid.reynolds(terminal, resin.beadSize());
+  }
+
+  /** The flow that expands the bed so far. */
+  public FlowVelocity velocity() {
+    return terminal.times(Math.pow(voidage(), exponent()));
+  }
+
+  /** Terminal velocity of a single bead. */
+  public FlowVelocity terminal() {
+    return terminal;
+  }
+
+  /** Share of the expanded bed that is free; dimensionless. */
+  public double voidage() {
+    return 1 - (1 - SETTLED) / (1 + expansion);
+  }
+
+  /** Exponent of the voidage; dimensionless. */
+  public double exponent() {
+    return BeadSettling.exponent(reynolds);
+  }
+
+  /**
+   * Depth of a bed whose voidage has changed: depth × (1 − before) ÷ (1 − after). Example: 0.475 m
+   * from 0.3498 to 0.460 → 0.572 m. Source: the beads keep their volume.
+   *
+   * @param depth before
+   * @param before voidage before, below 1
+   * @param after voidage after, below 1
+   */
+  public static Length depthAfter(Length depth, double before, double after) {
+    return depth.times((1 - before) / (1 - after));
   }
 }

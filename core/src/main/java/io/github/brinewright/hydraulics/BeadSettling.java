@@ -13,8 +13,8 @@ public final class BeadSettling {
   private BeadSettling() {}
 
   /**
-   * Drag coefficient of a sphere by Barati, Neyshabouri and Ahmadi (Powder Technology 257, 2014,
-   * 11). Example: Reynolds 200 → 0.76822.
+   * Drag coefficient of a sphere. Source: Barati, Neyshabouri and Ahmadi (Powder Technology 257,
+   * 2014, 11). Example: Reynolds 200 → 0.76822.
    *
    * @param reynolds more than zero, up to 200,000; dimensionless
    */
@@ -29,7 +29,8 @@ public final class BeadSettling {
 
   /**
    * Terminal velocity: the Reynolds number at which drag × Re² = 4 g d³ ρ (ρb − ρ) ÷ (3 μ²).
-   * Example: 70 μm, 2,600 kg/m3 in water of 1,000 kg/m3 and 1 mPa s → 4.14 mm/s.
+   * Example: 70 μm, 2,600 kg/m3 in water of 1,000 kg/m3 and 1 mPa s → 4.14 mm/s. Source: balance of
+   * weight and drag.
    *
    * @param diameter of the bead; more than zero
    * @param bead heavier than the fluid

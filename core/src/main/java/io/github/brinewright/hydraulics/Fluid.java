@@ -1,6 +1,8 @@
 package io.github.brinewright.hydraulics;
 
 import io.github.brinewright.units.Density;
+import io.github.brinewright.units.FlowVelocity;
+import io.github.brinewright.units.Length;
 import io.github.brinewright.units.Temperature;
 import io.github.brinewright.units.Viscosity;
 
@@ -18,6 +20,11 @@ public record Fluid(Density density, Viscosity viscosity) {
    */
   public static Fluid water(Temperature temperature) {
     return new Fluid(WaterProperties.density(temperature), WaterProperties.viscosity(temperature));
+  }
+
+  /** Reynolds number ρ v d ÷ μ of a flow past something of the given size; dimensionless. */
+  double reynolds(FlowVelocity velocity, Length size) {
+    return kilogramsPerCubicMetre() * velocity.metresPerSecond() * size.metres() / pascalSeconds();
   }
 
   double kilogramsPerCubicMetre() {

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
@@ -200,6 +201,28 @@ final class Row {
     Set<E> chosen = EnumSet.noneOf(type);
     parts(column).forEach(text -> constant(column, text, type).ifPresent(chosen::add));
     return chosen;
+  }
+
+  /** Pairs of a number and a choice, as in "2 shower 3 lavatory". */
+  <E extends Enum<E>> Map<E, Integer> counts(String column, Class<E> type, int most) {
+    List<String> parts = parts(column);
+    Map<E, Integer> counts = new EnumMap<>(type);
+    if (parts.size() % 2 != 0) {
+      note(column, String.join(" ", parts), "must be pairs of a number and a name");
+      return counts;
+    }
+    for (int i = 0; i < parts.size(); i += 2) {
+      String number = parts.get(i);
+      if (!number.matches("\\d{1,3}")
+          || Integer.parseInt(number) < 1
+          || Integer.parseInt(number) > most) {
+        note(column, number, "must be a whole number from 1 to " + most + " before each name");
+      } else {
+        constant(column, parts.get(i + 1), type)
+            .ifPresent(kind -> counts.merge(kind, Integer.valueOf(number), Integer::sum));
+      }
+    }
+    return counts;
   }
 
   private <E extends Enum<E>> Optional<E> constant(String column, String text, Class<E> type) {

@@ -2,7 +2,9 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.Bill;
+import io.github.brinewright.demand.Fixture;
 import io.github.brinewright.demand.Household;
+import io.github.brinewright.demand.SoftenedShare;
 import io.github.brinewright.sizing.Contact;
 import io.github.brinewright.sizing.Site;
 import io.github.brinewright.sizing.Supply;
@@ -56,6 +58,9 @@ final class SiteReader {
               "use_gal_per_person_day",
               "bill_gal",
               "bill_days",
+              "fixtures",
+              "softened",
+              "target_hardness_gpg",
               "pressure_psi",
               "flow_gpm",
               "iron_allowance_gpg",
@@ -126,6 +131,7 @@ final class SiteReader {
         new FoulingAllowances(
             allowance(row, "iron_allowance_gpg", FoulingAllowances.USUAL.iron()),
             allowance(row, "manganese_allowance_gpg", FoulingAllowances.USUAL.manganese()));
+    Hardness target = Hardness.ofGrainsPerGallon(row.number("target_hardness_gpg", 0, 10, 0));
     Optional<Tariff> tariff =
         row.has("tariff_id") ? row.reference("tariff_id", tariffs, "") : Optional.of(otherwise);
     return tariff.flatMap(
@@ -133,7 +139,8 @@ final class SiteReader {
             row.build(
                 () ->
                     new Visit(
-                        new Site(id, contact, water, household, supply, allowances), prices)));
+                        new Site(id, contact, water, household, supply, allowances, target),
+                        prices)));
   }
 
   private static FoulingAllowance allowance(Row row, String column, FoulingAllowance usual) {
@@ -181,6 +188,8 @@ final class SiteReader {
     row.ifNumber("bathrooms", 0.5, 20, household::bathrooms);
     row.ifNumber(
         "use_gal_per_person_day", 10, 400, g -> household.perPersonDaily(Volume.ofGallons(g)));
+    row.choice("softened", SoftenedShare.class).ifPresent(household::softened);
+    row.counts("fixtures", Fixture.class, 100).forEach(household::fixture);
     if (row.has("bill_gal") || row.has("bill_days")) {
       double gallons = row.required("bill_gal", 10, 1_000_000);
       double days = row.required("bill_days", 7, 190);

@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.hydraulics.Vessel;
+import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.regeneration.CyclePlan;
 import io.github.brinewright.resin.Regenerant;
@@ -52,6 +53,9 @@ final class UnitReader {
               "valve_loss_psi",
               "standby_w",
               "salt_storage_lb",
+              "drain_flows_gpm",
+              "brine_tank_diameter_in",
+              "brine_tank_height_in",
               "cycle_plan",
               "regenerant",
               "installation_price",
@@ -155,6 +159,15 @@ final class UnitReader {
         .ifPresent(
             inches ->
                 unit.vessel(new Vessel(Length.ofInches(inches[0]), Length.ofInches(inches[1]))));
+    unit.drainFlows(
+        row.numbers("drain_flows_gpm", 0.2, 60).stream()
+            .map(gpm -> FlowRate.ofGallonsPerMinute(gpm.doubleValue()))
+            .toList());
+    pair(row, "brine_tank_diameter_in", "brine_tank_height_in", 8, 60)
+        .ifPresent(
+            inches ->
+                unit.brineTank(
+                    new BrineTank(Length.ofInches(inches[0]), Length.ofInches(inches[1]))));
     pair(row, "service_flow_gpm", "peak_flow_gpm", 0.5, 200)
         .ifPresent(
             gpm ->

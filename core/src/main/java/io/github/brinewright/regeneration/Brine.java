@@ -33,8 +33,8 @@ public final class Brine {
 
   /**
    * Density of brine: that of water × (1 + w (0.71073 + 0.1183 w + 0.374 w²)), which passes through
-   * 1,070.7, 1,147.8 and 1,197.2 kg/m3 at 10, 20 and 26 % and 20 °C. Source of these three:
-   * Poradnik fizykochemiczny, 1974.
+   * 1,070.7, 1,147.8 and 1,197.2 kg/m3 at 10, 20 and 26 % and 20 °C. Example: 20 % → 1,147.8.
+   * Source of these three: Poradnik fizykochemiczny, 1974.
    *
    * @param share of salt by mass; 0 to 0.27
    * @param temperature 0 to 51.67 °C
@@ -47,13 +47,17 @@ public final class Brine {
 
   /**
    * Salt that a volume of water takes up until it is saturated. Example: 1 gal at 60 °F → 2.99 lb.
+   * Source: {@link #saturation}.
    */
   public static Mass saltToSaturate(Volume water, Temperature temperature) {
     double share = saturation(temperature);
     return massOf(water, WaterProperties.density(temperature)).times(share / (1 - share));
   }
 
-  /** Volume of the saturated brine that a volume of water makes. Example: 1 gal → 1.13 gal. */
+  /**
+   * Volume of the saturated brine that a volume of water makes. Example: 1 gal → 1.13 gal. Source:
+   * {@link #saturation} and {@link #density}.
+   */
   public static Volume saturatedFrom(Volume water, Temperature temperature) {
     double share = saturation(temperature);
     Density dense = density(share, temperature);

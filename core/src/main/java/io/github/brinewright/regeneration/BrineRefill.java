@@ -45,6 +45,11 @@ public final class BrineRefill implements Explained {
     this.step = step;
   }
 
+  /** The salt dissolved. */
+  public Regenerant regenerant() {
+    return regenerant;
+  }
+
   /** The flow of the refill. */
   public FlowRate rate() {
     return rate;
@@ -69,6 +74,11 @@ public final class BrineRefill implements Explained {
   /** Water let in by the setting. */
   public Volume water() {
     return rate.during(set());
+  }
+
+  /** Saturated brine that the setting makes. */
+  public Volume brine() {
+    return water().times(regenerant.brinePerWater());
   }
 
   /** Salt dissolved by the setting. */

@@ -21,7 +21,6 @@ import java.util.List;
  * saturated brine at 60 °F. Sources: UFC 3-240-13FN, Salt Institute, common practice.
  */
 public final class Cycle implements Explained {
-  private static final double BRINE_PER_WATER = 1.128;
   private static final double SUCTION_GPM_PER_CUBIC_FOOT = 0.2;
   private static final double DRIVE_GPM_PER_CUBIC_FOOT = 0.4;
   private static final double FAST_RINSE_GPM_PER_CUBIC_FOOT = 1.75;
@@ -38,7 +37,7 @@ public final class Cycle implements Explained {
   public Cycle(CyclePlan plan, Volume resin, FlowRate backwash, BrineRefill refill) {
     this.plan = plan;
     FlowRate drive = perCubicFoot(DRIVE_GPM_PER_CUBIC_FOOT, resin);
-    Volume brine = refill.water().times(BRINE_PER_WATER);
+    Volume brine = refill.brine();
     Volume slowRinse = Volume.ofGallons(plan.slowRinseGallonsPerCubicFoot() * resin.cubicFeet());
     parts =
         List.of(

@@ -1,6 +1,7 @@
 package io.github.brinewright.sizing;
 
 import io.github.brinewright.regeneration.BrineRefill;
+import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.resin.CapacityBasis;
@@ -8,6 +9,7 @@ import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One candidate at one home, worked out in full.
@@ -44,9 +46,15 @@ public record Design(
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>();
-    for (Explained part : List.of(home, basis(), schedule, refill, cycle, year, effect)) {
+    for (Explained part : List.of(home, basis(), schedule, refill, cycle, flow, year, effect)) {
       steps.addAll(part.steps());
     }
+    filling().ifPresent(filling -> steps.addAll(filling.steps()));
     return steps;
+  }
+
+  /** How long a filling of the brine tank lasts; empty when its size is not known. */
+  public Optional<BrineTank.Filling> filling() {
+    return unit().saltStorage().map(storage -> new BrineTank.Filling(storage, year.salt()));
   }
 }

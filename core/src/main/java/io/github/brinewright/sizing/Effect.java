@@ -27,6 +27,7 @@ public final class Effect implements Explained {
   private static final double SODIUM_PER_GPG = 7.864;
   private static final double POTASSIUM_PER_GPG = 13.37;
   private static final double EIGHT_OUNCES_IN_LITRES = 0.2366;
+  private static final double DAY_IN_LITRES = 2;
 
   private final Hardness removed;
   private final CapacityBasis basis;
@@ -64,6 +65,11 @@ public final class Effect implements Explained {
   /** Milligrams of sodium that softening adds to an 8-ounce glass of water. */
   public double sodiumMilligramsPerGlass() {
     return sodiumAdded().milligramsPerLitre() * EIGHT_OUNCES_IN_LITRES;
+  }
+
+  /** Milligrams of sodium that softening adds to the 2 liters that a person may drink in a day. */
+  public double sodiumMilligramsPerDay() {
+    return sodiumAdded().milligramsPerLitre() * DAY_IN_LITRES;
   }
 
   /** Grains for each pound of salt given. */

@@ -35,7 +35,7 @@ public final class HomeLoad implements Explained {
     this.site = site;
     hardness = new CompensatedHardness(site.water(), site.allowances());
     use = new DailyUse(site.household());
-    peak = new PeakFlow(site.household().bathrooms());
+    peak = new PeakFlow(site.household());
   }
 
   /** The home. */
@@ -53,14 +53,39 @@ public final class HomeLoad implements Explained {
     return use;
   }
 
+  /** Share of the water that passes the bed when the rest is blended back to the target. */
+  public double blend() {
+    Hardness raw = site.water().hardness();
+    return raw.minus(site.target()).ratioTo(raw);
+  }
+
+  private double softenedShare() {
+    return site.household().softened().share() * blend();
+  }
+
+  /** Water through the bed on the design day. */
+  public Volume softenedDesign() {
+    return use.design().times(softenedShare());
+  }
+
+  /** Water through the bed on an average day. */
+  public Volume softenedExpected() {
+    return use.expected().times(softenedShare());
+  }
+
+  /** Hardness that the household gets rid of. */
+  public Hardness removed() {
+    return site.water().hardness().minus(site.target());
+  }
+
   /** Load of the design day. */
   public HardnessAmount dailyLoad() {
-    return hardness.value().in(use.design());
+    return hardness.value().in(softenedDesign());
   }
 
   /** Load of an average day. */
   public HardnessAmount expectedLoad() {
-    return hardness.value().in(use.expected());
+    return hardness.value().in(softenedExpected());
   }
 
   /** Expected use of a year. */
@@ -68,9 +93,14 @@ public final class HomeLoad implements Explained {
     return use.expected().times(365);
   }
 
-  /** Peak flow. */
+  /** Peak flow of the home, all of which the bed must be able to pass. */
   public FlowRate peakFlow() {
     return peak.value();
+  }
+
+  /** How the peak flow was found. */
+  public PeakFlow peak() {
+    return peak;
   }
 
   /** Temperature measured, or else the usual one. */
@@ -82,13 +112,29 @@ public final class HomeLoad implements Explained {
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(hardness.steps());
     steps.addAll(use.steps());
+    if (softenedShare() < 1) {
+      steps.add(softened(StepKind.SOFTENED_DESIGN, use.design(), softenedDesign()));
+      steps.add(softened(StepKind.SOFTENED_EXPECTED, use.expected(), softenedExpected()));
+    }
     steps.add(
         new Step(
             StepKind.DAILY_LOAD,
-            List.of(Figure.of(use.design()), Figure.of(compensatedHardness())),
+            List.of(Figure.of(softenedDesign()), Figure.of(compensatedHardness())),
             Figure.of(dailyLoad()),
             Sources.DEFINITION));
     steps.addAll(peak.steps());
     return steps;
+  }
+
+  private Step softened(StepKind kind, Volume use, Volume result) {
+    return new Step(
+        kind,
+        List.of(
+            Figure.of(use),
+            Figure.of(site.household().softened().share(), 2),
+            Figure.of(site.water().hardness()),
+            Figure.of(site.target())),
+        Figure.of(result),
+        Sources.HOT_SHARE);
   }
 }

@@ -1,6 +1,8 @@
 package io.github.brinewright.sizing;
 
 import io.github.brinewright.demand.Household;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.Require;
 import io.github.brinewright.water.FoulingAllowances;
 import io.github.brinewright.water.WaterAnalysis;
 
@@ -13,6 +15,7 @@ import io.github.brinewright.water.WaterAnalysis;
  * @param household who lives there
  * @param supply what the main or well delivers
  * @param allowances hardness added for iron and manganese
+ * @param target hardness to blend to through a bypass; zero for fully soft water
  */
 public record Site(
     String id,
@@ -20,10 +23,32 @@ public record Site(
     WaterAnalysis water,
     Household household,
     Supply supply,
-    FoulingAllowances allowances) {
+    FoulingAllowances allowances,
+    Hardness target) {
+  /**
+   * @throws IllegalArgumentException when the target is negative or not below the raw hardness
+   */
+  public Site {
+    Require.notNegative("target hardness", target);
+    if (target.compareTo(water.hardness()) >= 0) {
+      throw new IllegalArgumentException(
+          "a target hardness of "
+              + target
+              + " is not below the "
+              + water.hardness()
+              + " of the raw water; leave it empty for fully soft water");
+    }
+  }
+
   /** A home with the usual allowances whose supply was not measured. */
   public static Site of(String id, WaterAnalysis water, Household household) {
     return new Site(
-        id, Contact.named(id), water, household, Supply.NOT_MEASURED, FoulingAllowances.USUAL);
+        id,
+        Contact.named(id),
+        water,
+        household,
+        Supply.NOT_MEASURED,
+        FoulingAllowances.USUAL,
+        Hardness.ofGrainsPerGallon(0));
   }
 }

@@ -31,7 +31,7 @@ public final class Sizer {
     FlowCheck flow = new FlowCheck(unit, home);
     Schedule schedule = schedule(candidate);
     BrineRefill refill = new BrineRefill(candidate.basis(), unit.refillRate(), unit.refillStep());
-    Cycle cycle = new Cycle(plan(unit), unit.resinVolume(), flow.backwash(), refill);
+    Cycle cycle = new Cycle(plan(unit), unit.resinVolume(), flow.drain().chosen(), refill);
     return new Design(
         home,
         candidate,
@@ -40,7 +40,7 @@ public final class Sizer {
         cycle,
         flow,
         new YearlyUse(schedule, refill, cycle, unit.standby()),
-        new Effect(home.site().water().hardness(), candidate.basis(), refill, cycle));
+        new Effect(home.removed(), candidate.basis(), refill, cycle));
   }
 
   private Schedule schedule(Candidate candidate) {
@@ -54,7 +54,7 @@ public final class Sizer {
             : Reserve.NONE;
     return MeteredSchedule.of(candidate.control(), usable)
         .reserve(reserve)
-        .serving(home.compensatedHardness(), home.use().design(), home.use().expected());
+        .serving(home.compensatedHardness(), home.softenedDesign(), home.softenedExpected());
   }
 
   private CyclePlan plan(SoftenerUnit unit) {

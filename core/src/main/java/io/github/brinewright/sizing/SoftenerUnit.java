@@ -1,6 +1,7 @@
 package io.github.brinewright.sizing;
 
 import io.github.brinewright.hydraulics.Vessel;
+import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.regeneration.CyclePlan;
 import io.github.brinewright.resin.CapacityBasis;
@@ -134,9 +135,19 @@ public final class SoftenerUnit {
     return set.standby;
   }
 
-  /** Salt that the brine tank stores; empty when not known. */
+  /** Salt that the brine tank stores; empty when neither it nor the tank is known. */
   public Optional<Mass> saltStorage() {
-    return Optional.ofNullable(set.saltStorage);
+    return Optional.ofNullable(set.saltStorage).or(() -> brineTank().map(BrineTank::storage));
+  }
+
+  /** The brine tank; empty when not known. */
+  public Optional<BrineTank> brineTank() {
+    return Optional.ofNullable(set.brineTank);
+  }
+
+  /** Drain flows that the dealer stocks for it; empty when not known. */
+  public List<FlowRate> drainFlows() {
+    return set.drainFlows;
   }
 
   /** The cycle plan set by the dealer; empty to choose one by rule. */
@@ -181,6 +192,8 @@ public final class SoftenerUnit {
     private Pressure valveLoss = Pressure.ofPsi(0);
     private Power standby = Power.ofWatts(3);
     private @Nullable Mass saltStorage;
+    private @Nullable BrineTank brineTank;
+    private List<FlowRate> drainFlows = List.of();
     private @Nullable CyclePlan plan;
     private Regenerant regenerant = Regenerant.SODIUM_CHLORIDE;
 
@@ -264,6 +277,18 @@ public final class SoftenerUnit {
     /** Salt that the brine tank stores. */
     public Builder saltStorage(Mass salt) {
       this.saltStorage = Require.positive("salt storage", salt);
+      return this;
+    }
+
+    /** The brine tank. */
+    public Builder brineTank(BrineTank tank) {
+      this.brineTank = tank;
+      return this;
+    }
+
+    /** Drain flows in stock for it. */
+    public Builder drainFlows(List<FlowRate> flows) {
+      this.drainFlows = List.copyOf(flows);
       return this;
     }
 

@@ -47,6 +47,11 @@ public final class YearlyUse implements Explained {
     return cycle.water().times(regenerations());
   }
 
+  /** Chloride of a year that goes to the drain: all of what the salt holds. */
+  public Mass chloride() {
+    return refill.regenerant().chlorideIn(salt());
+  }
+
   /** Electricity of a year. */
   public Energy electricity() {
     return standby.throughoutYear();
@@ -70,6 +75,13 @@ public final class YearlyUse implements Explained {
             StepKind.ELECTRICITY_YEAR,
             List.of(Figure.of(standby)),
             Figure.of(electricity(), 1),
-            Sources.DEFINITION));
+            Sources.DEFINITION),
+        new Step(
+            StepKind.CHLORIDE_DISCHARGED,
+            List.of(
+                Figure.of(salt(), 0),
+                Figure.of(refill.regenerant().chlorideIn(Mass.ofPounds(1)).pounds(), 4)),
+            Figure.of(chloride(), 0),
+            Sources.STOICHIOMETRY));
   }
 }

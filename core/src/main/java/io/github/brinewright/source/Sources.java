@@ -26,7 +26,8 @@ public final class Sources {
   public static final Source WATER_BILL = Source.given("the home's winter water bill");
 
   /** A plain product or quotient of the figures named. */
-  public static final Source DEFINITION = Source.derived("definition", "definition");
+  public static final Source DEFINITION =
+      Source.derived("definition", "product, sum or quotient of the figures named");
 
   /** A figure chosen by the dealer. */
   public static final Source DEALER = Source.given("the dealer's own figure");
@@ -128,7 +129,7 @@ public final class Sources {
 
   /** Any statement of the trade without a single source. */
   public static final Source COMMON_PRACTICE =
-      Source.commonPractice("common-practice", "common practice");
+      Source.commonPractice("common-practice", "the usual way of the trade, no single source");
 
   /** The tariff that the dealer entered. */
   public static final Source TARIFF = Source.given("the tariff entered for this address");
@@ -158,6 +159,16 @@ public final class Sources {
   public static final Source COLD_WATER =
       Source.published(
           "cold-water", "Michaud, Water Conditioning & Purification, 2023: below 50 F");
+
+  /** Share of hot water. */
+  public static final Source HOT_SHARE =
+      Source.published(
+          "hot-share", "Region of Waterloo via The Record, 2019-12-04: 35 % of the use is hot");
+
+  /** Regeneration water of an efficient softener. */
+  public static final Source WATERSENSE =
+      Source.published(
+          "watersense", "EPA WaterSense on softeners: up to 25 gal a day, 10,000 gal a year");
 
   /** Highest static pressure in a home. */
   public static final Source PRESSURE_LIMIT =

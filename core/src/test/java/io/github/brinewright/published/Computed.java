@@ -52,6 +52,7 @@ final class Computed {
     computed.brine();
     computed.waterAndBeds();
     computed.beads();
+    computed.otherBeds();
     computed.money();
     computed.demand();
     return computed.all;
@@ -240,9 +241,46 @@ final class Computed {
       put(
           "FB-14@" + f,
           () ->
-              Backwash.velocity(ShippedResins.STANDARD_GEL, t, 0.5)
+              new Backwash(ShippedResins.STANDARD_GEL, t, 0.5)
+                  .velocity()
                   .gallonsPerMinutePerSquareFoot());
     }
+  }
+
+  private void otherBeds() {
+    PackedBed fluidised = bed(1, 3e-3, 0.4);
+    Fluid liquid = fluid(1100, 3);
+    Density bead = Density.ofKilogramsPerCubicMetre(4200);
+    put(
+        "FB-05",
+        () -> fluidised.loss(metres(36.4e-3), liquid).ratioTo(fluidised.liftingLoss(bead, liquid)));
+    double settled = 300 / (1000 * 0.30 * (1 - 0.42));
+    put(
+        "PB-13",
+        () ->
+            bed(settled, 1e-3, 0.42)
+                .liftingLoss(Density.ofKilogramsPerCubicMetre(1000), fluid(2.374, 1))
+                .pascals());
+    put("FB-09", () -> Backwash.depthAfter(Length.ofMetres(0.475), 0.3498, 0.460).metres());
+    Fluid viscousOnly = fluid(1e-9, 1.002);
+    put(
+        "PB-08",
+        () ->
+            bed(0.3048, 0.03 * 0.0254, 0.33).loss(metres(0.012422 * 0.3048), viscousOnly).pascals()
+                / (62.3 * 16.01846 * 9.80665 * 0.3048));
+    for (String id : new String[] {"PB-02", "PB-04", "PB-05.a", "PB-05.b", "PB-05.c"}) {
+      put(id, () -> bed(1, 8e-4, 0.4).loss(metres(1e-3), fluid(1000, 1)).pascals());
+    }
+    put("PB-07", () -> (PackedBed.DENSE + PackedBed.LOOSE) / 2);
+    put("ZEO-02", () -> hardnessTaken(200 * 50e-3, 10_000));
+    put("ZEO-03", () -> hardnessTaken(30 * 1500e-6, 1_000));
+  }
+
+  /** Hardness in mg/L that a mass of salt in kg exchanges from a volume of water in litres. */
+  private static double hardnessTaken(double kilograms, double litres) {
+    double grains =
+        CapacityCurve.CHEMICAL_LIMIT.grainsPerPound() * Mass.ofKilograms(kilograms).pounds();
+    return HardnessAmount.ofGrains(grains).grams() * 1000 / litres;
   }
 
   private static double terminal(double diameter, double bead, Fluid fluid) {

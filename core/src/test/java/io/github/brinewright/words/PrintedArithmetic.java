@@ -28,8 +28,8 @@ final class PrintedArithmetic {
     }
   }
 
-  private static final Pattern TOKEN = Pattern.compile("ln|[+×÷−()]|-?\\$?[\\d,]*\\.?\\d+");
-  private static final List<String> PRECEDENCE = List.of("+", "−", "×", "÷");
+  private static final Pattern TOKEN = Pattern.compile("ln|[+×÷−()^]|-?\\$?[\\d,]*\\.?\\d+");
+  private static final List<String> PRECEDENCE = List.of("+", "−", "×", "÷", "^");
 
   private final Deque<Interval> values = new ArrayDeque<>();
   private final Deque<String> operators = new ArrayDeque<>();
@@ -60,7 +60,7 @@ final class PrintedArithmetic {
           apply(operators.pop());
         }
       }
-      case "+", "−", "×", "÷" -> {
+      case "+", "−", "×", "÷", "^" -> {
         while (!operators.isEmpty() && rank(operators.peek()) >= rank(token)) {
           apply(operators.pop());
         }
@@ -85,9 +85,15 @@ final class PrintedArithmetic {
         switch (operator) {
           case "+" -> new Interval(a.low() + b.low(), a.middle() + b.middle(), a.high() + b.high());
           case "−" -> new Interval(a.low() - b.high(), a.middle() - b.middle(), a.high() - b.low());
+          case "^" -> corners(a, exact(b), Math::pow);
           case "×" -> corners(a, b, (x, y) -> x * y);
           default -> corners(a, b, (x, y) -> x / y);
         });
+  }
+
+  /** An exponent is printed in full. */
+  private static Interval exact(Interval printed) {
+    return new Interval(printed.middle(), printed.middle(), printed.middle());
   }
 
   private static Interval corners(

@@ -9,7 +9,10 @@ import io.github.brinewright.comparison.Option;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.Bill;
+import io.github.brinewright.demand.Fixture;
 import io.github.brinewright.demand.Household;
+import io.github.brinewright.demand.SoftenedShare;
+import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.resin.Regenerant;
 import io.github.brinewright.resin.ShippedResins;
@@ -21,6 +24,8 @@ import io.github.brinewright.units.Concentration;
 import io.github.brinewright.units.FlowRate;
 import io.github.brinewright.units.Hardness;
 import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.Length;
+import io.github.brinewright.units.Pressure;
 import io.github.brinewright.units.SaltDosage;
 import io.github.brinewright.units.Volume;
 import io.github.brinewright.water.Substance;
@@ -103,7 +108,14 @@ class PrintedStepsTest {
         comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
         comparer.compare(site(7.3, 0, Household.of(1)), tariff()),
         comparer.compare(
+            site(21, 0.1, hotWaterOnly().fixture(Fixture.SHOWER, 2).fixture(Fixture.LAVATORY, 4)),
+            tariff()),
+        comparer.compare(
             site(33, 2.4, Household.of(5).bill(new Bill(Volume.ofGallons(31_000), 61))), tariff()));
+  }
+
+  private static Household.Builder hotWaterOnly() {
+    return Household.of(4).softened(SoftenedShare.HOT_WATER);
   }
 
   private static Site site(double gpg, double iron, Household.Builder household) {
@@ -123,7 +135,10 @@ class PrintedStepsTest {
     FlowRate quarter = FlowRate.ofGallonsPerMinute(0.25);
     return List.of(
             SoftenerUnit.withRating("rated", HardnessAmount.ofGrains(32_000)),
-            SoftenerUnit.withResin("gel", Volume.ofCubicFeet(1.5)).dosages(dosages(4, 7.5, 12)),
+            SoftenerUnit.withResin("gel", Volume.ofCubicFeet(1.5))
+                .brineTank(new BrineTank(Length.ofInches(18), Length.ofInches(33)))
+                .valveLoss(Pressure.ofPsi(6))
+                .dosages(dosages(4, 7.5, 12)),
             SoftenerUnit.withResin("fine", Volume.ofCubicFeet(2.25))
                 .resin(ShippedResins.FINE_MESH)
                 .refill(quarter, Duration.ofMinutes(1))

@@ -109,6 +109,10 @@ final class OptionFields {
     put("regenerationsPerYear", design.year().regenerations());
     put("saltPerYearLb", design.year().salt().pounds());
     put("waterPerYearGal", design.year().water().gallons());
+    put("chlorideToDrainPerYearLb", design.year().chloride().pounds());
+    fields.put(
+        "monthsBetweenSaltFillings",
+        design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
     put("sodiumAddedMgPerL", design.effect().sodiumAdded().milligramsPerLitre());
     put("potassiumAddedMgPerL", design.effect().potassiumAdded().milligramsPerLitre());
     put("grainsPerLbSalt", design.effect().saltEfficiency().grainsPerPound());
@@ -124,6 +128,7 @@ final class OptionFields {
     put("pressureLossPsiLow", loss.low().psi());
     put("pressureLossPsiHigh", loss.high().psi());
     put("backwashGpm", design.flow().backwash().gallonsPerMinute());
+    put("drainFlowGpm", design.flow().drain().chosen().gallonsPerMinute());
   }
 
   private Map<String, Object> costPerYear() {

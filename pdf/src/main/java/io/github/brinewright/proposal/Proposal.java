@@ -65,9 +65,8 @@ public record Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
       parts.add(new Costs(kit).block().after(SECTION_GAP));
       parts.add(new Price(kit).block().after(SECTION_GAP));
     }
-    parts.add(new WorkedOut(kit).block().after(SECTION_GAP));
     parts.add(new Signing(kit).block().after(SECTION_GAP));
-    return List.of(Block.stack(parts));
+    return List.of(Block.stack(parts), new WorkedOut(kit).block());
   }
 
   private static void draw(Planner.Placed placed, Canvas canvas, PageFrame frame) {

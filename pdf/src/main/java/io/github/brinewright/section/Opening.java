@@ -158,7 +158,8 @@ public final class Opening {
         ? kit.text(
             "opening.tasteText",
             Figure.of(effect.sodiumMilligramsPerGlass(), 0),
-            Figure.of(effect.sodiumAdded(), 0))
+            Figure.of(effect.sodiumAdded(), 0),
+            Figure.of(effect.sodiumMilligramsPerDay(), 0))
         : kit.text("opening.tastePotassium", Figure.of(effect.potassiumAdded(), 0));
   }
 

@@ -36,7 +36,9 @@ public final class SideBySide {
         kit.body(tag, kit.text(any ? "compare.lead" : "compare.leadNone")).after(8).keptWithNext());
     blocks.add(table().whole().after(14));
     blocks.add(kit.subheading(tag, kit.text("compare.notes")).after(20));
-    kit.columns().forEach(option -> blocks.add(note(option).after(7)));
+    kit.columns().stream()
+        .filter(option -> kit.comparison().recommended().filter(option::equals).isEmpty())
+        .forEach(option -> blocks.add(note(option).after(7)));
     return Block.stack(blocks);
   }
 
@@ -56,6 +58,10 @@ public final class SideBySide {
                 kit.text("compare.refill"),
                 o -> words.number(Minutes.of(o.design().refill().set()), 1))
             .row(kit.text("compare.saltYear"), o -> figure(Figure.of(o.design().year().salt(), 0)))
+            .row(kit.text("compare.fillings"), this::fillings)
+            .row(
+                kit.text("compare.chloride"),
+                o -> figure(Figure.of(o.design().year().chloride(), 0)))
             .row(kit.text("compare.waterYear"), o -> figure(Figure.of(o.design().year().water())))
             .row(kit.text("compare.service"), this::serviceFlow)
             .row(kit.text("compare.loss"), o -> loss(o.design().flow().pressureLoss()))
@@ -73,6 +79,10 @@ public final class SideBySide {
 
   private String figure(Figure figure) {
     return words.figure(figure);
+  }
+
+  private String fillings(Option option) {
+    return option.design().filling().map(filling -> words.number(filling.months(), 1)).orElse("–");
   }
 
   private String serviceFlow(Option option) {
@@ -95,14 +105,7 @@ public final class SideBySide {
   private Block note(Option option) {
     Tag item = tag.child(Tag.Role.PARAGRAPH);
     String text =
-        kit.comparison()
-            .against(option)
-            .map(words::reason)
-            .orElseGet(
-                () ->
-                    option.feasible()
-                        ? kit.comparison().whyRecommended().map(words::reason).orElseThrow()
-                        : firstLimit(option));
+        kit.comparison().against(option).map(words::reason).orElseGet(() -> limitsBroken(option));
     return Block.stack(
             List.of(
                 new Paragraph(item, option.unit().name(), TextStyle.SMALL.bold()),
@@ -110,7 +113,7 @@ public final class SideBySide {
         .whole();
   }
 
-  private String firstLimit(Option option) {
+  private String limitsBroken(Option option) {
     return option.findings().stream()
         .filter(Finding::stops)
         .map(words::finding)

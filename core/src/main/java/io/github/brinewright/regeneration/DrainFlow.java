@@ -1,0 +1,32 @@
+package io.github.brinewright.regeneration;
+
+import io.github.brinewright.units.FlowRate;
+import java.util.List;
+
+/**
+ * The flow that the drain lets through during the backwash: the smallest stocked size that lifts
+ * the bed enough or, where none does, the largest; without stocked sizes exactly what the bed
+ * needs.
+ *
+ * @param needed by the bed
+ * @param stocked sizes that the dealer keeps; may be empty
+ */
+public record DrainFlow(FlowRate needed, List<FlowRate> stocked) {
+  /** Keeps its own sorted copy of {@code stocked}. */
+  public DrainFlow {
+    stocked = stocked.stream().sorted().toList();
+  }
+
+  /** The size to fit. */
+  public FlowRate chosen() {
+    return stocked.stream()
+        .filter(size -> size.compareTo(needed) >= 0)
+        .findFirst()
+        .orElse(stocked.isEmpty() ? needed : stocked.get(stocked.size() - 1));
+  }
+
+  /** Whether the chosen size lifts the bed as much as it needs. */
+  public boolean enough() {
+    return chosen().compareTo(needed) >= 0;
+  }
+}

@@ -1,0 +1,158 @@
+package io.github.brinewright.finding;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.demand.Household;
+import io.github.brinewright.hydraulics.Vessel;
+import io.github.brinewright.regeneration.BrineTank;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.resin.ShippedResins;
+import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.sizing.Contact;
+import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.Sizer;
+import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.sizing.Supply;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.units.Concentration;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.Hardness;
+import io.github.brinewright.units.HardnessAmount;
+import io.github.brinewright.units.Length;
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.SaltDosage;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.water.FoulingAllowances;
+import io.github.brinewright.water.Substance;
+import io.github.brinewright.water.WaterAnalysis;
+import java.time.Duration;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** Each rule on an option speaks when it should, and is silent for a good option. */
+class DesignRuleTest {
+  private final Set<String> spoken = new TreeSet<>();
+  private double gpg = 12;
+  private double ironMg;
+  private int people = 3;
+  private double bathrooms = 1;
+  private double psi = 60;
+  private double supplyGpm = 20;
+
+  private List<String> codes(SoftenerUnit.Builder unit) {
+    WaterAnalysis water =
+        WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
+            .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
+            .build();
+    Site site =
+        new Site(
+            "h",
+            Contact.named("h"),
+            water,
+            Household.of(people).bathrooms(bathrooms).build(),
+            new Supply(
+                Optional.of(Pressure.ofPsi(psi)),
+                Optional.of(FlowRate.ofGallonsPerMinute(supplyGpm))),
+            FoulingAllowances.USUAL,
+            Hardness.ofGrainsPerGallon(0));
+    Candidate candidate = Candidate.of(unit.build()).get(0);
+    return DesignRule.findings(new Sizer(new HomeLoad(site)).design(candidate), Limits.USUAL)
+        .stream()
+        .map(Finding::code)
+        .toList();
+  }
+
+  private static SoftenerUnit.Builder bed(double cubicFeet) {
+    return SoftenerUnit.withResin("u", Volume.ofCubicFeet(cubicFeet)).dosages(dosage(5));
+  }
+
+  private static List<SaltDosage> dosage(double pounds) {
+    return List.of(SaltDosage.ofPoundsPerCubicFoot(pounds));
+  }
+
+  private void speaks(String code, SoftenerUnit.Builder unit) {
+    assertThat(codes(unit)).contains(code);
+    spoken.add(code);
+  }
+
+  @Test
+  void aGoodOptionBreaksNoLimit() {
+    gpg = 5;
+    assertThat(codes(bed(1.5).dosages(dosage(4)))).containsOnly("longest-interval");
+  }
+
+  @Test
+  void everyRuleSpeaksWhenItShould() {
+    capacityRules();
+    flowRules();
+    saltAndWaterRules();
+    assertThat(spoken)
+        .containsExactlyInAnyOrderElementsOf(
+            EnumSet.allOf(DesignRule.class).stream().map(Rule::code).toList());
+  }
+
+  private void capacityRules() {
+    gpg = 90;
+    speaks("capacity-below-load", bed(1));
+    gpg = 60;
+    speaks("no-room-for-reserve", SoftenerUnit.withRating("u", HardnessAmount.ofGrains(16_875)));
+    gpg = 30;
+    speaks("interval-below-limit", bed(1));
+    gpg = 22;
+    speaks("interval-short", bed(1));
+    gpg = 5;
+    speaks("longest-interval", bed(1.5));
+    gpg = 12;
+    speaks("resin-volume-assumed", SoftenerUnit.withRating("u", HardnessAmount.ofGrains(32_000)));
+  }
+
+  private void flowRules() {
+    bathrooms = 4;
+    speaks("peak-above-bed", bed(1));
+    bathrooms = 2;
+    speaks("peak-above-service-flow", bed(1));
+    bathrooms = 1;
+    supplyGpm = 2;
+    speaks("backwash-above-supply", bed(1));
+    supplyGpm = 20;
+    psi = 32;
+    speaks("pressure-left-low", bed(1));
+    psi = 17;
+    speaks("pressure-left-too-low", bed(1));
+    psi = 60;
+    speaks("pressure-loss-high", bed(1).valveLoss(Pressure.ofPsi(20)));
+    bathrooms = 20;
+    speaks("flow-outside-formula", bed(1).vessel(vessel(1.2, 4_000)));
+    bathrooms = 1;
+    speaks("bed-shallow", bed(1).vessel(vessel(14, 60)));
+    speaks("freeboard-small", bed(1).vessel(vessel(9, 30)));
+    speaks("drain-flow-too-small", bed(1).drainFlows(List.of(FlowRate.ofGallonsPerMinute(1))));
+  }
+
+  private static Vessel vessel(double diameter, double height) {
+    return new Vessel(Length.ofInches(diameter), Length.ofInches(height));
+  }
+
+  private void saltAndWaterRules() {
+    ironMg = 2.5;
+    speaks("lean-salt-in-harsh-water", bed(2).resin(ShippedResins.FINE_MESH));
+    speaks("cycle-for-iron", bed(2));
+    ironMg = 0;
+    speaks("brine-tank-too-small", bed(3).brineTank(new BrineTank(inches(8), inches(20))));
+    speaks("sodium-may-be-tasted", bed(1));
+    speaks("efficiency-below-rating", bed(1).dosages(dosage(15)));
+    speaks("refill-coarse", bed(1).refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofMinutes(5)));
+    gpg = 40;
+    people = 8;
+    speaks("water-above-bound", bed(4).controls(EnumSet.of(Control.CLOCK)));
+  }
+
+  private static Length inches(double value) {
+    return Length.ofInches(value);
+  }
+}

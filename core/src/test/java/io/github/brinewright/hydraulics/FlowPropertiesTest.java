@@ -1,0 +1,97 @@
+package io.github.brinewright.hydraulics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.github.brinewright.regeneration.CyclePlan;
+import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.regeneration.DrainFlow;
+import io.github.brinewright.resin.ShippedResins;
+import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.units.FlowVelocity;
+import io.github.brinewright.units.Length;
+import io.github.brinewright.units.Pressure;
+import io.github.brinewright.units.Temperature;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import org.junit.jupiter.api.Test;
+
+/** What must hold for any flow, and what publications say of its size. */
+class FlowPropertiesTest {
+  private static final PackedBed BED =
+      new PackedBed(Length.ofFeet(2.5), Length.ofMillimetres(0.6), 0.38);
+
+  private static Pressure loss(double gpmPerSquareFoot, double fahrenheit) {
+    return BED.loss(
+        FlowVelocity.ofGallonsPerMinutePerSquareFoot(gpmPerSquareFoot),
+        Fluid.water(Temperature.ofFahrenheit(fahrenheit)));
+  }
+
+  @Property
+  void pressureLossGrowsWithFlowAndWithCold(
+      @ForAll @DoubleRange(min = 1, max = 30) double flow,
+      @ForAll @DoubleRange(min = 34, max = 100) double fahrenheit) {
+    assertThat(loss(flow * 1.05, fahrenheit)).isGreaterThan(loss(flow, fahrenheit));
+    assertThat(loss(flow, fahrenheit - 1)).isGreaterThan(loss(flow, fahrenheit));
+  }
+
+  @Property
+  void colderWaterNeedsLessBackwash(@ForAll @DoubleRange(min = 34, max = 100) double fahrenheit) {
+    assertThat(backwash(fahrenheit - 1)).isLessThan(backwash(fahrenheit));
+  }
+
+  private static FlowVelocity backwash(double fahrenheit) {
+    return new Backwash(
+            ShippedResins.STANDARD_GEL,
+            Temperature.ofFahrenheit(fahrenheit),
+            Backwash.USUAL_EXPANSION)
+        .velocity();
+  }
+
+  @Test
+  void coldRaisesTheLossByAThird() {
+    assertThat(loss(8, 50).ratioTo(loss(8, 68)))
+        .as("DOWEX HCR-S data sheet: 1.33 from 68 to 50 F; Ergun alone gives 1.28")
+        .isBetween(1.25, 1.35);
+  }
+
+  @Test
+  void backwashLiesWithinThePublishedRange() {
+    assertThat(backwash(65).gallonsPerMinutePerSquareFoot())
+        .as("MIL-HDBK-1164 11.5.8.1: 6 to 8 gpm/ft2")
+        .isBetween(6.0, 8.0);
+  }
+
+  @Test
+  void slowRinseLiesWithinThePublishedRange() {
+    for (CyclePlan plan : CyclePlan.values()) {
+      assertThat(plan.slowRinseGallonsPerCubicFoot())
+          .as("UFC 3-240-13FN 2-2.5.1.2.3: 7.5 to 22.5 gal/ft3")
+          .isBetween(7.5, 22.5);
+    }
+    assertThat(CycleStep.Kind.values()).hasSize(5);
+  }
+
+  @Test
+  void theSmallestDrainThatServesIsChosen() {
+    List<FlowRate> stocked = List.of(gpm(3), gpm(1.5), gpm(2.4));
+    assertThat(new DrainFlow(gpm(2), stocked).chosen()).isEqualTo(gpm(2.4));
+    assertThat(new DrainFlow(gpm(4), stocked).chosen()).isEqualTo(gpm(3));
+    assertThat(new DrainFlow(gpm(4), stocked).enough()).isFalse();
+    assertThat(new DrainFlow(gpm(4), List.of()).chosen()).isEqualTo(gpm(4));
+  }
+
+  private static FlowRate gpm(double value) {
+    return FlowRate.ofGallonsPerMinute(value);
+  }
+
+  @Test
+  void rangesAreEnforced() {
+    assertThatThrownBy(() -> Fluid.water(Temperature.ofCelsius(61)))
+        .hasMessageContaining("from 0.0 to 60.0");
+    assertThatThrownBy(() -> new PackedBed(Length.ofFeet(2), Length.ofMillimetres(0.6), 0.7))
+        .hasMessageContaining("voidage");
+  }
+}
