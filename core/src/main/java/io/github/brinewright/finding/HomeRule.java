@@ -51,9 +51,7 @@ public enum HomeRule implements Rule<HomeLoad> {
       }),
   PH_NOT_TESTED(NOTE, Sources.COMMON_PRACTICE, home -> Rule.when(water(home).ph().isEmpty())),
   SOLIDS_HIGH(
-      CAUTION,
-      Sources.SECONDARY_LIMITS,
-      home -> above(home, Substance.TOTAL_DISSOLVED_SOLIDS, 750)),
+      CAUTION, Sources.TRADE_BOOKLET, home -> above(home, Substance.TOTAL_DISSOLVED_SOLIDS, 750)),
   SOLIDS_NOT_TESTED(
       NOTE,
       Sources.COMMON_PRACTICE,

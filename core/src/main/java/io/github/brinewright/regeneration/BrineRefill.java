@@ -2,6 +2,7 @@ package io.github.brinewright.regeneration;
 
 import io.github.brinewright.resin.CapacityBasis;
 import io.github.brinewright.resin.Regenerant;
+import io.github.brinewright.source.Source;
 import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
@@ -86,6 +87,10 @@ public final class BrineRefill implements Explained {
     return regenerant.dissolvedByOneGallon().times(water().gallons());
   }
 
+  private Source source() {
+    return regenerant == Regenerant.SODIUM_CHLORIDE ? Sources.REFILL : Sources.CRC_SOLUBILITY;
+  }
+
   @Override
   public List<Step> steps() {
     Figure perGallon = Figure.of(regenerant.dissolvedByOneGallon());
@@ -94,7 +99,7 @@ public final class BrineRefill implements Explained {
             StepKind.REFILL_WATER,
             List.of(Figure.of(wanted), perGallon),
             Figure.of(exactWater(), 3),
-            Sources.REFILL),
+            source()),
         new Step(
             StepKind.REFILL_MINUTES,
             List.of(Figure.of(exactWater(), 3), Figure.of(rate, 2)),
@@ -104,6 +109,6 @@ public final class BrineRefill implements Explained {
             StepKind.SALT_GIVEN,
             List.of(Figure.of(Minutes.of(set()), 1), Figure.of(rate, 2), perGallon),
             Figure.of(saltGiven()),
-            Sources.REFILL));
+            source()));
   }
 }

@@ -1,12 +1,19 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.regeneration.Brine;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.resin.CapacityBasis;
+import io.github.brinewright.resin.Regenerant;
+import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,8 +56,21 @@ public record Design(
     for (Explained part : List.of(home, basis(), schedule, refill, cycle, flow, year, effect)) {
       steps.addAll(part.steps());
     }
+    if (basis().regenerant() == Regenerant.SODIUM_CHLORIDE) {
+      steps.add(handbook());
+    }
     filling().ifPresent(filling -> steps.addAll(filling.steps()));
     return steps;
+  }
+
+  /** What the refill would dissolve by the handbook instead of the round 3 lb a gallon. */
+  private Step handbook() {
+    Mass perGallon = Brine.saltToSaturate(Volume.ofGallons(1), home.temperature());
+    return new Step(
+        StepKind.SALT_BY_HANDBOOK,
+        List.of(Figure.of(refill.water(), 3), Figure.of(perGallon, 3)),
+        Figure.of(perGallon.times(refill.water().gallons())),
+        Sources.SALT_INSTITUTE);
   }
 
   /** How long a filling of the brine tank lasts; empty when its size is not known. */
