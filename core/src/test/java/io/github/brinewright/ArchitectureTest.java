@@ -31,6 +31,7 @@ class ArchitectureTest {
           List.of("sizing"),
           List.of("finding", "cost"),
           List.of("comparison"),
+          List.of("year"),
           List.of("job", "words"));
 
   @Test

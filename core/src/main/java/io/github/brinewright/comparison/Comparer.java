@@ -43,19 +43,25 @@ public record Comparer(List<Offer> offers, Terms terms, Limits limits) {
   /** Works out every setting of every offer for a home. */
   public Comparison compare(Site site, Tariff tariff) {
     HomeLoad home = new HomeLoad(site);
-    Sizer sizer = new Sizer(home);
+    Sizer sizer = sizer(home);
     List<Option> options = new ArrayList<>();
     for (Offer offer : offers) {
       for (Candidate candidate : Candidate.of(offer.unit())) {
-        options.add(option(sizer.design(candidate), offer, tariff));
+        options.add(appraise(sizer.design(candidate), offer, tariff));
       }
     }
     options.sort(Preference.ORDER);
     return new Comparison(home, HomeRule.findings(home), tariff, options);
   }
 
-  private Option option(Design design, Offer offer, Tariff tariff) {
-    Quote quote = new Quote(offer, terms);
+  /** A sizer with this dealer's limits. */
+  public Sizer sizer(HomeLoad home) {
+    return new Sizer(home, limits.reserveRisk());
+  }
+
+  /** Prices a design and looks for what speaks against it. */
+  public Option appraise(Design design, Offer offer, Tariff tariff) {
+    Quote quote = new Quote(offer, design.candidate().control(), terms);
     YearlyCost yearly = new YearlyCost(design, offer, tariff);
     LifeCost life = new LifeCost(quote, yearly, tariff.escalation());
     return new Option(design, DesignRule.findings(design, limits), quote, yearly, life);

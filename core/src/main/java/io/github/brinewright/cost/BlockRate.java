@@ -55,6 +55,14 @@ public final class BlockRate {
     return blocks;
   }
 
+  /** The same steps at other prices, as a multiple. */
+  public BlockRate times(BigDecimal factor) {
+    return new BlockRate(
+        blocks.stream()
+            .map(b -> new Block(b.upTo(), b.perThousandGallons().multipliedBy(factor)))
+            .toList());
+  }
+
   /** The charge by volume for a month, unrounded. */
   public BigMoney monthly(Volume use) {
     BigMoney charge = blocks.get(0).perThousandGallons().multipliedBy(0);

@@ -1,5 +1,6 @@
 package io.github.brinewright.cost;
 
+import io.github.brinewright.regeneration.Control;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -8,17 +9,23 @@ import org.joda.money.Money;
  * The price of an option: exact decimals, each line rounded once, the total the sum of the lines.
  *
  * @param offer the unit with its prices
+ * @param control the control it is bought with
  * @param terms tax, deposit and credit
  */
-public record Quote(Offer offer, Terms terms) {
+public record Quote(Offer offer, Control control, Terms terms) {
+  /** Price of the unit with its control. */
+  public Money equipment() {
+    return offer.equipment(control);
+  }
+
   /** Price of unit and installation before tax. */
   public Money net() {
-    return offer.equipment().plus(offer.installation());
+    return equipment().plus(offer.installation());
   }
 
   /** Sales tax. */
   public Money tax() {
-    Money taxed = terms.taxOnInstallation() ? net() : offer.equipment();
+    Money taxed = terms.taxOnInstallation() ? net() : equipment();
     return taxed.multipliedBy(terms.taxRate(), RoundingMode.HALF_EVEN);
   }
 

@@ -1,9 +1,14 @@
 package io.github.brinewright.cost;
 
 import io.github.brinewright.resin.Regenerant;
+import io.github.brinewright.units.Energy;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * Prices at one address.
@@ -26,6 +31,8 @@ public record Tariff(
     BigMoney potassium,
     BigMoney perKilowattHour,
     Escalation escalation) {
+  private static final int QUANTITY_DECIMALS = 4;
+
   /** Round figures for a first look where no tariff was entered; not a published price. */
   public static Tariff placeholder(CurrencyUnit currency) {
     return new Tariff(
@@ -41,6 +48,70 @@ public record Tariff(
 
   private static BigMoney price(CurrencyUnit currency, String amount) {
     return BigMoney.of(currency, new BigDecimal(amount));
+  }
+
+  /** What a mass of salt costs, unrounded. */
+  public BigMoney saltCost(Regenerant regenerant, Mass mass) {
+    return times(perPound(regenerant), mass.pounds());
+  }
+
+  /**
+   * What more water costs a home in a year, at the steps of the rate it falls in; unrounded.
+   *
+   * @param yearlyUse of the home without it
+   * @param more of a year
+   */
+  public BigMoney waterCost(Volume yearlyUse, Volume more) {
+    return water.yearlyCostOf(yearlyUse, more);
+  }
+
+  /** The same for the sewer. */
+  public BigMoney sewerCost(Volume yearlyUse, Volume more) {
+    return sewer.yearlyCostOf(yearlyUse, more);
+  }
+
+  /** What energy costs, unrounded. */
+  public BigMoney energyCost(Energy energy) {
+    return times(perKilowattHour, energy.kilowattHours());
+  }
+
+  /** Salt, water and sewer of a year together, to the cent. */
+  public Money saltAndWater(Regenerant regenerant, Mass mass, Volume yearlyUse, Volume more) {
+    return saltCost(regenerant, mass)
+        .plus(waterCost(yearlyUse, more))
+        .plus(sewerCost(yearlyUse, more))
+        .toMoney(RoundingMode.HALF_EVEN);
+  }
+
+  private static BigMoney times(BigMoney price, double quantity) {
+    return price.multipliedBy(
+        BigDecimal.valueOf(quantity).setScale(QUANTITY_DECIMALS, RoundingMode.HALF_EVEN));
+  }
+
+  /** The same with salt at another price, as a multiple. */
+  public Tariff withSaltTimes(BigDecimal factor) {
+    return new Tariff(
+        id,
+        name,
+        water,
+        sewer,
+        salt.multipliedBy(factor),
+        potassium.multipliedBy(factor),
+        perKilowattHour,
+        escalation);
+  }
+
+  /** The same with water and sewer at other prices, as a multiple. */
+  public Tariff withWaterTimes(BigDecimal factor) {
+    return new Tariff(
+        id,
+        name,
+        water.times(factor),
+        sewer.times(factor),
+        salt,
+        potassium,
+        perKilowattHour,
+        escalation);
   }
 
   /** The price of a pound of the given salt. */

@@ -23,8 +23,6 @@ import org.joda.money.Money;
  * the total is the sum of the lines.
  */
 public final class YearlyCost implements Explained {
-  private static final int QUANTITY_DECIMALS = 4;
-
   private final Design design;
   private final Tariff tariff;
   private final Map<CostKind, Money> lines = new EnumMap<>(CostKind.class);
@@ -35,12 +33,10 @@ public final class YearlyCost implements Explained {
     this.tariff = tariff;
     Volume use = design.home().yearlyUse();
     Volume drain = design.year().water();
-    put(CostKind.SALT, times(pricePerPound(), design.year().salt().pounds()));
-    put(CostKind.WATER, tariff.water().yearlyCostOf(use, drain));
-    put(CostKind.SEWER, tariff.sewer().yearlyCostOf(use, drain));
-    put(
-        CostKind.ELECTRICITY,
-        times(tariff.perKilowattHour(), design.year().electricity().kilowattHours()));
+    put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), design.year().salt()));
+    put(CostKind.WATER, tariff.waterCost(use, drain));
+    put(CostKind.SEWER, tariff.sewerCost(use, drain));
+    put(CostKind.ELECTRICITY, tariff.energyCost(design.year().electricity()));
     put(CostKind.SERVICE, offer.yearlyService().toBigMoney());
   }
 
@@ -50,11 +46,6 @@ public final class YearlyCost implements Explained {
 
   private void put(CostKind kind, BigMoney exact) {
     lines.put(kind, exact.toMoney(RoundingMode.HALF_EVEN));
-  }
-
-  private static BigMoney times(BigMoney price, double quantity) {
-    return price.multipliedBy(
-        BigDecimal.valueOf(quantity).setScale(QUANTITY_DECIMALS, RoundingMode.HALF_EVEN));
   }
 
   /** The cost of one kind. */

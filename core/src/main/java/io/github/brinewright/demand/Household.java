@@ -18,6 +18,9 @@ public final class Household {
   private final @Nullable Bill bill;
   private final Map<Fixture, Integer> fixtures;
   private final SoftenedShare softened;
+  private final int awayDays;
+  private final int guestDays;
+  private final int guests;
 
   private Household(Builder builder) {
     people = builder.people;
@@ -26,6 +29,9 @@ public final class Household {
     bill = builder.bill;
     fixtures = Map.copyOf(builder.fixtures);
     softened = builder.softened;
+    awayDays = builder.awayDays;
+    guestDays = builder.guestDays;
+    guests = builder.guests;
   }
 
   /**
@@ -37,6 +43,22 @@ public final class Household {
    */
   public static Builder of(int people) {
     return new Builder(Require.between("people", people, 1, 40));
+  }
+
+  /** The same home with other people in it; a bill is taken in proportion. */
+  public Household withPeople(int number) {
+    Builder builder =
+        of(number)
+            .bathrooms(bathrooms)
+            .perPersonDaily(perPersonDaily)
+            .softened(softened)
+            .away(awayDays)
+            .guests(guests, guestDays);
+    fixtures.forEach(builder::fixture);
+    if (bill != null) {
+      builder.bill(new Bill(bill.billed().times((double) number / people), bill.days()));
+    }
+    return builder.build();
   }
 
   /** How many people live in the home. */
@@ -64,6 +86,21 @@ public final class Household {
     return softened;
   }
 
+  /** Days of the year on which nobody is at home. */
+  public int awayDays() {
+    return awayDays;
+  }
+
+  /** Days of the year with guests. */
+  public int guestDays() {
+    return guestDays;
+  }
+
+  /** How many guests there are then. */
+  public int guests() {
+    return guests;
+  }
+
   /** The winter bill, when there is one. */
   public Optional<Bill> bill() {
     return Optional.ofNullable(bill);
@@ -77,6 +114,9 @@ public final class Household {
     private @Nullable Bill bill;
     private final Map<Fixture, Integer> fixtures = new EnumMap<>(Fixture.class);
     private SoftenedShare softened = SoftenedShare.WHOLE_HOUSE;
+    private int awayDays;
+    private int guestDays;
+    private int guests;
 
     private Builder(int people) {
       this.people = people;
@@ -118,6 +158,28 @@ public final class Household {
     /** Which water is softened; the whole house unless set. */
     public Builder softened(SoftenedShare share) {
       this.softened = share;
+      return this;
+    }
+
+    /**
+     * Days of the year on which nobody is at home.
+     *
+     * @param days 0 to 300
+     */
+    public Builder away(int days) {
+      this.awayDays = Require.between("days away", days, 0, 300);
+      return this;
+    }
+
+    /**
+     * Guests who stay in the home.
+     *
+     * @param number 0 to 40
+     * @param days of the year, 0 to 300
+     */
+    public Builder guests(int number, int days) {
+      this.guests = Require.between("guests", number, 0, 40);
+      this.guestDays = Require.between("days with guests", days, 0, 300);
       return this;
     }
 

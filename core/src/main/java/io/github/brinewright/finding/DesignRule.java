@@ -48,6 +48,11 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, Pressure.ofPsi(0), limits.leastPressure())),
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
+  RUNS_OUT_OFTEN(STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, Limits.OFTEN, 1)),
+  RUNS_OUT_NOW_AND_THEN(
+      CAUTION,
+      Sources.METER_DATA,
+      (design, limits) -> runsOut(design, Limits.NOW_AND_THEN, Limits.OFTEN)),
   PEAK_ABOVE_SERVICE_FLOW(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -182,6 +187,13 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         Figure.of(usable),
         Figure.of(load),
         Figure.of(needed.cubicFeet(), 1));
+  }
+
+  /** Applies when the share of intervals that run out is above {@code low}, up to {@code high}. */
+  private static Optional<List<Figure>> runsOut(Design design, double low, double high) {
+    double share = design.schedule().runOutShare();
+    return Rule.when(
+        design.schedule().feasible() && share > low && share <= high, Figure.percent(share));
   }
 
   private static Optional<List<Figure>> noReserve(Design design) {

@@ -45,7 +45,8 @@ final class DealerReader {
           "years",
           "discount_percent",
           "shortest_interval_days",
-          "lowest_pressure_psi");
+          "lowest_pressure_psi",
+          "reserve_risk_percent");
 
   private final Row row;
 
@@ -155,6 +156,7 @@ final class DealerReader {
     return new Limits(
         row.number("shortest_interval_days", 1, 7, Limits.USUAL.shortestDays()),
         Pressure.ofPsi(
-            row.number("lowest_pressure_psi", 1, 80, Limits.USUAL.lowestPressure().psi())));
+            row.number("lowest_pressure_psi", 1, 80, Limits.USUAL.lowestPressure().psi())),
+        row.number("reserve_risk_percent", 0.01, 50, 0) / 100);
   }
 }

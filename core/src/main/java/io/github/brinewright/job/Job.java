@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.comparison.Comparer;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.year.Study;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,6 +24,11 @@ public record Job(List<Visit> visits, Comparer comparer, Dealer dealer, List<Str
   /** Compares the options of one home. */
   public Comparison compare(Visit visit) {
     return comparer.compare(visit.site(), visit.tariff());
+  }
+
+  /** Studies a year in the home with its recommended option; empty when there is none. */
+  public Optional<Study> study(Comparison comparison) {
+    return Study.of(comparer, comparison, Study.USUAL_YEARS);
   }
 
   /** The home of an id. */

@@ -61,6 +61,9 @@ final class SiteReader {
               "fixtures",
               "softened",
               "target_hardness_gpg",
+              "away_days_per_year",
+              "guests",
+              "guest_days_per_year",
               "pressure_psi",
               "flow_gpm",
               "iron_allowance_gpg",
@@ -190,6 +193,9 @@ final class SiteReader {
         "use_gal_per_person_day", 10, 400, g -> household.perPersonDaily(Volume.ofGallons(g)));
     row.choice("softened", SoftenedShare.class).ifPresent(household::softened);
     row.counts("fixtures", Fixture.class, 100).forEach(household::fixture);
+    household.away((int) row.number("away_days_per_year", 0, 300, 0));
+    household.guests(
+        (int) row.number("guests", 0, 40, 0), (int) row.number("guest_days_per_year", 0, 300, 0));
     if (row.has("bill_gal") || row.has("bill_days")) {
       double gallons = row.required("bill_gal", 10, 1_000_000);
       double days = row.required("bill_days", 7, 190);

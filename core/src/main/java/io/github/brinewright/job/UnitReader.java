@@ -58,6 +58,7 @@ final class UnitReader {
               "brine_tank_height_in",
               "cycle_plan",
               "regenerant",
+              "meter_extra_price",
               "installation_price",
               "service_price_per_year"));
 
@@ -91,11 +92,13 @@ final class UnitReader {
     Money price = money(row, "price");
     Money installation = money(row, "installation_price");
     Money service = money(row, "service_price_per_year");
+    Money meter = money(row, "meter_extra_price");
     if (!row.has("price")) {
       row.note("price", "", "is empty; write the price, or 0 when it is not known");
     }
     return unit.flatMap(
-        builder -> row.build(() -> new Offer(builder.build(), price, installation, service)));
+        builder ->
+            row.build(() -> new Offer(builder.build(), price, installation, service, meter)));
   }
 
   private Money money(Row row, String column) {

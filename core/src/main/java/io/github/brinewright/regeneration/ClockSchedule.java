@@ -1,5 +1,6 @@
 package io.github.brinewright.regeneration;
 
+import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Step;
@@ -17,13 +18,17 @@ import java.util.Optional;
  *
  * @param usable capacity between regenerations
  * @param dailyLoad design load; more than zero
+ * @param expectedLoad of an average day; more than zero
  */
-public record ClockSchedule(HardnessAmount usable, HardnessAmount dailyLoad) implements Schedule {
+public record ClockSchedule(
+    HardnessAmount usable, HardnessAmount dailyLoad, HardnessAmount expectedLoad)
+    implements Schedule {
   /**
    * @throws IllegalArgumentException when the load is not more than zero
    */
   public ClockSchedule {
     Require.positive("daily load", dailyLoad);
+    Require.positive("expected load", expectedLoad);
   }
 
   /** Days before rounding down. */
@@ -45,6 +50,11 @@ public record ClockSchedule(HardnessAmount usable, HardnessAmount dailyLoad) imp
   @Override
   public double expectedDays() {
     return setDays();
+  }
+
+  @Override
+  public double runOutShare() {
+    return DailyVariation.USUAL.totalBeyond(setDays(), usable.ratioTo(expectedLoad));
   }
 
   @Override

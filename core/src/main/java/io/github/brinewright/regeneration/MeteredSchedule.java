@@ -1,5 +1,6 @@
 package io.github.brinewright.regeneration;
 
+import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Step;
@@ -19,8 +20,7 @@ import java.util.Optional;
  * 25,600 − 5,040 grains at 22.4 gpg → 918 gal; at 141 gal a day a delayed control waits 7.1 days.
  */
 public final class MeteredSchedule implements Schedule {
-  private static final double VARIATION = 0.46;
-  private static final double EXCESS_DAYS = (1 + VARIATION * VARIATION) / 2;
+  private static final double EXCESS_DAYS = DailyVariation.USUAL.meanExcess();
 
   private final Control control;
   private final HardnessAmount usable;
@@ -82,6 +82,15 @@ public final class MeteredSchedule implements Schedule {
   }
 
   @Override
+  public double runOutShare() {
+    if (control == Control.METERED_IMMEDIATE) {
+      return 0;
+    }
+    double daysHeld = reserve.held().asWaterOf(hardness).ratioTo(expectedUse);
+    return DailyVariation.USUAL.excessBeyond(daysHeld);
+  }
+
+  @Override
   public boolean feasible() {
     return volumeToSet().isPositive() && usable.asWaterOf(hardness).compareTo(designUse) >= 0;
   }
@@ -90,12 +99,7 @@ public final class MeteredSchedule implements Schedule {
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>();
     if (control == Control.METERED_DELAYED) {
-      steps.add(
-          new Step(
-              StepKind.RESERVE,
-              List.of(Figure.of(designUse), Figure.of(hardness)),
-              Figure.of(reserve.held()),
-              Sources.RESERVE));
+      steps.add(reserveStep());
     }
     steps.add(
         new Step(
@@ -126,6 +130,21 @@ public final class MeteredSchedule implements Schedule {
             Figure.of(regenerationsPerYear(), 1),
             Sources.DEFINITION));
     return steps;
+  }
+
+  private Step reserveStep() {
+    Figure held = Figure.of(reserve.held());
+    return reserve.byRisk()
+        ? new Step(
+            StepKind.RESERVE_BY_RISK,
+            List.of(Figure.of(reserve.days(), 3), Figure.of(expectedUse), Figure.of(hardness)),
+            held,
+            Sources.RENEWAL)
+        : new Step(
+            StepKind.RESERVE,
+            List.of(Figure.of(designUse), Figure.of(hardness)),
+            held,
+            Sources.RESERVE);
   }
 
   /** Collects a metered schedule; without a reserve unless set. */

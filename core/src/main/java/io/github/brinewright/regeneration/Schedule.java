@@ -21,6 +21,12 @@ public sealed interface Schedule extends Explained permits ClockSchedule, Metere
   /** The volume after which a meter starts a regeneration; empty for a clock. */
   Optional<Volume> setVolume();
 
+  /**
+   * The share of intervals at expected use in which the bed runs out before its regeneration, in
+   * closed form; dimensionless.
+   */
+  double runOutShare();
+
   /** Whether the bed serves the design day and leaves a setting above zero. */
   boolean feasible();
 

@@ -40,6 +40,17 @@ public record Site(
     }
   }
 
+  /** The same home with other people in it. */
+  public Site withPeople(int number) {
+    return new Site(id, contact, water, household.withPeople(number), supply, allowances, target);
+  }
+
+  /** The same home with harder or softer water; the target must stay below it. */
+  public Site withHardness(Hardness hardness) {
+    return new Site(
+        id, contact, water.withHardness(hardness), household, supply, allowances, target);
+  }
+
   /** A home with the usual allowances whose supply was not measured. */
   public static Site of(String id, WaterAnalysis water, Household household) {
     return new Site(

@@ -19,10 +19,22 @@ public final class Sizer {
   private static final Concentration IRON_BEARING = Concentration.ofMilligramsPerLitre(0.3);
 
   private final HomeLoad home;
+  private final double reserveRisk;
 
-  /** A sizer for a home. */
+  /** A sizer for a home; delayed controls hold back one design day. */
   public Sizer(HomeLoad home) {
+    this(home, 0);
+  }
+
+  /**
+   * A sizer for a home.
+   *
+   * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
+   *     0.5; 0 to hold back one design day
+   */
+  public Sizer(HomeLoad home, double reserveRisk) {
     this.home = home;
+    this.reserveRisk = reserveRisk;
   }
 
   /** Works out one candidate in full. It may turn out not to be feasible. */
@@ -46,15 +58,20 @@ public final class Sizer {
   private Schedule schedule(Candidate candidate) {
     HardnessAmount usable = candidate.basis().usable();
     if (candidate.control() == Control.CLOCK) {
-      return new ClockSchedule(usable, home.dailyLoad());
+      return new ClockSchedule(usable, home.dailyLoad(), home.expectedLoad());
     }
-    Reserve reserve =
-        candidate.control() == Control.METERED_DELAYED
-            ? Reserve.ofDay(home.dailyLoad())
-            : Reserve.NONE;
     return MeteredSchedule.of(candidate.control(), usable)
-        .reserve(reserve)
+        .reserve(reserve(candidate.control()))
         .serving(home.compensatedHardness(), home.softenedDesign(), home.softenedExpected());
+  }
+
+  private Reserve reserve(Control control) {
+    if (control != Control.METERED_DELAYED) {
+      return Reserve.NONE;
+    }
+    return reserveRisk > 0
+        ? Reserve.forRisk(reserveRisk, home.expectedLoad())
+        : Reserve.ofDay(home.dailyLoad());
   }
 
   private CyclePlan plan(SoftenerUnit unit) {

@@ -160,6 +160,11 @@ public final class Sources {
       Source.published(
           "cold-water", "Michaud, Water Conditioning & Purification, 2023: below 50 F");
 
+  /** Day-to-day variation of use. */
+  public static final Source METER_DATA =
+      Source.published(
+          "meter-data", "DAIAD open meter data, trial A (2016-17), CC BY-SA 4.0: CV 0.461");
+
   /** Share of hot water. */
   public static final Source HOT_SHARE =
       Source.published(

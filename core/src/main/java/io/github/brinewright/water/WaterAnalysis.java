@@ -41,6 +41,16 @@ public final class WaterAnalysis {
     return new Builder(Require.positive("hardness", hardness));
   }
 
+  /** The same analysis with another hardness. */
+  public WaterAnalysis withHardness(Hardness other) {
+    Builder builder = ofHardness(other).from(source).bacteria(bacteria);
+    tested.forEach(builder::found);
+    builder.ph = ph;
+    builder.temperature = temperature;
+    builder.date = date;
+    return builder.build();
+  }
+
   /** Total hardness of calcium and magnesium. */
   public Hardness hardness() {
     return hardness;

@@ -3,6 +3,7 @@ package io.github.brinewright.cost;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.sizing.SoftenerUnit;
 import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
@@ -34,7 +35,8 @@ class MoneyTest {
             terms.financing(),
             terms.years(),
             terms.discountRate());
-    return new Quote(new Offer(UNIT, usd(equipment), usd(installation), usd("0")), taxed);
+    return new Quote(
+        new Offer(UNIT, usd(equipment), usd(installation), usd("0")), Control.CLOCK, taxed);
   }
 
   private static Terms terms(String tax, String deposit, Optional<Credit> credit) {

@@ -2,6 +2,7 @@ package io.github.brinewright.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.demand.Bill;
 import io.github.brinewright.demand.Household;
 import io.github.brinewright.hydraulics.Vessel;
 import io.github.brinewright.regeneration.BrineTank;
@@ -39,6 +40,7 @@ class DesignRuleTest {
   private final Set<String> spoken = new TreeSet<>();
   private double gpg = 12;
   private double ironMg;
+  private double billGallons;
   private int people = 3;
   private double bathrooms = 1;
   private double psi = 60;
@@ -54,7 +56,7 @@ class DesignRuleTest {
             "h",
             Contact.named("h"),
             water,
-            Household.of(people).bathrooms(bathrooms).build(),
+            household(),
             new Supply(
                 Optional.of(Pressure.ofPsi(psi)),
                 Optional.of(FlowRate.ofGallonsPerMinute(supplyGpm))),
@@ -65,6 +67,14 @@ class DesignRuleTest {
         .stream()
         .map(Finding::code)
         .toList();
+  }
+
+  private Household household() {
+    Household.Builder household = Household.of(people).bathrooms(bathrooms);
+    if (billGallons > 0) {
+      household.bill(new Bill(Volume.ofGallons(billGallons), 60));
+    }
+    return household.build();
   }
 
   private static SoftenerUnit.Builder bed(double cubicFeet) {
@@ -89,6 +99,7 @@ class DesignRuleTest {
   @Test
   void everyRuleSpeaksWhenItShould() {
     capacityRules();
+    runOutRules();
     flowRules();
     saltAndWaterRules();
     assertThat(spoken)
@@ -109,6 +120,17 @@ class DesignRuleTest {
     speaks("longest-interval", bed(1.5));
     gpg = 12;
     speaks("resin-volume-assumed", SoftenerUnit.withRating("u", HardnessAmount.ofGrains(32_000)));
+  }
+
+  /** With a bill as high as the design use nothing is left for the days above the mean. */
+  private void runOutRules() {
+    billGallons = 225 * 60;
+    speaks(
+        "runs-out-often",
+        SoftenerUnit.withRating("u", HardnessAmount.ofGrains(2_700 * 5.05 / 0.8))
+            .controls(EnumSet.of(Control.CLOCK)));
+    speaks("runs-out-now-and-then", bed(2));
+    billGallons = 0;
   }
 
   private void flowRules() {

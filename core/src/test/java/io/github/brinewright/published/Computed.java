@@ -3,6 +3,7 @@ package io.github.brinewright.published;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.demand.DailyUse;
+import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.Household;
 import io.github.brinewright.hydraulics.Backwash;
@@ -328,6 +329,12 @@ final class Computed {
       int n = people;
       put("USE-04@" + people, () -> expected(n) / 0.78);
     }
+    DailyVariation days = new DailyVariation(0.457143, 0, DailyVariation.NONE.weekdays());
+    for (String share : new String[] {"0.90", "0.95", "0.99"}) {
+      put("USE-10@" + share, () -> days.quantile(Double.parseDouble(share)));
+    }
+    put("STAT-RES1", () -> DailyVariation.USUAL.exceedance(1));
+    put("STAT-RES2", () -> days.quantile(0.95));
     put("USE-02", () -> expected(2) + 0.65 * (expected(3) - expected(2)));
   }
 

@@ -8,10 +8,12 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Option;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.cost.Terms;
 import io.github.brinewright.demand.Bill;
 import io.github.brinewright.demand.Fixture;
 import io.github.brinewright.demand.Household;
 import io.github.brinewright.demand.SoftenedShare;
+import io.github.brinewright.finding.Limits;
 import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.resin.Regenerant;
@@ -104,7 +106,9 @@ class PrintedStepsTest {
 
   private static List<Comparison> comparisons() {
     Comparer comparer = Comparer.of(offers());
+    Comparer byRisk = new Comparer(offers(), Terms.USUAL, new Limits(2, Pressure.ofPsi(30), 0.05));
     return List.of(
+        byRisk.compare(site(15, 0.3, Household.of(4)), tariff()),
         comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
         comparer.compare(site(7.3, 0, Household.of(1)), tariff()),
         comparer.compare(

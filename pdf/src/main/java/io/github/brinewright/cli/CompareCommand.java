@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.exchange.ComparisonCsv;
 import io.github.brinewright.exchange.ComparisonJson;
 import io.github.brinewright.exchange.ComparisonTable;
+import io.github.brinewright.exchange.Simulated;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.PrintWriter;
@@ -43,6 +44,13 @@ final class CompareCommand implements Callable<Integer> {
   @Option(names = "--format", defaultValue = "table", description = "table (default), json or csv.")
   Format format = Format.TABLE;
 
+  @Option(
+      names = "--simulate",
+      paramLabel = "YEARS",
+      defaultValue = "0",
+      description = "Runs each option through so many simulated years (1 to 100000).")
+  int years;
+
   @ArgGroup(exclusive = false, heading = "A home without a job folder:%n")
   QuickHome quick = new QuickHome();
 
@@ -66,16 +74,20 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private void print(List<Comparison> comparisons, boolean single, PrintWriter out) {
+    if (years < 0 || years > 100_000) {
+      throw new UsageException("--simulate is " + years + ", but must be from 1 to 100000");
+    }
     Wording words = new Wording(Locale.US, UnitSystem.US);
+    List<Simulated> simulated =
+        comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();
     switch (format) {
       case JSON ->
           out.println(
               single
-                  ? ComparisonJson.one(comparisons.get(0), words)
-                  : ComparisonJson.many(comparisons, words));
+                  ? ComparisonJson.one(simulated.get(0), words)
+                  : ComparisonJson.many(simulated, words));
       case CSV -> out.print(ComparisonCsv.of(comparisons));
-      case TABLE ->
-          comparisons.forEach(comparison -> out.println(ComparisonTable.of(comparison, words)));
+      case TABLE -> simulated.forEach(one -> out.println(ComparisonTable.of(one, words)));
     }
     out.flush();
   }

@@ -1,5 +1,6 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.Proposal;
 import java.io.IOException;
@@ -101,7 +102,9 @@ final class ProposeCommand implements Callable<Integer> {
 
   private void write(Visit visit, JobInput input, Path target) {
     LocalDate day = date == null ? LocalDate.now() : date;
-    byte[] pdf = new Proposal(input.job().compare(visit), input.job().dealer(), day).toPdf();
+    Comparison comparison = input.job().compare(visit);
+    byte[] pdf =
+        new Proposal(comparison, input.job().study(comparison), input.job().dealer(), day).toPdf();
     try {
       SafeFile.write(target.resolve("proposal-" + visit.site().id() + ".pdf"), pdf);
     } catch (IOException failure) {

@@ -22,12 +22,17 @@ public final class ComparisonJson {
   private ComparisonJson() {}
 
   /** One comparison as an object with site, candidates and recommended. */
+  public static String one(Simulated simulated, Wording words) {
+    return write(fields(simulated, words));
+  }
+
+  /** One comparison, not simulated. */
   public static String one(Comparison comparison, Wording words) {
-    return write(fields(comparison, words));
+    return one(Simulated.none(comparison), words);
   }
 
   /** Several comparisons as an array. */
-  public static String many(List<Comparison> comparisons, Wording words) {
+  public static String many(List<Simulated> comparisons, Wording words) {
     return write(comparisons.stream().map(comparison -> fields(comparison, words)).toList());
   }
 
@@ -39,19 +44,30 @@ public final class ComparisonJson {
     }
   }
 
-  private static Map<String, @Nullable Object> fields(Comparison comparison, Wording words) {
+  private static Map<String, @Nullable Object> fields(Simulated simulated, Wording words) {
+    Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
     fields.put("site", site(comparison, words));
     fields.put("currency", comparison.tariff().currency().getCode());
     fields.put(
         "candidates",
-        comparison.options().stream().map(option -> new OptionFields(option).all(words)).toList());
+        comparison.options().stream().map(option -> candidate(option, simulated, words)).toList());
     fields.put(
         "recommended",
         comparison
             .recommended()
             .map(option -> recommended(option, comparison, words))
             .orElse(null));
+    return fields;
+  }
+
+  private static Map<String, @Nullable Object> candidate(
+      Option option, Simulated simulated, Wording words) {
+    Map<String, @Nullable Object> fields = new OptionFields(option).all(words);
+    simulated.outcome(option).ifPresent(o -> fields.put("year", OutcomeFields.of(o)));
+    if (simulated.years() > 0) {
+      fields.put("undominated", simulated.undominated().contains(option));
+    }
     return fields;
   }
 

@@ -7,6 +7,8 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.units.Minutes;
 import io.github.brinewright.words.Wording;
+import io.github.brinewright.year.Outcome;
+import io.github.brinewright.year.Spread;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -17,19 +19,21 @@ public final class ComparisonTable {
   private static final int WIDEST = 16;
   private static final int NAME_LINES = 3;
 
+  private final Simulated simulated;
   private final Comparison comparison;
   private final Wording words;
   private final List<Option> options;
   private final StringBuilder out = new StringBuilder();
 
-  private ComparisonTable(Comparison comparison, Wording words) {
-    this.comparison = comparison;
+  private ComparisonTable(Simulated simulated, Wording words) {
+    this.simulated = simulated;
+    this.comparison = simulated.comparison();
     this.words = words;
     options = comparison.columns(MOST_COLUMNS);
   }
 
   /** The comparison of one home as lines of text. */
-  public static String of(Comparison comparison, Wording words) {
+  public static String of(Simulated comparison, Wording words) {
     return new ComparisonTable(comparison, words).text();
   }
 
@@ -47,6 +51,9 @@ public final class ComparisonTable {
     line("");
     header();
     rows();
+    if (simulated.years() > 0) {
+      simulatedRows();
+    }
     line("");
     comparison
         .whyRecommended()
@@ -90,6 +97,34 @@ public final class ComparisonTable {
     row("first year", o -> words.about(o.yearly().total()));
     row("over " + options.get(0).life().years() + " years", o -> words.about(o.life().total()));
     row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");
+  }
+
+  private void simulatedRows() {
+    line("");
+    line(simulated.years() + " simulated years, mean and nine years of ten:");
+    outcome("regenerations", Outcome::regenerations);
+    outcome("salt, lb", Outcome::saltPounds);
+    outcome("water, gal", Outcome::waterGallons);
+    outcome("days out of soft", Outcome::hardDays);
+    row("unused", o -> outcomeText(o, each -> figure(Figure.percent(each.unusedShare()))));
+    row("not beaten", o -> simulated.undominated().contains(o) ? "yes" : "");
+  }
+
+  private void outcome(String name, Function<Outcome, Spread> spread) {
+    row(name, option -> outcomeText(option, outcome -> range(spread.apply(outcome))));
+  }
+
+  private String outcomeText(Option option, Function<Outcome, String> text) {
+    return simulated.outcome(option).map(text).orElse("");
+  }
+
+  private String range(Spread spread) {
+    return words.number(spread.mean(), 0)
+        + " ("
+        + words.number(spread.low(), 0)
+        + "-"
+        + words.number(spread.high(), 0)
+        + ")";
   }
 
   private void design(String name, Function<Design, String> text) {

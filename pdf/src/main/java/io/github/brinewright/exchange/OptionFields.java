@@ -140,7 +140,7 @@ final class OptionFields {
 
   private Map<String, Object> price() {
     Map<String, Object> price = new LinkedHashMap<>();
-    price.put("equipment", amount(option.offer().equipment()));
+    price.put("equipment", amount(option.quote().equipment()));
     price.put("installation", amount(option.offer().installation()));
     price.put("tax", amount(option.quote().tax()));
     price.put("total", amount(option.quote().total()));

@@ -18,30 +18,40 @@ import io.github.brinewright.section.SideBySide;
 import io.github.brinewright.section.Signing;
 import io.github.brinewright.section.WaterAndHome;
 import io.github.brinewright.section.WorkedOut;
+import io.github.brinewright.section.YearInHome;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
+import io.github.brinewright.year.Study;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A proposal for one home as PDF. The same comparison, dealer and date give the same bytes.
  *
  * @param comparison what to propose
+ * @param study of a year in the home; without one its section is left out
  * @param dealer who proposes it
  * @param date of the proposal
  */
-public record Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
+public record Proposal(
+    Comparison comparison, Optional<Study> study, Dealer dealer, LocalDate date) {
   private static final String TEXTS = "io.github.brinewright.section.texts";
   private static final double FOOTER_BASELINE = 34;
   private static final double SECTION_GAP = 32;
+
+  /** A proposal without a study of the year. */
+  public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
+    this(comparison, Optional.empty(), dealer, date);
+  }
 
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = new Wording(dealer.locale(), UnitSystem.US, TEXTS);
     Tag root = new Tag(Tag.Role.DOCUMENT);
-    Kit kit = new Kit(comparison, dealer, words, date, root);
+    Kit kit = new Kit(comparison, study, dealer, words, date, root);
     PageFrame frame = dealer.paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
     List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts(kit));
     String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
@@ -65,8 +75,8 @@ public record Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
       parts.add(new Costs(kit).block().after(SECTION_GAP));
       parts.add(new Price(kit).block().after(SECTION_GAP));
     }
-    parts.add(new Signing(kit).block().after(SECTION_GAP));
-    return List.of(Block.stack(parts), new WorkedOut(kit).block());
+    kit.study().ifPresent(s -> parts.add(new YearInHome(kit, s).block().after(SECTION_GAP)));
+    return List.of(Block.stack(parts), new Signing(kit).block(), new WorkedOut(kit).block());
   }
 
   private static void draw(Planner.Placed placed, Canvas canvas, PageFrame frame) {

@@ -12,19 +12,28 @@ import io.github.brinewright.layout.Cell;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import io.github.brinewright.year.Study;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What every section needs: the comparison, the dealer, the words, and the look of text.
  *
  * @param comparison what to show
+ * @param study of a year in the home, when one was made
  * @param dealer who shows it
  * @param words in the reader's language
  * @param date of the proposal
  * @param root of the document's structure
  */
-public record Kit(Comparison comparison, Dealer dealer, Wording words, LocalDate date, Tag root) {
+public record Kit(
+    Comparison comparison,
+    Optional<Study> study,
+    Dealer dealer,
+    Wording words,
+    LocalDate date,
+    Tag root) {
   /** Most options that a page has room for. */
   static final int MOST_COLUMNS = 5;
 

@@ -44,7 +44,7 @@ public final class Price {
   private Block priceTable(Option option) {
     Quote quote = option.quote();
     List<List<Cell>> rows = new ArrayList<>();
-    rows.add(line(option.unit().name(), quote.offer().equipment()));
+    rows.add(line(option.unit().name(), quote.equipment()));
     rows.add(line(kit.text("price.installation"), quote.offer().installation()));
     rows.add(line(kit.text("price.tax"), quote.tax()));
     rows.add(

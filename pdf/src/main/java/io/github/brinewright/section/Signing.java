@@ -29,10 +29,12 @@ public final class Signing {
 
   /** The section as a block. */
   public Block block() {
-    List<Block> blocks = new ArrayList<>(List.of(cautions()));
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(kit.heading(tag, kit.text("cautions.heading")));
+    blocks.add(cautions().after(10));
     kit.comparison()
         .recommended()
-        .ifPresent(option -> blocks.add(acceptance(option).whole().after(24)));
+        .ifPresent(option -> blocks.add(acceptance(option).whole().after(34)));
     return Block.stack(blocks);
   }
 
@@ -46,7 +48,6 @@ public final class Signing {
             .stream()
             .map(kit.words()::caution)
             .toList();
-    Block heading = kit.subheading(tag, kit.text("cautions.heading"));
     Tag list = tag.child(Tag.Role.LIST);
     int half = (cautions.size() + 1) / 2;
     Columns columns =
@@ -55,7 +56,7 @@ public final class Signing {
                 items(list, cautions.subList(0, half)),
                 items(list, cautions.subList(half, cautions.size()))),
             20);
-    return Block.stack(List.of(heading, columns));
+    return columns;
   }
 
   private static Block items(Tag list, List<String> cautions) {

@@ -15,6 +15,9 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
+import io.github.brinewright.year.DosageStudy;
+import io.github.brinewright.year.Outcome;
+import io.github.brinewright.year.Study;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -50,7 +53,7 @@ class TownTest {
   }
 
   private static byte[] pdf(Comparison comparison) {
-    return new Proposal(comparison, JOB.dealer(), DAY).toPdf();
+    return new Proposal(comparison, JOB.study(comparison), JOB.dealer(), DAY).toPdf();
   }
 
   private static String text(byte[] pdf) throws IOException {
@@ -104,11 +107,50 @@ class TownTest {
       numbers.allow(BigDecimal.valueOf(500L * tick));
     }
     allowWater(numbers, comparison);
+    JOB.study(comparison).ifPresent(study -> allowStudy(numbers, study));
 
     List<String> printed = PrintedNumbers.in(text(pdf(comparison)));
 
     assertThat(printed).hasSizeGreaterThan(150);
     assertThat(printed.stream().filter(number -> !numbers.allows(number))).isEmpty();
+  }
+
+  private static void allowStudy(PrintedNumbers numbers, Study study) {
+    numbers.allow(BigDecimal.valueOf(study.years()));
+    study.costs().values().forEach(cost -> numbers.allow(cost.getAmount()));
+    study.meterSaves().ifPresent(saves -> numbers.allow(saves.getAmount()));
+    study.dosage().ifPresent(dosage -> allowDosage(numbers, dosage));
+    for (Outcome one : study.controls().values()) {
+      allowSpreads(numbers, one);
+      numbers.allow(BigDecimal.valueOf(100 * one.unusedShare()));
+      for (Outcome other : study.controls().values()) {
+        numbers.allow(BigDecimal.valueOf(one.salt().minus(other.salt()).pounds()));
+        numbers.allow(BigDecimal.valueOf(one.water().minus(other.water()).gallons()));
+      }
+    }
+    double extra = study.option().offer().meterExtra().getAmount().doubleValue();
+    numbers.allow(BigDecimal.valueOf(extra));
+    study
+        .meterSaves()
+        .filter(saves -> !saves.isZero())
+        .ifPresent(
+            saves -> numbers.allow(BigDecimal.valueOf(extra / saves.getAmount().doubleValue())));
+  }
+
+  private static void allowDosage(PrintedNumbers numbers, DosageStudy dosage) {
+    Stream.concat(Stream.of(dosage.best().dosage()), dosage.flat().stream())
+        .forEach(d -> numbers.allow(BigDecimal.valueOf(d.poundsPerCubicFoot())));
+  }
+
+  private static void allowSpreads(PrintedNumbers numbers, Outcome outcome) {
+    Stream.of(
+            outcome.regenerations(),
+            outcome.saltPounds(),
+            outcome.waterGallons(),
+            outcome.hardDays(),
+            outcome.cycleGallons())
+        .flatMap(spread -> Stream.of(spread.mean(), spread.low(), spread.high()))
+        .forEach(value -> numbers.allow(BigDecimal.valueOf(value)));
   }
 
   private void allowWater(PrintedNumbers numbers, Comparison comparison) {

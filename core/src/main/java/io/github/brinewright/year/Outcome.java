@@ -1,0 +1,95 @@
+package io.github.brinewright.year;
+
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** What many simulated years say of one bed. Spreads are of single years. */
+public final class Outcome {
+  private final BedSettings bed;
+  private final List<Tally> years;
+
+  Outcome(BedSettings bed, List<Tally> years) {
+    this.bed = bed;
+    this.years = List.copyOf(years);
+  }
+
+  private Spread spread(ToDoubleFunction<Tally> figure) {
+    return Spread.of(years.stream().mapToDouble(figure).toArray());
+  }
+
+  private double sum(ToDoubleFunction<Tally> figure) {
+    return years.stream().mapToDouble(figure).sum();
+  }
+
+  /** The bed. */
+  public BedSettings bed() {
+    return bed;
+  }
+
+  /** Regenerations of a year. */
+  public Spread regenerations() {
+    return spread(Tally::regenerations);
+  }
+
+  /** Salt of a year, in pounds. */
+  public Spread saltPounds() {
+    return regenerations().times(bed.salt().pounds());
+  }
+
+  /** Mean salt of a year. */
+  public Mass salt() {
+    return Mass.ofPounds(saltPounds().mean());
+  }
+
+  /** Regeneration water of a year, in US gallons. */
+  public Spread waterGallons() {
+    return regenerations().times(bed.water().gallons());
+  }
+
+  /** Mean regeneration water of a year. */
+  public Volume water() {
+    return Volume.ofGallons(waterGallons().mean());
+  }
+
+  /** Days of a year on which the bed had run out. */
+  public Spread hardDays() {
+    return spread(Tally::hardDays);
+  }
+
+  /** Hard water of a year because the bed had run out, in US gallons. */
+  public Spread hardGallons() {
+    return spread(Tally::hardGallons);
+  }
+
+  /** Hard water of a year that passed while the bed regenerated, in US gallons. */
+  public Spread cycleGallons() {
+    return spread(Tally::cycleGallons);
+  }
+
+  /** Days of the longest interval of a year. */
+  public Spread longestGap() {
+    return spread(Tally::longestGap);
+  }
+
+  /** Share of the regenerated capacity that was thrown away unused; dimensionless. */
+  public double unusedShare() {
+    double restored = sum(Tally::regenerations) * bed.capacity().gallons();
+    return restored == 0 ? 0 : sum(Tally::unusedGallons) / restored;
+  }
+
+  /** Share of regenerations that came after the bed had run out; dimensionless. */
+  public double runOutShare() {
+    double all = sum(Tally::regenerations);
+    return all == 0 ? 0 : sum(Tally::runOuts) / all;
+  }
+
+  /**
+   * What the books are out by: capacity restored less water softened and capacity thrown away, in
+   * US gallons over all years. Zero but for floating point.
+   */
+  public double imbalanceGallons() {
+    return sum(Tally::capacityGallons) - sum(Tally::softGallons) - sum(Tally::unusedGallons);
+  }
+}

@@ -1,0 +1,250 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.chart.RangeBars;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Cell;
+import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.Table;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.units.Mass;
+import io.github.brinewright.units.Volume;
+import io.github.brinewright.words.Wording;
+import io.github.brinewright.year.Change;
+import io.github.brinewright.year.DosageStudy;
+import io.github.brinewright.year.Outcome;
+import io.github.brinewright.year.Sensitivity;
+import io.github.brinewright.year.Spread;
+import io.github.brinewright.year.Study;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.joda.money.Money;
+
+/** The simulated year: what each control would take, and whether the recommendation holds. */
+public final class YearInHome {
+  private final Kit kit;
+  private final Study study;
+  private final Wording words;
+  private final Tag tag;
+
+  /** The section of a proposal. */
+  public YearInHome(Kit kit, Study study) {
+    this.kit = kit;
+    this.study = study;
+    words = kit.words();
+    tag = kit.root().child(Tag.Role.SECTION);
+  }
+
+  /** The section as a block. */
+  public Block block() {
+    List<Block> blocks = new ArrayList<>();
+    blocks.add(kit.heading(tag, kit.text("year.heading")));
+    blocks.add(
+        kit.body(tag, kit.text("year.lead", Figure.of(study.years()))).after(8).keptWithNext());
+    blocks.add(table().whole().after(10).keptWithNext());
+    blocks.add(chart().after(12));
+    sentences().forEach(text -> blocks.add(kit.body(tag, text).after(6)));
+    return Block.stack(blocks);
+  }
+
+  private Block table() {
+    List<Control> controls = List.copyOf(study.controls().keySet());
+    List<Cell> header = new ArrayList<>(List.of(kit.strong(kit.text("year.control"))));
+    for (Control control : controls) {
+      header.add(kit.strong(name(control)).right());
+    }
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("year.regenerations", o -> range(o.regenerations(), 0, Function.identity())));
+    rows.add(row("year.salt", o -> range(o.saltPounds(), 0, this::pounds)));
+    rows.add(row("year.water", o -> range(o.waterGallons(), 0, this::gallons)));
+    rows.add(row("year.hardDays", o -> range(o.hardDays(), 1, Function.identity())));
+    rows.add(row("year.unused", o -> words.figure(Figure.percent(o.unusedShare()))));
+    rows.add(row("year.cost", o -> words.about(study.costs().get(o.bed().control()))));
+    List<Double> shares = new ArrayList<>(List.of(0.25));
+    controls.forEach(control -> shares.add(0.75 / controls.size()));
+    int marked = 1 + controls.indexOf(study.recommended());
+    return new Table(tag.child(Tag.Role.TABLE), shares, header, rows, marked);
+  }
+
+  private String name(Control control) {
+    return control == study.recommended()
+        ? kit.text("year.recommended", Figure.of(control))
+        : words.term(control);
+  }
+
+  private List<Cell> row(String key, Function<Outcome, String> text) {
+    List<Cell> row = new ArrayList<>(List.of(kit.cell(kit.text(key)).heading()));
+    study
+        .controls()
+        .forEach(
+            (control, outcome) -> {
+              String value = text.apply(outcome);
+              boolean bold = control == study.recommended();
+              row.add((bold ? kit.strong(value) : kit.cell(value)).right());
+            });
+    return row;
+  }
+
+  private String range(Spread spread, int decimals, Function<String, String> unit) {
+    if (spread.high() - spread.low() < 0.5) {
+      return unit.apply(words.number(spread.mean(), decimals));
+    }
+    return kit.text(
+        "year.range",
+        Figure.of(unit.apply(words.number(spread.mean(), decimals))),
+        Figure.of(words.number(spread.low(), 0)),
+        Figure.of(words.number(spread.high(), 0)));
+  }
+
+  private String pounds(String number) {
+    return words.text("unit.lb", Figure.of(number));
+  }
+
+  private String gallons(String number) {
+    return words.text("unit.gal", Figure.of(number));
+  }
+
+  private Block chart() {
+    List<RangeBars.Bar> bars = new ArrayList<>();
+    study.controls().forEach((control, outcome) -> bars.add(bar(control, outcome.saltPounds())));
+    String alternative =
+        bars.stream()
+            .map(
+                bar ->
+                    kit.text(
+                        "year.chart.bar",
+                        Figure.of(bar.name()),
+                        Figure.of(bar.label()),
+                        Figure.of(words.number(bar.low(), 0)),
+                        Figure.of(words.number(bar.high(), 0))))
+            .collect(Collectors.joining(" "));
+    Tag figure =
+        tag.child(Tag.Role.FIGURE).alternative(kit.text("year.chart.alt", Figure.of(alternative)));
+    Block title = kit.subheading(tag, kit.text("year.chart"));
+    Block drawing = new Drawing(figure, bars.size() * RangeBars.EACH, new RangeBars(bars));
+    return Block.stack(List.of(title, drawing.after(6)));
+  }
+
+  private RangeBars.Bar bar(Control control, Spread salt) {
+    boolean recommended = control == study.recommended();
+    String label = words.figure(Figure.of(Mass.ofPounds(salt.mean()), 0));
+    Ink ink = recommended ? kit.accent() : Ink.QUIET;
+    return new RangeBars.Bar(
+        words.term(control), salt.mean(), salt.low(), salt.high(), label, ink, recommended);
+  }
+
+  private List<String> sentences() {
+    List<String> all = new ArrayList<>();
+    study.meter().map(this::savings).ifPresent(all::add);
+    immediateNote().ifPresent(all::add);
+    study.dosage().map(this::dosage).ifPresent(all::add);
+    all.add(sensitivity());
+    return all;
+  }
+
+  private String savings(Control meter) {
+    Money saves = study.meterSaves().orElseThrow();
+    if (!saves.isPositive()) {
+      return kit.text("year.savesNothing", Figure.about(saves.abs()));
+    }
+    Outcome clock = study.controls().get(Control.CLOCK);
+    Outcome metered = study.controls().get(meter);
+    String text =
+        kit.text(
+            "year.saves",
+            Figure.of(clock.salt().minus(metered.salt()), 0),
+            Figure.of(clock.water().minus(metered.water())),
+            Figure.about(saves));
+    return text + payback(saves).map(more -> " " + more).orElse("");
+  }
+
+  private Optional<String> payback(Money saves) {
+    Money extra = study.option().offer().meterExtra();
+    if (extra.isZero()) {
+      return Optional.empty();
+    }
+    double years = ratio(extra, saves);
+    int compared = study.option().life().years();
+    return Optional.of(
+        years <= compared
+            ? kit.text("year.payback", Figure.about(extra), Figure.of(years, 1))
+            : kit.text("year.noPayback", Figure.about(extra), Figure.of(compared)));
+  }
+
+  private static double ratio(Money extra, Money saves) {
+    BigDecimal dividend = extra.getAmount();
+    return dividend.doubleValue() / saves.getAmount().doubleValue();
+  }
+
+  private Optional<String> immediateNote() {
+    Map<Control, Outcome> controls = study.controls();
+    if (study.recommended() != Control.METERED_IMMEDIATE
+        || !controls.containsKey(Control.METERED_DELAYED)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        kit.text(
+            "year.immediateNote",
+            Figure.of(hardDuringCycle(controls.get(Control.METERED_IMMEDIATE))),
+            Figure.of(hardDuringCycle(controls.get(Control.METERED_DELAYED)))));
+  }
+
+  private static Volume hardDuringCycle(Outcome outcome) {
+    return Volume.ofGallons(outcome.cycleGallons().mean());
+  }
+
+  private String dosage(DosageStudy dosage) {
+    return kit.text(
+        "year.dosage",
+        Figure.of(dosage.best().dosage()),
+        Figure.of(dosage.flat().get(0)),
+        Figure.of(dosage.flat().get(1)));
+  }
+
+  private String sensitivity() {
+    List<String> holding =
+        study.changes().stream()
+            .filter(Sensitivity::holds)
+            .map(change -> words.term(change.change()))
+            .toList();
+    List<String> parts = new ArrayList<>();
+    if (!holding.isEmpty()) {
+      parts.add(kit.text("year.holds", Figure.of(listed(holding))));
+    }
+    Map<Optional<String>, List<Change>> others =
+        study.changes().stream()
+            .filter(change -> !change.holds())
+            .collect(
+                Collectors.groupingBy(
+                    Sensitivity::recommended,
+                    java.util.LinkedHashMap::new,
+                    Collectors.mapping(Sensitivity::change, Collectors.toList())));
+    others.forEach(
+        (unit, changes) -> {
+          String list = listed(changes.stream().map(words::term).toList());
+          parts.add(
+              unit.map(name -> kit.text("year.becomes", Figure.of(list), Figure.of(name)))
+                  .orElseGet(() -> kit.text("year.becomesNone", Figure.of(list))));
+        });
+    return String.join(" ", parts);
+  }
+
+  private String listed(List<String> items) {
+    if (items.size() == 1) {
+      return items.get(0);
+    }
+    String last = items.get(items.size() - 1);
+    return String.join(", ", items.subList(0, items.size() - 1))
+        + " "
+        + kit.text("year.and")
+        + " "
+        + last;
+  }
+}
