@@ -17,6 +17,7 @@ import java.util.function.Function;
 public final class ComparisonTable {
   private static final int MOST_COLUMNS = 5;
   private static final int WIDEST = 16;
+  private static final int WIDEST_SIMULATED = 20;
   private static final int NAME_LINES = 3;
 
   private final Simulated simulated;
@@ -136,8 +137,9 @@ public final class ComparisonTable {
   }
 
   private void cells(String name, List<String> values) {
+    int width = simulated.years() > 0 ? WIDEST_SIMULATED : WIDEST;
     StringBuilder line = new StringBuilder(padded(name, WIDEST, false));
-    values.forEach(value -> line.append("  ").append(padded(value, WIDEST, true)));
+    values.forEach(value -> line.append("  ").append(padded(value, width, true)));
     line(line.toString().stripTrailing());
   }
 

@@ -262,6 +262,20 @@ class TownTest {
   }
 
   @Test
+  void theTableOfClockAgainstMeterIsKept() throws IOException {
+    Path page = Path.of("CLOCK-AGAINST-METER.md");
+    String text =
+        "# Clock against meter in the invented town\n\nWritten by the test run; simulated, mean and"
+            + " (nine years of ten). Use varies as in DAIAD open meter data.\n\n"
+            + ClockAgainstMeter.table(JOB);
+    if ("write".equals(System.getProperty("brinewright.pages"))) {
+      Files.writeString(page, text);
+    }
+    assertThat(page).content().as("renew it with -Dbrinewright.pages=write").isEqualTo(text);
+    assertThat(text).as("homes where a meter is not worth its price").contains("**no**");
+  }
+
+  @Test
   void theSameInputGivesTheSameBytes() {
     assertThat(pdf(compare("H01"))).isEqualTo(pdf(compare("H01")));
   }

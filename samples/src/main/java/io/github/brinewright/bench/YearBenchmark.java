@@ -1,0 +1,72 @@
+package io.github.brinewright.bench;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.year.BedSettings;
+import io.github.brinewright.year.DemandModel;
+import io.github.brinewright.year.Outcome;
+import io.github.brinewright.year.YearSimulation;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** A thousand years of one bed against the bare drawing of their days, on one core and on two. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Fork(1)
+@Warmup(iterations = 5, time = 1)
+@Measurement(iterations = 10, time = 1)
+public class YearBenchmark {
+  /** How many cores work on the years. */
+  @Param({"1", "2"})
+  int cores;
+
+  private final Job job =
+      JobFolder.read(Path.of(System.getProperty("brinewright.job", "samples/job")))
+          .job()
+          .orElseThrow();
+  private final Comparison comparison = job.compare(job.visits().get(0));
+  private final BedSettings bed = BedSettings.of(comparison.closest().design());
+  private final YearSimulation simulation =
+      new YearSimulation(DemandModel.of(comparison.home()), 1_000, 1);
+  private ForkJoinPool pool = new ForkJoinPool(1);
+
+  /** A pool of the wanted size. */
+  @org.openjdk.jmh.annotations.Setup
+  public void start() {
+    pool = new ForkJoinPool(cores);
+  }
+
+  /** Ends the pool. */
+  @TearDown
+  public void stop() {
+    pool.shutdown();
+  }
+
+  /** The days alone. */
+  @Benchmark
+  public List<Outcome> draw() throws InterruptedException, ExecutionException {
+    return pool.submit(() -> simulation.run(List.of())).get();
+  }
+
+  /** The days, and the bed that meets them. */
+  @Benchmark
+  public List<Outcome> drawAndSimulate() throws InterruptedException, ExecutionException {
+    return pool.submit(() -> simulation.run(List.of(bed))).get();
+  }
+}
