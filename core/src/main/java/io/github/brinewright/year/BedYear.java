@@ -5,10 +5,13 @@ import java.time.DayOfWeek;
 
 /** Runs one bed through the days of one year. A day begins at 2 a.m., when a night control acts. */
 final class BedYear {
+  private static final int MOST_A_DAY = 24;
+
   private final boolean immediate;
   private final boolean clock;
   private final double capacity;
   private final double set;
+  private final double keep;
   private final int days;
   private final boolean[] weekdays;
   private final double hardShare;
@@ -23,7 +26,7 @@ final class BedYear {
   private double duringCycle;
   private double unused;
   private double soft;
-  private double restored;
+  private double leftAtStart;
   private int longest;
 
   BedYear(BedSettings bed) {
@@ -33,6 +36,7 @@ final class BedYear {
     set = bed.set().gallons();
     days = bed.days();
     weekdays = bed.weekdays().isEmpty() ? new boolean[0] : chosen(bed);
+    keep = immediate ? capacity - set : 0;
     hardShare =
         immediate
             ? HourlyShare.duringUse(bed.cycleHours())
@@ -55,20 +59,9 @@ final class BedYear {
    */
   Tally run(double[] gallons, int warmUp, int firstWeekday) {
     left = capacity;
-    int weekday = firstWeekday;
-    for (int day = 0; day < gallons.length; day++) {
-      if (day == warmUp) {
-        startCounting();
-      }
-      double use = gallons[day];
-      if (!immediate && dueAtNight(weekday)) {
-        regenerate(use);
-        use -= hardShare * use;
-      }
-      draw(use);
-      gap++;
-      weekday = weekday == 6 ? 0 : weekday + 1;
-    }
+    pass(gallons, 0, warmUp, firstWeekday);
+    startCounting();
+    pass(gallons, warmUp, gallons.length, (firstWeekday + warmUp) % 7);
     longest = Math.max(longest, gap);
     return new Tally(
         regenerations,
@@ -78,8 +71,64 @@ final class BedYear {
         duringCycle,
         unused,
         soft,
-        restored - left,
+        leftAtStart + regenerations * capacity - left,
         longest);
+  }
+
+  private void pass(double[] gallons, int from, int to, int firstWeekday) {
+    if (weekdays.length == 0) {
+      passPlainDays(gallons, from, to);
+      return;
+    }
+    for (int day = from; day < to; day++) {
+      night(weekdays[(firstWeekday + day - from) % 7] && gap > 0, gallons[day]);
+    }
+  }
+
+  /** Draws day after day from local variables until something has to happen. */
+  private void passPlainDays(double[] gallons, int from, int to) {
+    boolean waits = !clock && !immediate;
+    double dueBelow = waits ? capacity - set : Double.NEGATIVE_INFINITY;
+    double rest = left;
+    double softened = 0;
+    int since = gap;
+    for (int day = from; day < to; day++) {
+      double use = gallons[day];
+      boolean due = since >= days || (rest <= dueBelow && since > 0);
+      if (due || use > rest - keep) {
+        left = rest;
+        gap = since;
+        happen(due, use);
+        rest = left;
+        since = gap;
+      } else {
+        rest -= use;
+        softened += use;
+        since++;
+      }
+    }
+    soft += softened;
+    left = rest;
+    gap = since;
+  }
+
+  private void happen(boolean due, double use) {
+    if (immediate) {
+      drawAndRegenerate(use);
+      gap++;
+    } else {
+      night(due, use);
+    }
+  }
+
+  private void night(boolean due, double use) {
+    double toDraw = use;
+    if (due) {
+      regenerate(use);
+      toDraw -= hardShare * use;
+    }
+    draw(toDraw);
+    gap++;
   }
 
   private void startCounting() {
@@ -91,14 +140,7 @@ final class BedYear {
     unused = 0;
     soft = 0;
     longest = 0;
-    restored = left;
-  }
-
-  private boolean dueAtNight(int weekday) {
-    if (clock) {
-      return weekdays.length == 0 ? gap >= days : weekdays[weekday] && gap > 0;
-    }
-    return gap > 0 && (capacity - left >= set || gap >= days);
+    leftAtStart = left;
   }
 
   private void regenerate(double useOfTheDay) {
@@ -108,32 +150,35 @@ final class BedYear {
     longest = Math.max(longest, gap);
     gap = 0;
     unused += left;
-    restored += capacity;
     left = capacity;
     duringCycle += hardShare * useOfTheDay;
   }
 
-  private void draw(double use) {
+  /** A control that regenerates at once may do so several times a day. */
+  private void drawAndRegenerate(double use) {
+    double hardEach = hardShare * use;
     double toDraw = use;
-    if (immediate) {
-      double most = 24;
-      while (capacity - left + toDraw >= set && most-- > 0) {
-        double before = Math.max(0, set - (capacity - left));
-        soften(before);
-        toDraw -= before;
-        regenerate(use);
-        toDraw = Math.max(0, toDraw - hardShare * use);
-      }
-      if (gap >= days) {
-        regenerate(use);
-      }
+    int most = MOST_A_DAY;
+    double before = Math.max(0, left - keep);
+    while (toDraw >= before && most-- > 0) {
+      soften(before);
+      regenerate(use);
+      toDraw = Math.max(0, toDraw - before - hardEach);
+      before = left - keep;
     }
-    if (toDraw > left) {
+    if (gap >= days) {
+      regenerate(use);
+    }
+    draw(toDraw);
+  }
+
+  private void draw(double use) {
+    if (use > left) {
       hardDays++;
-      hard += toDraw - left;
+      hard += use - left;
       ranOut = true;
     }
-    soften(Math.min(toDraw, left));
+    soften(Math.min(use, left));
   }
 
   private void soften(double gallons) {

@@ -1,7 +1,9 @@
 package io.github.brinewright.year;
 
 import io.github.brinewright.demand.DailyVariation;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.commons.math3.distribution.GammaDistribution;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
@@ -22,7 +24,18 @@ final class DailyDraw {
   private final double[] gamma;
   private final double[] weekdays;
 
-  DailyDraw(DailyVariation variation) {
+  private static final Map<DailyVariation, DailyDraw> MADE = new ConcurrentHashMap<>();
+  private static final int MOST_MADE = 100;
+
+  /** The draw of a variation; its tables are made once. */
+  static DailyDraw of(DailyVariation variation) {
+    if (MADE.size() > MOST_MADE) {
+      MADE.clear();
+    }
+    return MADE.computeIfAbsent(variation, DailyDraw::new);
+  }
+
+  private DailyDraw(DailyVariation variation) {
     persistence = variation.nextDay();
     innovation = Math.sqrt(1 - persistence * persistence);
     gamma = gammaTable(variation);

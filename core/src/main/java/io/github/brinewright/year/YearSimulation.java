@@ -32,7 +32,7 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
 
   /** Runs all beds, over all cores. */
   public List<Outcome> run(List<BedSettings> beds) {
-    DailyDraw draw = new DailyDraw(demand.variation());
+    DailyDraw draw = DailyDraw.of(demand.variation());
     Tally[][] tallies = new Tally[years][];
     IntStream.range(0, years).parallel().forEach(year -> tallies[year] = oneYear(draw, beds, year));
     List<Outcome> outcomes = new ArrayList<>();

@@ -18,7 +18,7 @@ class DailyDrawTest {
 
   private static double[] days(DailyVariation variation) {
     double[] days = new double[DAYS];
-    new DailyDraw(variation).fill(days, 11, 0);
+    DailyDraw.of(variation).fill(days, 11, 0);
     return days;
   }
 

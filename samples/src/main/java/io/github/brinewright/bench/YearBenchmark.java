@@ -3,6 +3,9 @@ package io.github.brinewright.bench;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.year.BedSettings;
 import io.github.brinewright.year.DemandModel;
 import io.github.brinewright.year.Outcome;
@@ -36,12 +39,16 @@ public class YearBenchmark {
   @Param({"1", "2"})
   int cores;
 
+  /** What starts a regeneration. */
+  @Param({"METERED_DELAYED", "METERED_IMMEDIATE", "CLOCK"})
+  Control control = Control.METERED_DELAYED;
+
   private final Job job =
       JobFolder.read(Path.of(System.getProperty("brinewright.job", "samples/job")))
           .job()
           .orElseThrow();
   private final Comparison comparison = job.compare(job.visits().get(0));
-  private final BedSettings bed = BedSettings.of(comparison.closest().design());
+  private BedSettings bed = BedSettings.of(comparison.closest().design());
   private final YearSimulation simulation =
       new YearSimulation(DemandModel.of(comparison.home()), 1_000, 1);
   private ForkJoinPool pool = new ForkJoinPool(1);
@@ -50,6 +57,9 @@ public class YearBenchmark {
   @org.openjdk.jmh.annotations.Setup
   public void start() {
     pool = new ForkJoinPool(cores);
+    Candidate candidate =
+        new Candidate(comparison.closest().unit(), comparison.closest().design().basis(), control);
+    bed = BedSettings.of(new Sizer(comparison.home()).design(candidate));
   }
 
   /** Ends the pool. */
