@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ObjDoubleConsumer;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -31,14 +32,26 @@ public final class Canvas {
   private final Map<Typeface.Weight, PDFont> fonts;
   private final double height;
   private final int page;
+  private final ObjDoubleConsumer<String> bookmarks;
   private int nextRun;
   private @Nullable Tag open;
 
-  Canvas(PDPageContentStream out, Map<Typeface.Weight, PDFont> fonts, double height, int page) {
+  Canvas(
+      PDPageContentStream out,
+      Map<Typeface.Weight, PDFont> fonts,
+      double height,
+      int page,
+      ObjDoubleConsumer<String> bookmarks) {
     this.out = out;
     this.fonts = fonts;
     this.height = height;
     this.page = page;
+    this.bookmarks = bookmarks;
+  }
+
+  /** Adds a bookmark to a place of this page. */
+  public void bookmark(String text, double top) {
+    bookmarks.accept(text, height - top);
   }
 
   private interface Drawing {

@@ -13,6 +13,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TimeZone;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -21,6 +23,9 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageXYZDestination;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 /** A PDF in the making. Not for use by several threads at once. */
@@ -41,6 +46,8 @@ public final class PdfDocument implements AutoCloseable {
   private final Map<Typeface.Weight, PDFont> fonts = new EnumMap<>(Typeface.Weight.class);
   private final List<PDPage> pages = new ArrayList<>();
   private final List<Canvas> canvases = new ArrayList<>();
+  private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+  private final Calendar date;
 
   /** An empty document. */
   public PdfDocument(Description description) {
@@ -51,12 +58,18 @@ public final class PdfDocument implements AutoCloseable {
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
+    date = GregorianCalendar.from(description.date().atStartOfDay(ZoneOffset.UTC));
+    date.setTimeZone(TimeZone.getTimeZone("UTC"));
     describe(description);
   }
 
   private void describe(Description description) {
-    Calendar date = GregorianCalendar.from(description.date().atStartOfDay(ZoneOffset.UTC));
-    date.setTimeZone(TimeZone.getTimeZone("UTC"));
+    document.setVersion(1.7f);
+    try {
+      Archive.complete(document, description, PRODUCER);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
     PDDocumentInformation information = document.getDocumentInformation();
     information.setTitle(description.title());
     information.setAuthor(description.author());
@@ -68,21 +81,42 @@ public final class PdfDocument implements AutoCloseable {
     PDMarkInfo marked = new PDMarkInfo();
     marked.setMarked(true);
     catalog.setMarkInfo(marked);
-    PDViewerPreferences preferences =
-        new PDViewerPreferences(new org.apache.pdfbox.cos.COSDictionary());
+    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
     preferences.setDisplayDocTitle(true);
     catalog.setViewerPreferences(preferences);
     document.setDocumentId((long) description.hashCode());
   }
 
+  private void bookmark(String text, PDPage page, double top) {
+    PDPageXYZDestination destination = new PDPageXYZDestination();
+    destination.setPage(page);
+    destination.setTop((int) Math.round(top));
+    PDOutlineItem item = new PDOutlineItem();
+    item.setTitle(text);
+    item.setDestination(destination);
+    bookmarks.addLast(item);
+  }
+
+  /** Adds a file that the document carries; one at the most. */
+  public void attach(Attachment attachment) {
+    try {
+      attachment.attachTo(document, date);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
   /** Adds a page of the given size in points. */
   public Canvas addPage(double width, double height) {
     PDPage page = new PDPage(new PDRectangle((float) width, (float) height));
+    page.getCOSObject().setName(COSName.getPDFName("Tabs"), "S");
     document.addPage(page);
     pages.add(page);
     try {
       PDPageContentStream out = new PDPageContentStream(document, page);
-      Canvas canvas = new Canvas(out, fonts, height, pages.size() - 1);
+      Canvas canvas =
+          new Canvas(
+              out, fonts, height, pages.size() - 1, (text, top) -> bookmark(text, page, top));
       canvases.add(canvas);
       return canvas;
     } catch (IOException failure) {
@@ -93,6 +127,7 @@ public final class PdfDocument implements AutoCloseable {
   /** The finished file, with the tags below {@code root} as its structure. */
   public byte[] finish(Tag root) {
     canvases.forEach(Canvas::close);
+    document.getDocumentCatalog().setDocumentOutline(bookmarks);
     new StructureTree(document, pages).write(root);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
     try {

@@ -89,6 +89,11 @@ public final class Tag {
     kids.add(run);
   }
 
+  /** Whether a reader would look for it among the bookmarks. */
+  public boolean bookmarked() {
+    return role == Role.H1 || role == Role.H2;
+  }
+
   Role role() {
     return role;
   }

@@ -21,12 +21,23 @@ public record Paragraph(Tag tag, String text, TextStyle style) implements Block 
     List<String> lines = Lines.of(text, style, width);
     List<Slice> slices = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      Slice slice = line(lines.get(i));
+      Slice slice = i == 0 && tag.bookmarked() ? marked(lines.get(i)) : line(lines.get(i));
       boolean first = i == 0 && lines.size() > 1;
       boolean lastButOne = i == lines.size() - 2;
       slices.add(first || lastButOne ? slice.kept() : slice);
     }
     return slices;
+  }
+
+  private Slice marked(String line) {
+    Slice plain = line(line);
+    return Slice.of(
+        0,
+        plain.height(),
+        (canvas, x, y) -> {
+          canvas.bookmark(text, y);
+          plain.painter().paint(canvas, x, y);
+        });
   }
 
   private Slice line(String line) {

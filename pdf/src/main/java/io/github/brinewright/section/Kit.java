@@ -97,7 +97,7 @@ public record Kit(
   /** A label on the left, matter on the right. */
   Block beside(Tag section, String label, java.util.function.Function<Tag, Block> matter) {
     Block left =
-        new Paragraph(section.child(Tag.Role.H3), label, TextStyle.BODY.bold().in(accent()));
+        new Paragraph(section.child(Tag.Role.H2), label, TextStyle.BODY.bold().in(accent()));
     return new Beside(left, matter.apply(section), LABEL_WIDTH);
   }
 

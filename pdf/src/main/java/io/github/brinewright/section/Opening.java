@@ -104,7 +104,7 @@ public final class Opening {
     String why = comparison.whyRecommended().map(kit.words()::reason).orElseThrow();
     return Block.stack(
         List.of(
-            new Paragraph(at.child(Tag.Role.H2), option.unit().name(), TextStyle.HEADING.sized(19)),
+            new Paragraph(at.child(Tag.Role.H3), option.unit().name(), TextStyle.HEADING.sized(19)),
             kit.quiet(at, setting).after(1),
             kit.body(at, why).after(7)));
   }

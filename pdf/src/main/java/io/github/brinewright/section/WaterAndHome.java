@@ -241,7 +241,9 @@ public final class WaterAndHome {
         row(
             kit.text("home.peak"),
             kit.words().figure(Figure.of(home.peakFlow())),
-            kit.text("home.peak.note", bathrooms(site))));
+            home.peak().byFixtures()
+                ? kit.text("home.peak.fixtures", Figure.of(home.peak().fixtureUnits(), 1))
+                : kit.text("home.peak.note", bathrooms(site))));
     rows.add(measured("home.pressure", site.supply().pressure().map(Figure::of)));
     rows.add(measured("home.flow", site.supply().flow().map(Figure::of)));
     return table(List.of(0.36, 0.18, 0.46), "home.item", "home.value", "home.note", rows);
