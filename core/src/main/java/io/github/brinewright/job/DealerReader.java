@@ -7,8 +7,6 @@ import io.github.brinewright.units.Pressure;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -57,11 +55,10 @@ final class DealerReader {
   /** What the file says, with the usual values for what it leaves out. */
   record Reading(Dealer dealer, Terms terms, Limits limits) {}
 
-  static Reading read(Path folder, List<Problem> problems) {
-    Path path = folder.resolve(FILE);
+  static Reading read(JobFiles files, List<Problem> problems) {
     Row row = new Row(FILE, 0, problems);
-    if (Files.exists(path)) {
-      TextFile.read(path, FILE, problems).ifPresent(text -> load(text, row));
+    if (files.has(FILE)) {
+      TextFile.read(files, FILE, problems).ifPresent(text -> load(text, row));
     }
     DealerReader reader = new DealerReader(row);
     return new Reading(reader.dealer(), reader.terms(), reader.limits());

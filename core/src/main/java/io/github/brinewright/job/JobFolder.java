@@ -4,7 +4,6 @@ import io.github.brinewright.comparison.Comparer;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.resin.Resin;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,12 +16,12 @@ import org.joda.money.CurrencyUnit;
  * dealer.properties have built-in defaults.
  */
 public final class JobFolder {
-  private final Path folder;
+  private final JobFiles files;
   private final List<Problem> problems = new ArrayList<>();
   private final List<String> notes = new ArrayList<>();
 
-  private JobFolder(Path folder) {
-    this.folder = folder;
+  private JobFolder(JobFiles files) {
+    this.files = files;
   }
 
   /**
@@ -31,22 +30,31 @@ public final class JobFolder {
    * @param folder of the job
    */
   public static JobReading read(Path folder) {
-    return new JobFolder(folder).read();
+    return read(JobFiles.in(folder));
+  }
+
+  /**
+   * Reads the files of a job and reports all problems at once.
+   *
+   * @param files of the job
+   */
+  public static JobReading read(JobFiles files) {
+    return new JobFolder(files).read();
   }
 
   private JobReading read() {
-    if (!Files.isRegularFile(folder.resolve(SiteReader.SHAPE.file()))) {
-      problems.add(TextFile.whole(SiteReader.SHAPE.file(), "is not in " + folder));
+    if (!files.has(SiteReader.SHAPE.file())) {
+      problems.add(TextFile.whole(SiteReader.SHAPE.file(), "is not in " + files.place()));
       return new JobReading(Optional.empty(), problems, 0);
     }
-    DealerReader.Reading dealer = DealerReader.read(folder, problems);
+    DealerReader.Reading dealer = DealerReader.read(files, problems);
     CurrencyUnit currency = dealer.dealer().currency();
     List<Offer> offers = offers(currency);
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
     SiteReader sites = new SiteReader(tariffs, first);
-    List<Visit> visits = sites.read(folder, problems);
+    List<Visit> visits = sites.read(files, problems);
     Optional<Job> job =
         sharedFilesGood
             ? Optional.of(
@@ -60,7 +68,7 @@ public final class JobFolder {
   }
 
   private boolean has(TableShape shape, String otherwise) {
-    boolean there = Files.exists(folder.resolve(shape.file()));
+    boolean there = files.has(shape.file());
     if (!there) {
       notes.add("no " + shape.file() + ": " + otherwise);
     }
@@ -68,17 +76,17 @@ public final class JobFolder {
   }
 
   private List<Offer> offers(CurrencyUnit currency) {
-    boolean ownResins = Files.exists(folder.resolve(ResinReader.SHAPE.file()));
+    boolean ownResins = files.has(ResinReader.SHAPE.file());
     Map<String, Resin> resins =
-        ownResins ? ResinReader.read(folder, problems) : ResinReader.shipped();
+        ownResins ? ResinReader.read(files, problems) : ResinReader.shipped();
     return has(UnitReader.SHAPE, "usual bed sizes with placeholder prices stand in for your own")
-        ? new UnitReader(resins, currency).read(folder, problems)
+        ? new UnitReader(resins, currency).read(files, problems)
         : BuiltInOffers.all(currency);
   }
 
   private Map<String, Tariff> tariffs(CurrencyUnit currency) {
     return has(TariffReader.SHAPE, "round placeholder prices for water, sewer and salt are used")
-        ? TariffReader.read(folder, currency, problems)
+        ? TariffReader.read(files, currency, problems)
         : Map.of();
   }
 }

@@ -8,7 +8,6 @@ import io.github.brinewright.units.Density;
 import io.github.brinewright.units.Length;
 import io.github.brinewright.units.ResinCapacity;
 import io.github.brinewright.units.SaltDosage;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +30,9 @@ final class ResinReader {
   }
 
   /** The shipped resins and those of the folder; one of the folder replaces a shipped one. */
-  static Map<String, Resin> read(Path folder, List<Problem> problems) {
+  static Map<String, Resin> read(JobFiles files, List<Problem> problems) {
     Map<String, List<Row>> byId = new LinkedHashMap<>();
-    for (Row row : Table.read(folder, SHAPE, problems)) {
+    for (Row row : Table.read(files, SHAPE, problems)) {
       byId.computeIfAbsent(row.id("resin_id"), id -> new ArrayList<>()).add(row);
     }
     Map<String, Resin> resins = shipped();

@@ -20,7 +20,6 @@ import io.github.brinewright.water.FoulingAllowances;
 import io.github.brinewright.water.Substance;
 import io.github.brinewright.water.WaterAnalysis;
 import io.github.brinewright.water.WaterSource;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -97,11 +96,11 @@ final class SiteReader {
     return refused;
   }
 
-  List<Visit> read(Path folder, List<Problem> problems) {
+  List<Visit> read(JobFiles files, List<Problem> problems) {
     int before = problems.size();
     List<Visit> visits = new ArrayList<>();
     Set<String> ids = new HashSet<>();
-    for (Row row : Table.read(folder, SHAPE, problems)) {
+    for (Row row : Table.read(files, SHAPE, problems)) {
       String id = row.id("site_id");
       if (!row.broken() && !ids.add(id.toLowerCase(Locale.ROOT))) {
         row.note("site_id", id, "stands in an earlier row too; each home needs its own id");

@@ -6,7 +6,6 @@ import com.opencsv.RFC4180ParserBuilder;
 import com.opencsv.exceptions.CsvValidationException;
 import java.io.IOException;
 import java.io.StringReader;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -29,9 +28,9 @@ final class Table {
   }
 
   /** The rows of a file; after a problem with the file as a whole there are none. */
-  static List<Row> read(Path folder, TableShape shape, List<Problem> problems) {
+  static List<Row> read(JobFiles files, TableShape shape, List<Problem> problems) {
     Table table = new Table(shape, problems);
-    TextFile.read(folder.resolve(shape.file()), shape.file(), problems).ifPresent(table::parse);
+    TextFile.read(files, shape.file(), problems).ifPresent(table::parse);
     return table.rows;
   }
 

@@ -5,7 +5,6 @@ import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -34,9 +33,9 @@ final class TariffReader {
 
   private TariffReader() {}
 
-  static Map<String, Tariff> read(Path folder, CurrencyUnit currency, List<Problem> problems) {
+  static Map<String, Tariff> read(JobFiles files, CurrencyUnit currency, List<Problem> problems) {
     Map<String, Tariff> tariffs = new LinkedHashMap<>();
-    for (Row row : Table.read(folder, SHAPE, problems)) {
+    for (Row row : Table.read(files, SHAPE, problems)) {
       String id = row.id("tariff_id");
       if (tariffs.containsKey(id)) {
         row.note("tariff_id", id, "stands in an earlier row too; each tariff needs its own id");

@@ -4,8 +4,6 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,13 +15,13 @@ final class TextFile {
   private TextFile() {}
 
   /** The text, or empty after noting what is wrong. */
-  static Optional<String> read(Path path, String name, List<Problem> problems) {
+  static Optional<String> read(JobFiles files, String name, List<Problem> problems) {
     try {
-      if (Files.size(path) > LARGEST) {
+      if (files.size(name) > LARGEST) {
         problems.add(whole(name, "is larger than 20 MB; split the job into several folders"));
         return Optional.empty();
       }
-      return decode(Files.readAllBytes(path), name, problems);
+      return decode(files.read(name), name, problems);
     } catch (IOException failure) {
       problems.add(whole(name, "cannot be read: " + failure.getMessage()));
       return Optional.empty();

@@ -20,7 +20,6 @@ import io.github.brinewright.units.SaltDosage;
 import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -70,10 +69,10 @@ final class UnitReader {
     this.currency = currency;
   }
 
-  List<Offer> read(Path folder, List<Problem> problems) {
+  List<Offer> read(JobFiles files, List<Problem> problems) {
     List<Offer> offers = new ArrayList<>();
     Set<String> ids = new HashSet<>();
-    for (Row row : Table.read(folder, SHAPE, problems)) {
+    for (Row row : Table.read(files, SHAPE, problems)) {
       String id = row.id("unit_id");
       if (!ids.add(id)) {
         row.note("unit_id", id, "stands in an earlier row too; each unit needs its own id");

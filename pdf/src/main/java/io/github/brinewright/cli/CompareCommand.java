@@ -35,7 +35,10 @@ final class CompareCommand implements Callable<Integer> {
 
   @Spec CommandSpec spec = CommandSpec.create();
 
-  @Parameters(arity = "0..1", paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, or a proposal that was written from one.")
   @Nullable Path folder;
 
   @Option(names = "--site", paramLabel = "ID", description = "One home only.")
@@ -68,8 +71,9 @@ final class CompareCommand implements Callable<Integer> {
     if (!input.usable()) {
       return 1;
     }
-    List<Comparison> comparisons = input.visits(site).stream().map(input.job()::compare).toList();
-    print(comparisons, site != null, out);
+    String wanted = site == null ? input.siteOfProposal() : site;
+    List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
+    print(comparisons, wanted != null, out);
     return input.clean() ? 0 : 1;
   }
 

@@ -1,32 +1,75 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.document.PdfReader;
+import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobExcerpt;
+import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
 import io.github.brinewright.job.Visit;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a job folder for a command and says what is wrong with it. */
 final class JobInput {
   private final JobReading reading;
+  private final JobFiles files;
+  private final Optional<CarriedJob> reopened;
 
-  private JobInput(JobReading reading) {
+  private JobInput(JobReading reading, JobFiles files, Optional<CarriedJob> reopened) {
     this.reading = reading;
+    this.files = files;
+    this.reopened = reopened;
   }
 
-  static JobInput read(Path folder, PrintWriter err) {
-    if (!Files.isDirectory(folder)) {
-      throw new UsageException(folder + " is not a folder; name the folder that holds sites.csv");
+  /** Reads a job folder, or the job that a proposal carries. */
+  static JobInput read(Path path, PrintWriter err) {
+    Optional<CarriedJob> reopened = reopened(path);
+    if (reopened.isEmpty() && !Files.isDirectory(path)) {
+      throw new UsageException(
+          path
+              + " is neither a folder that holds sites.csv nor a proposal written by this program");
     }
-    JobReading reading = JobFolder.read(folder);
+    JobFiles files =
+        reopened.map(job -> JobFiles.of(job.files())).orElseGet(() -> JobFiles.in(path));
+    JobReading reading = JobFolder.read(files);
     reading.problems().forEach(err::println);
     reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
-    return new JobInput(reading);
+    return new JobInput(reading, files, reopened);
+  }
+
+  private static Optional<CarriedJob> reopened(Path path) {
+    if (!Files.isRegularFile(path)) {
+      return Optional.empty();
+    }
+    try {
+      Optional<byte[]> json = PdfReader.attachment(Files.readAllBytes(path), CarriedJob.FILE);
+      return json.isPresent() ? Optional.of(CarriedJob.fromJson(json.get())) : Optional.empty();
+    } catch (IOException unreadable) {
+      throw new UsageException(path + " cannot be opened: " + unreadable.getMessage());
+    }
+  }
+
+  /** The home that a reopened proposal is about. */
+  @Nullable String siteOfProposal() {
+    return reopened.map(CarriedJob::site).orElse(null);
+  }
+
+  /** The job with one home, for a proposal to carry. */
+  CarriedJob carried(Visit visit, LocalDate date) {
+    try {
+      return new CarriedJob(visit.site().id(), date, JobExcerpt.of(files, visit.site().id()));
+    } catch (IOException unreadable) {
+      throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
+    }
   }
 
   /** Whether every file and every home was free of errors. */

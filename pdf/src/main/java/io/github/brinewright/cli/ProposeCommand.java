@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
@@ -48,6 +49,11 @@ final class ProposeCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder for the PDF files; made when it is not there.")
   @Nullable Path out;
+
+  @Option(
+      names = "--without-data",
+      description = "Leaves out the data by which a proposal can be opened again.")
+  boolean withoutData;
 
   @Option(
       names = "--date",
@@ -104,7 +110,13 @@ final class ProposeCommand implements Callable<Integer> {
     LocalDate day = date == null ? LocalDate.now() : date;
     Comparison comparison = input.job().compare(visit);
     byte[] pdf =
-        new Proposal(comparison, input.job().study(comparison), input.job().dealer(), day).toPdf();
+        new Proposal(
+                comparison,
+                input.job().study(comparison),
+                input.job().dealer(),
+                day,
+                withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)))
+            .toPdf();
     try {
       SafeFile.write(target.resolve("proposal-" + visit.site().id() + ".pdf"), pdf);
     } catch (IOException failure) {

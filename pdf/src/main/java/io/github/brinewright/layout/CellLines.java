@@ -28,7 +28,7 @@ record CellLines(Cell cell, @Nullable Tag tag, double left, double width, List<S
         () -> {
           double baseline = top + cell.style().leading() * Paragraph.ASCENT;
           for (String line : part) {
-            canvas.text(x + left + offset(line), baseline, line, cell.style());
+            canvas.text(x + left + offset(line), baseline, line + " ", cell.style());
             baseline += cell.style().leading();
           }
         };

@@ -1,11 +1,13 @@
 package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.document.Attachment;
 import io.github.brinewright.document.Canvas;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.PdfDocument;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.PageFrame;
@@ -23,6 +25,8 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import io.github.brinewright.year.Study;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,16 +39,26 @@ import java.util.Optional;
  * @param study of a year in the home; without one its section is left out
  * @param dealer who proposes it
  * @param date of the proposal
+ * @param carried the job that the file carries, so that it can be opened again
  */
 public record Proposal(
-    Comparison comparison, Optional<Study> study, Dealer dealer, LocalDate date) {
+    Comparison comparison,
+    Optional<Study> study,
+    Dealer dealer,
+    LocalDate date,
+    Optional<CarriedJob> carried) {
   private static final String TEXTS = "io.github.brinewright.section.texts";
   private static final double FOOTER_BASELINE = 34;
   private static final double SECTION_GAP = 32;
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
-    this(comparison, Optional.empty(), dealer, date);
+    this(comparison, Optional.empty(), dealer, date, Optional.empty());
+  }
+
+  /** A proposal that carries no data of its own. */
+  public Proposal(Comparison comparison, Optional<Study> study, Dealer dealer, LocalDate date) {
+    this(comparison, study, dealer, date, Optional.empty());
   }
 
   /** The PDF file. */
@@ -62,7 +76,17 @@ public record Proposal(
         pages.get(i).forEach(placed -> draw(placed, canvas, frame));
         footer(canvas, frame, words, title, i + 1, pages.size());
       }
+      carried.ifPresent(job -> document.attach(attachment(job, words)));
       return document.finish(root);
+    }
+  }
+
+  private static Attachment attachment(CarriedJob job, Wording words) {
+    try {
+      return new Attachment(
+          CarriedJob.FILE, "application/json", words.text("carried"), job.toJson());
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
     }
   }
 

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import com.opencsv.CSVReader;
+import io.github.brinewright.document.PdfReader;
+import io.github.brinewright.exchange.CarriedJob;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -149,6 +152,52 @@ class CommandLineTest {
 
     assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
     assertThat(names(target)).containsExactly("proposal-A1.pdf");
+  }
+
+  @Test
+  void aProposalCanBeOpenedAgain() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString());
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", folder.toString(), "--site", "B2", "--format", "json")).isZero();
+    String fromFolder = out.toString();
+    out.getBuffer().setLength(0);
+
+    String pdf = target.resolve("proposal-B2.pdf").toString();
+    assertThat(run("compare", pdf, "--format", "json")).isZero();
+
+    assertThat(out.toString()).isEqualTo(fromFolder);
+    assertThat(run("propose", pdf, "--all", "--out", target.resolve("again").toString())).isZero();
+    assertThat(names(target.resolve("again"))).containsExactly("proposal-B2.pdf");
+  }
+
+  @Test
+  void aProposalCarriesNothingOfOtherCustomers() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString());
+    byte[] pdf = Files.readAllBytes(target.resolve("proposal-B2.pdf"));
+    byte[] json = PdfReader.attachment(pdf, CarriedJob.FILE).orElseThrow();
+
+    assertThat(new String(json, StandardCharsets.UTF_8)).contains("Ben").doesNotContain("Ann");
+    assertThat(CarriedJob.fromJson(json).site()).isEqualTo("B2");
+  }
+
+  @Test
+  void aProposalWithoutDataCannotBeOpenedAgain() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString(), "--without-data");
+    err.getBuffer().setLength(0);
+
+    assertThat(run("compare", target.resolve("proposal-A1.pdf").toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("neither a folder that holds sites.csv nor a proposal");
+  }
+
+  @Test
+  void aFileThatIsNoPdfIsExplained() throws IOException {
+    Path file = Files.writeString(folder.resolve("x.pdf"), "no pdf at all");
+
+    assertThat(run("compare", file.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("cannot be opened");
   }
 
   @Test

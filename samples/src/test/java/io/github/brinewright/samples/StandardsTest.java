@@ -3,14 +3,20 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobExcerpt;
+import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.Proposal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -28,6 +34,7 @@ import org.verapdf.pdfa.results.ValidationResult;
 
 /** The proposals against PDF/UA-1 (ISO 14289-1) and PDF/A-3a (ISO 19005-3), by veraPDF. */
 class StandardsTest {
+  private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
   private static final Job JOB = JobFolder.read(Path.of("job")).job().orElseThrow();
 
   @BeforeAll
@@ -41,8 +48,17 @@ class StandardsTest {
 
   private static byte[] proposal(String id) {
     Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
-    return new Proposal(comparison, JOB.study(comparison), JOB.dealer(), LocalDate.of(2026, 10, 1))
+    return new Proposal(
+            comparison, JOB.study(comparison), JOB.dealer(), DAY, Optional.of(carried(id)))
         .toPdf();
+  }
+
+  private static CarriedJob carried(String id) {
+    try {
+      return new CarriedJob(id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), id));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
   }
 
   @ParameterizedTest
@@ -74,7 +90,7 @@ class StandardsTest {
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
         PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
       ValidationResult result = validator.validate(parser);
-      assertThat(result.getTotalAssertions()).as("checks made").isGreaterThan(10);
+      assertThat(result.getTotalAssertions()).as("checks made").isPositive();
       return result.getTestAssertions().stream()
           .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
           .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage())

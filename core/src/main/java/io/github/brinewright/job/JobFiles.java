@@ -1,0 +1,79 @@
+package io.github.brinewright.job;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The files of a job, from a folder or from memory. */
+public interface JobFiles {
+  /** Names that a job may have, in the order in which they are read. */
+  List<String> NAMES =
+      List.of("dealer.properties", "resins.csv", "units.csv", "tariffs.csv", "sites.csv");
+
+  /** Where the files are, for messages. */
+  String place();
+
+  /** Whether a file is there. */
+  boolean has(String name);
+
+  /** Size of a file in bytes. */
+  long size(String name) throws IOException;
+
+  /** Content of a file. */
+  byte[] read(String name) throws IOException;
+
+  /** The files of a folder. */
+  static JobFiles in(Path folder) {
+    return new JobFiles() {
+      @Override
+      public String place() {
+        return folder.toString();
+      }
+
+      @Override
+      public boolean has(String name) {
+        return Files.isRegularFile(folder.resolve(name));
+      }
+
+      @Override
+      public long size(String name) throws IOException {
+        return Files.size(folder.resolve(name));
+      }
+
+      @Override
+      public byte[] read(String name) throws IOException {
+        return Files.readAllBytes(folder.resolve(name));
+      }
+    };
+  }
+
+  /** Files held as text. */
+  static JobFiles of(Map<String, String> texts) {
+    Map<String, String> copy = Map.copyOf(texts);
+    return new JobFiles() {
+      @Override
+      public String place() {
+        return "the data that came with the document";
+      }
+
+      @Override
+      public boolean has(String name) {
+        return copy.containsKey(name);
+      }
+
+      @Override
+      public long size(String name) {
+        return read(name).length;
+      }
+
+      @Override
+      public byte[] read(String name) {
+        return Optional.ofNullable(copy.get(name)).orElse("").getBytes(StandardCharsets.UTF_8);
+      }
+    };
+  }
+}
