@@ -69,15 +69,6 @@ public record RangeBars(List<Bar> bars) implements Drawing.Artist {
   }
 
   private static void outline(Canvas canvas, Box box, Ink ink) {
-    canvas.path(
-        List.of(
-            new Canvas.Point(box.x(), box.y()),
-            new Canvas.Point(box.right(), box.y()),
-            new Canvas.Point(box.right(), box.bottom()),
-            new Canvas.Point(box.x(), box.bottom()),
-            new Canvas.Point(box.x(), box.y())),
-        0.9,
-        ink,
-        Canvas.Stroke.SOLID);
+    canvas.path(box.outline(), 0.9, ink, Canvas.Stroke.SOLID);
   }
 }

@@ -16,7 +16,12 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     versionProvider = Main.Version.class,
     description = "Sizes, quotes and sets up residential ion-exchange water softeners.",
-    subcommands = {CompareCommand.class, ProposeCommand.class, CheckCommand.class},
+    subcommands = {
+      CompareCommand.class,
+      ProposeCommand.class,
+      SettingsCommand.class,
+      CheckCommand.class
+    },
     footer = {
       "",
       "Exit codes: 0 done, 1 the job has errors, 2 wrong usage.",
@@ -40,7 +45,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    throw new ParameterException(spec.commandLine(), "Name a command: compare, propose or check.");
+    throw new ParameterException(
+        spec.commandLine(), "Name a command: compare, propose, settings or check.");
   }
 
   /** Runs the command line and ends the process with its exit code. */

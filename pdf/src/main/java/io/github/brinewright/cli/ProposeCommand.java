@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Visit;
+import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -51,6 +52,11 @@ final class ProposeCommand implements Callable<Integer> {
   @Nullable Path out;
 
   @Option(
+      names = "--one-page",
+      description = "Writes the one-page comparison of three sizes instead of the proposal.")
+  boolean onePage;
+
+  @Option(
       names = "--without-data",
       description = "Leaves out the data by which a proposal can be opened again.")
   boolean withoutData;
@@ -76,7 +82,13 @@ final class ProposeCommand implements Callable<Integer> {
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
     spec.commandLine()
         .getOut()
-        .println("Proposals written to " + target + ": " + (visits.size() - failed) + refused);
+        .println(
+            (onePage ? "Pages" : "Proposals")
+                + " written to "
+                + target
+                + ": "
+                + (visits.size() - failed)
+                + refused);
     return input.clean() && failed == 0 ? 0 : 1;
   }
 
@@ -109,18 +121,25 @@ final class ProposeCommand implements Callable<Integer> {
   private void write(Visit visit, JobInput input, Path target) {
     LocalDate day = date == null ? LocalDate.now() : date;
     Comparison comparison = input.job().compare(visit);
+    String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
     byte[] pdf =
-        new Proposal(
-                comparison,
-                input.job().study(comparison),
-                input.job().dealer(),
-                day,
-                withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)))
-            .toPdf();
+        onePage
+            ? new ComparisonPage(comparison, input.job().dealer(), day).toPdf()
+            : proposal(comparison, visit, input, day);
     try {
-      SafeFile.write(target.resolve("proposal-" + visit.site().id() + ".pdf"), pdf);
+      SafeFile.write(target.resolve(name), pdf);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure.getMessage(), failure);
     }
+  }
+
+  private byte[] proposal(Comparison comparison, Visit visit, JobInput input, LocalDate day) {
+    return new Proposal(
+            comparison,
+            input.job().study(comparison),
+            input.job().dealer(),
+            day,
+            withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)))
+        .toPdf();
   }
 }

@@ -1,5 +1,8 @@
 package io.github.brinewright.layout;
 
+import io.github.brinewright.document.Canvas;
+import java.util.List;
+
 /**
  * A rectangle of a page, in points from the top left corner.
  *
@@ -12,6 +15,16 @@ public record Box(double x, double y, double width, double height) {
   /** Right edge. */
   public double right() {
     return x + width;
+  }
+
+  /** The corners in order, back to the first. */
+  public List<Canvas.Point> outline() {
+    return List.of(
+        new Canvas.Point(x, y),
+        new Canvas.Point(right(), y),
+        new Canvas.Point(right(), bottom()),
+        new Canvas.Point(x, bottom()),
+        new Canvas.Point(x, y));
   }
 
   /** Bottom edge. */

@@ -2,16 +2,10 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.document.Attachment;
-import io.github.brinewright.document.Canvas;
-import io.github.brinewright.document.Ink;
-import io.github.brinewright.document.PdfDocument;
 import io.github.brinewright.document.Tag;
-import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.PageFrame;
-import io.github.brinewright.layout.Planner;
 import io.github.brinewright.section.Costs;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.section.Opening;
@@ -47,9 +41,6 @@ public record Proposal(
     Dealer dealer,
     LocalDate date,
     Optional<CarriedJob> carried) {
-  private static final String TEXTS = "io.github.brinewright.section.texts";
-  private static final double FOOTER_BASELINE = 34;
-  private static final double SECTION_GAP = 32;
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
@@ -63,22 +54,10 @@ public record Proposal(
 
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = new Wording(dealer.locale(), UnitSystem.US, TEXTS);
-    Tag root = new Tag(Tag.Role.DOCUMENT);
-    Kit kit = new Kit(comparison, study, dealer, words, date, root);
-    PageFrame frame = dealer.paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
-    List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts(kit));
+    Wording words = new Wording(dealer.locale(), UnitSystem.US, PdfPages.TEXTS);
+    Kit kit = new Kit(comparison, study, dealer, words, date, new Tag(Tag.Role.DOCUMENT));
     String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
-    var description = new PdfDocument.Description(title, dealer.name(), dealer.locale(), date);
-    try (PdfDocument document = new PdfDocument(description)) {
-      for (int i = 0; i < pages.size(); i++) {
-        Canvas canvas = document.addPage(frame.width(), frame.height());
-        pages.get(i).forEach(placed -> draw(placed, canvas, frame));
-        footer(canvas, frame, words, title, i + 1, pages.size());
-      }
-      carried.ifPresent(job -> document.attach(attachment(job, words)));
-      return document.finish(root);
-    }
+    return new PdfPages(kit, title).write(parts(kit), carried.map(job -> attachment(job, words)));
   }
 
   private static Attachment attachment(CarriedJob job, Wording words) {
@@ -93,31 +72,14 @@ public record Proposal(
   private static List<Block> parts(Kit kit) {
     List<Block> parts = new ArrayList<>();
     parts.add(new Opening(kit).block());
-    parts.add(new WaterAndHome(kit).block().after(SECTION_GAP));
-    parts.add(new SideBySide(kit).block().after(SECTION_GAP));
+    parts.add(new WaterAndHome(kit).block().after(PdfPages.SECTION_GAP));
+    parts.add(new SideBySide(kit).block().after(PdfPages.SECTION_GAP));
     if (kit.comparison().recommended().isPresent()) {
-      parts.add(new Costs(kit).block().after(SECTION_GAP));
-      parts.add(new Price(kit).block().after(SECTION_GAP));
+      parts.add(new Costs(kit).block().after(PdfPages.SECTION_GAP));
+      parts.add(new Price(kit).block().after(PdfPages.SECTION_GAP));
     }
-    kit.study().ifPresent(s -> parts.add(new YearInHome(kit, s).block().after(SECTION_GAP)));
+    kit.study()
+        .ifPresent(s -> parts.add(new YearInHome(kit, s).block().after(PdfPages.SECTION_GAP)));
     return List.of(Block.stack(parts), new Signing(kit).block(), new WorkedOut(kit).block());
-  }
-
-  private static void draw(Planner.Placed placed, Canvas canvas, PageFrame frame) {
-    placed.slice().painter().paint(canvas, frame.text().x(), placed.y());
-  }
-
-  private static void footer(
-      Canvas canvas, PageFrame frame, Wording words, String title, int page, int pages) {
-    TextStyle style = TextStyle.SMALL.in(Ink.QUIET);
-    String number = words.text("page", Figure.of(page), Figure.of(pages));
-    double baseline = frame.height() - FOOTER_BASELINE;
-    double width = frame.text().width();
-    canvas.ornament(
-        () -> {
-          String fitting = style.fitting(title, width * 0.75);
-          canvas.text(frame.text().x(), baseline, fitting, style);
-          canvas.text(frame.text().x() + width - style.width(number), baseline, number, style);
-        });
   }
 }

@@ -65,8 +65,12 @@ public record Kit(
   }
 
   Block subheading(Tag section, String text) {
-    return new Paragraph(
-            section.child(Tag.Role.H3), text, TextStyle.BODY.sized(11.5).bold().in(accent()))
+    return subheading(section, Tag.Role.H3, text);
+  }
+
+  /** A heading of the look of a subheading at another level. */
+  Block subheading(Tag section, Tag.Role level, String text) {
+    return new Paragraph(section.child(level), text, TextStyle.BODY.sized(11.5).bold().in(accent()))
         .keptWithNext();
   }
 

@@ -19,8 +19,12 @@ final class OptionTable {
   private final List<List<Cell>> rows = new ArrayList<>();
 
   OptionTable(Kit kit) {
+    this(kit, kit.columns());
+  }
+
+  OptionTable(Kit kit, List<Option> options) {
     this.kit = kit;
-    options = kit.columns();
+    this.options = options;
   }
 
   /** Adds a row: a name, and a text for each option. */

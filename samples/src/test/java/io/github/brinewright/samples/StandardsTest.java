@@ -8,7 +8,9 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.SettingsSheet;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -53,6 +55,15 @@ class StandardsTest {
         .toPdf();
   }
 
+  private static byte[] sheet(String id) {
+    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    return new SettingsSheet(comparison, comparison.closest(), JOB.dealer(), DAY).toPdf();
+  }
+
+  private static byte[] onePage(String id) {
+    return new ComparisonPage(JOB.compare(JOB.visit(id).orElseThrow()), JOB.dealer(), DAY).toPdf();
+  }
+
   private static CarriedJob carried(String id) {
     try {
       return new CarriedJob(id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), id));
@@ -63,14 +74,18 @@ class StandardsTest {
 
   @ParameterizedTest
   @MethodSource("homes")
-  void proposalsAreAccessible(String id) throws Exception {
+  void documentsAreAccessible(String id) throws Exception {
     assertThat(failures(proposal(id), PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(sheet(id), PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(onePage(id), PDFAFlavour.PDFUA_1)).isEmpty();
   }
 
   @ParameterizedTest
   @MethodSource("homes")
-  void proposalsAreFitForAnArchive(String id) throws Exception {
+  void documentsAreFitForAnArchive(String id) throws Exception {
     assertThat(failures(proposal(id), PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(failures(sheet(id), PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(failures(onePage(id), PDFAFlavour.PDFA_3_A)).isEmpty();
   }
 
   /** The validator itself can fail: an empty page without tags or metadata is refused. */

@@ -1,0 +1,109 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.job.Visit;
+import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.regeneration.Control;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the installer's settings sheet. */
+@Command(
+    name = "settings",
+    mixinStandardHelpOptions = true,
+    description = "Writes the settings sheet of one unit at one home for the installer, as PDF.")
+final class SettingsCommand implements Callable<Integer> {
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv, or a proposal.")
+  @Nullable Path folder;
+
+  @Option(names = "--site", required = true, paramLabel = "ID", description = "The home.")
+  @Nullable String site;
+
+  @Option(names = "--unit", required = true, paramLabel = "ID", description = "The unit.")
+  @Nullable String unit;
+
+  @Option(
+      names = "--dosage",
+      paramLabel = "LB",
+      description = "Salt dosage, lb for each cubic foot (default: the best for this home).")
+  @Nullable Double dosage;
+
+  @Option(
+      names = "--control",
+      description = "clock, metered_immediate or metered_delayed (default: the best).")
+  @Nullable Control control;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The PDF file to write.")
+  @Nullable Path out;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the sheet (default: today).")
+  @Nullable LocalDate date;
+
+  @Override
+  public Integer call() throws IOException {
+    JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    if (!input.usable()) {
+      return 1;
+    }
+    Visit visit = input.visits(site).get(0);
+    Comparison comparison = input.job().compare(visit);
+    var option =
+        comparison.options().stream()
+            .filter(each -> each.unit().id().equals(unit))
+            .filter(wanted())
+            .findFirst()
+            .orElseThrow(() -> new UsageException(notFound(comparison)));
+    LocalDate day = date == null ? LocalDate.now() : date;
+    Path target = Objects.requireNonNull(out).toAbsolutePath();
+    Files.createDirectories(Objects.requireNonNull(target.getParent()));
+    SafeFile.write(
+        target, new SettingsSheet(comparison, option, input.job().dealer(), day).toPdf());
+    spec.commandLine().getOut().println("Settings sheet written to " + out);
+    return 0;
+  }
+
+  private Predicate<io.github.brinewright.comparison.Option> wanted() {
+    return option ->
+        (control == null || option.candidate().control() == control)
+            && (dosage == null
+                || option
+                    .candidate()
+                    .dosage()
+                    .filter(d -> Math.abs(d.poundsPerCubicFoot() - dosage) < 1e-6)
+                    .isPresent());
+  }
+
+  private String notFound(Comparison comparison) {
+    String known =
+        comparison.bestOfEachUnit().stream()
+            .map(option -> option.unit().id())
+            .sorted()
+            .collect(Collectors.joining(", "));
+    return "there is no unit \""
+        + unit
+        + "\" with that dosage and control; units are: "
+        + known
+        + ", with the dosages and controls that units.csv gives them";
+  }
+}

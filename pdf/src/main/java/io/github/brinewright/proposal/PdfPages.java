@@ -1,0 +1,65 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.document.Attachment;
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.PdfDocument;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.PageFrame;
+import io.github.brinewright.layout.Planner;
+import io.github.brinewright.section.Kit;
+import io.github.brinewright.trace.Figure;
+import java.util.List;
+import java.util.Optional;
+
+/** Plans the pages of a document, draws them with their footers, and makes the file. */
+final class PdfPages {
+  static final String TEXTS = "io.github.brinewright.section.texts";
+  static final double SECTION_GAP = 32;
+
+  private static final double FOOTER_BASELINE = 34;
+
+  private final Kit kit;
+  private final String title;
+  private final PageFrame frame;
+
+  PdfPages(Kit kit, String title) {
+    this.kit = kit;
+    this.title = title;
+    frame = kit.dealer().paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
+  }
+
+  /** The file; each part begins on a page of its own. */
+  byte[] write(List<Block> parts, Optional<Attachment> attachment) {
+    List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts);
+    var description =
+        new PdfDocument.Description(title, kit.dealer().name(), kit.dealer().locale(), kit.date());
+    try (PdfDocument document = new PdfDocument(description)) {
+      for (int i = 0; i < pages.size(); i++) {
+        Canvas canvas = document.addPage(frame.width(), frame.height());
+        pages.get(i).forEach(placed -> draw(placed, canvas));
+        footer(canvas, i + 1, pages.size());
+      }
+      attachment.ifPresent(document::attach);
+      return document.finish(kit.root());
+    }
+  }
+
+  private void draw(Planner.Placed placed, Canvas canvas) {
+    placed.slice().painter().paint(canvas, frame.text().x(), placed.y());
+  }
+
+  private void footer(Canvas canvas, int page, int pages) {
+    TextStyle style = TextStyle.SMALL.in(Ink.QUIET);
+    String number = kit.words().text("page", Figure.of(page), Figure.of(pages));
+    double baseline = frame.height() - FOOTER_BASELINE;
+    double width = frame.text().width();
+    canvas.ornament(
+        () -> {
+          canvas.text(frame.text().x(), baseline, style.fitting(title, width * 0.75), style);
+          canvas.text(frame.text().x() + width - style.width(number), baseline, number, style);
+        });
+  }
+}

@@ -1,0 +1,229 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.finding.Caution;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Cell;
+import io.github.brinewright.layout.Columns;
+import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.Paragraph;
+import io.github.brinewright.layout.Table;
+import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.sizing.Contact;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Finding;
+import io.github.brinewright.trace.Severity;
+import io.github.brinewright.units.Minutes;
+import io.github.brinewright.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** What the installer sets, fits and checks for one option. */
+public final class ControlSettings {
+  private static final int CHECKS = 9;
+  private static final double BOX = 7;
+
+  private final Kit kit;
+  private final Wording words;
+  private final Option option;
+  private final Design design;
+  private final Tag tag;
+
+  /** The sheet of an option. */
+  public ControlSettings(Kit kit, Option option) {
+    this.kit = kit;
+    this.option = option;
+    words = kit.words();
+    design = option.design();
+    tag = kit.root().child(Tag.Role.SECTION);
+  }
+
+  /** The sheet as a block. */
+  public Block block() {
+    List<Block> blocks = new ArrayList<>(List.of(title()));
+    warnings().forEach(text -> blocks.add(bold(text).after(8)));
+    blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.control")).after(16));
+    blocks.add(control().whole().after(4));
+    blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.cycle")).after(14));
+    blocks.add(cycle().whole().after(4));
+    blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.fit")).after(14));
+    blocks.add(fit().whole().after(4));
+    blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")).after(16));
+    blocks.add(checks().after(4));
+    blocks.add(readings().whole().after(30));
+    blocks.add(cautions().after(16));
+    return Block.stack(blocks);
+  }
+
+  private Block title() {
+    Contact contact = kit.comparison().home().site().contact();
+    String line =
+        Stream.of(contact.name(), contact.street(), contact.town(), words.date(kit.date()))
+            .filter(part -> !part.isEmpty())
+            .reduce((a, b) -> a + "  ·  " + b)
+            .orElse("");
+    return Block.stack(
+        List.of(
+            kit.quiet(tag, kit.dealer().name()),
+            new Paragraph(
+                    tag.child(Tag.Role.H1),
+                    kit.text("settings.heading", Figure.of(option.unit().name())),
+                    TextStyle.HEADING.sized(21))
+                .after(8),
+            kit.quiet(tag, line).after(3)));
+  }
+
+  /** Limits that the option breaks: an installer must not set it up unasked. */
+  private List<String> warnings() {
+    return option.findings().stream()
+        .filter(Finding::stops)
+        .map(finding -> words.term(Severity.STOP) + ": " + words.finding(finding))
+        .toList();
+  }
+
+  private Block bold(String text) {
+    return new Paragraph(tag.child(Tag.Role.PARAGRAPH), text, TextStyle.BODY.bold());
+  }
+
+  private Block control() {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("settings.kind", words.term(option.candidate().control())));
+    rows.add(row("settings.hardness", figure(Figure.of(design.home().compensatedHardness()))));
+    Schedule schedule = design.schedule();
+    schedule
+        .setVolume()
+        .ifPresentOrElse(
+            volume -> rows.add(row("settings.volume", figure(Figure.of(volume)))),
+            () -> rows.add(row("settings.days", figure(Figure.days(schedule.designDays(), 0)))));
+    rows.add(row("settings.longest", figure(Figure.days(Schedule.LONGEST_DAYS, 0))));
+    if (option.candidate().control() != Control.METERED_IMMEDIATE) {
+      rows.add(row("settings.hour", kit.text("settings.twoAtNight")));
+    }
+    rows.add(row("settings.refillExact", figure(Figure.of(design.refill().exact(), 2))));
+    rows.add(
+        List.of(
+            kit.strong(kit.text("settings.refillSet")).heading(),
+            kit.strong(
+                    kit.text(
+                        "settings.refillGives",
+                        Figure.of(design.refill().set(), 1),
+                        Figure.of(design.refill().saltGiven())))
+                .right()));
+    return twoColumns(rows, "settings.setting");
+  }
+
+  private Block cycle() {
+    List<List<Cell>> rows = new ArrayList<>();
+    for (CycleStep part : design.cycle().parts()) {
+      rows.add(
+          List.of(
+              kit.cell(words.term(part.kind())).heading(),
+              kit.strong(minutes(part)).right(),
+              kit.cell(figure(Figure.of(part.flow(), 2))).right(),
+              kit.cell(figure(Figure.of(part.water(), 1))).right()));
+    }
+    rows.add(
+        List.of(
+            kit.strong(kit.text("settings.together")).heading(),
+            kit.strong(figure(Figure.of(design.cycle().time(), 0))).right(),
+            kit.cell("").right(),
+            kit.strong(figure(Figure.of(design.cycle().water(), 1))).right()));
+    List<Cell> header =
+        List.of(
+            kit.strong(kit.text("settings.step")),
+            kit.strong(kit.text("settings.minutes")).right(),
+            kit.strong(kit.text("settings.flow")).right(),
+            kit.strong(kit.text("settings.water")).right());
+    return new Table(tag.child(Tag.Role.TABLE), List.of(0.4, 0.2, 0.2, 0.2), header, rows, -1);
+  }
+
+  /** Whole minutes, rounded up, but for the refill, whose step the control has. */
+  private String minutes(CycleStep part) {
+    double exact = Minutes.of(part.time());
+    return part.kind() == CycleStep.Kind.BRINE_REFILL
+        ? words.number(exact, 1)
+        : words.number(Math.ceil(exact - 1e-9), 0);
+  }
+
+  private Block fit() {
+    List<List<Cell>> rows = new ArrayList<>();
+    rows.add(row("settings.resin", words.number(option.resin().cubicFeet(), 2) + " ft³"));
+    rows.add(row("settings.backwash", figure(Figure.of(design.flow().backwash(), 1))));
+    rows.add(row("settings.drain", figure(Figure.of(design.flow().drain().chosen(), 1))));
+    rows.add(row("settings.refillFlow", figure(Figure.of(design.refill().rate(), 2))));
+    rows.add(row("settings.salt", words.term(option.unit().regenerant())));
+    option
+        .unit()
+        .brineTank()
+        .ifPresent(
+            tank ->
+                rows.add(
+                    row(
+                        "settings.level",
+                        figure(Figure.of(tank.level(design.refill().water()), 1)))));
+    if (kit.comparison().home().site().target().isPositive()) {
+      rows.add(row("settings.blend", figure(Figure.of(kit.comparison().home().site().target()))));
+    }
+    return twoColumns(rows, "settings.part");
+  }
+
+  private Block twoColumns(List<List<Cell>> rows, String headerKey) {
+    List<Cell> header =
+        List.of(kit.strong(kit.text(headerKey)), kit.strong(kit.text("settings.value")).right());
+    return new Table(tag.child(Tag.Role.TABLE), List.of(0.62, 0.38), header, rows, -1);
+  }
+
+  private List<Cell> row(String key, String value) {
+    return List.of(kit.cell(kit.text(key)).heading(), kit.strong(value).right());
+  }
+
+  private Block checks() {
+    Tag list = tag.child(Tag.Role.LIST);
+    return Block.stack(
+        IntStream.rangeClosed(1, CHECKS)
+            .mapToObj(i -> check(list, kit.text("settings.check" + i)).after(4))
+            .toList());
+  }
+
+  private Block check(Tag list, String text) {
+    Tag item = list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY);
+    Block body = new Paragraph(item, text, TextStyle.SMALL).indented(15).whole();
+    Block box = Drawing.square(BOX, Ink.TEXT);
+    return width ->
+        List.of(io.github.brinewright.layout.Overlay.of(box.slices(width), body.slices(width)));
+  }
+
+  private Block readings() {
+    return new Columns(
+        List.of(
+            blank("settings.hardnessBefore"),
+            blank("settings.hardnessAfter"),
+            blank("settings.installer"),
+            blank("accept.date")),
+        18);
+  }
+
+  private Block blank(String key) {
+    return Block.stack(
+        List.of(Drawing.rule(0.8, Ink.TEXT), kit.quiet(tag, kit.text(key)).after(3)));
+  }
+
+  private Block cautions() {
+    return Block.stack(
+        Stream.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.DISCHARGE, Caution.OUTLET)
+            .map(caution -> kit.quiet(tag, words.caution(caution)).after(3))
+            .toList());
+  }
+
+  private String figure(Figure figure) {
+    return words.figure(figure);
+  }
+}
