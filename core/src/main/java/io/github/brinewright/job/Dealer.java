@@ -16,6 +16,7 @@ import org.joda.money.CurrencyUnit;
  * @param currency of all prices
  * @param locale language and number formats of the documents
  * @param paper size of the page
+ * @param units of the documents
  */
 public record Dealer(
     String name,
@@ -26,7 +27,14 @@ public record Dealer(
     int validDays,
     CurrencyUnit currency,
     Locale locale,
-    Paper paper) {
+    Paper paper,
+    Units units) {
+  /** Units that documents are written in. */
+  public enum Units {
+    US,
+    METRIC
+  }
+
   /** Paper sizes. */
   public enum Paper {
     LETTER,
@@ -44,7 +52,8 @@ public record Dealer(
           30,
           CurrencyUnit.USD,
           Locale.US,
-          Paper.LETTER);
+          Paper.LETTER,
+          Units.US);
 
   /** Keeps its own copy of {@code contact}. */
   public Dealer {

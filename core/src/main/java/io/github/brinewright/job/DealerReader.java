@@ -35,6 +35,7 @@ final class DealerReader {
           "currency",
           "locale",
           "paper",
+          "units",
           "tax_percent",
           "tax_on_installation",
           "deposit_percent",
@@ -97,7 +98,8 @@ final class DealerReader {
         (int) row.number("valid_days", 1, 365, usual.validDays()),
         currency(usual.currency()),
         row.text("locale").map(this::locale).orElse(usual.locale()),
-        row.choice("paper", Dealer.Paper.class).orElse(usual.paper()));
+        row.choice("paper", Dealer.Paper.class).orElse(usual.paper()),
+        row.choice("units", Dealer.Units.class).orElse(usual.units()));
   }
 
   private List<String> contact() {

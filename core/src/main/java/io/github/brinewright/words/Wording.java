@@ -8,6 +8,7 @@ import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.units.Minutes;
 import io.github.brinewright.units.Quantity;
+import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
@@ -133,6 +134,18 @@ public final class Wording {
     percent.setMaximumFractionDigits(share.decimals());
     percent.setRoundingMode(RoundingMode.HALF_UP);
     return percent.format(share.fraction());
+  }
+
+  /** A figure without its unit, for the first of a pair. */
+  public String number(Figure figure) {
+    return bare(figure, system);
+  }
+
+  /** The volume of a bed: cubic feet or liters. */
+  public String resin(Volume volume) {
+    return system == UnitSystem.US
+        ? unit("ft3", number(volume.cubicFeet(), 2))
+        : unit("L", number(volume.litres(), 0));
   }
 
   /** Money to the cent, or a price for each unit with up to four decimals. */

@@ -41,6 +41,9 @@ final class StructureTree {
     if (tag.alternative() != null) {
       element.setAlternateDescription(tag.alternative());
     }
+    if (tag.language() != null) {
+      element.setLanguage(tag.language());
+    }
     if (tag.scope() != null) {
       element.getCOSObject().setItem(COSName.A, scope(tag.scope()));
     }

@@ -60,6 +60,7 @@ public final class Tag {
   private final List<Object> kids = new ArrayList<>();
   private @Nullable String alternative;
   private @Nullable Scope scope;
+  private @Nullable String language;
 
   /** A node with nothing in it. */
   public Tag(Role role) {
@@ -76,6 +77,12 @@ public final class Tag {
   /** Text that stands for a figure when the document is read aloud. */
   public Tag alternative(String text) {
     alternative = text;
+    return this;
+  }
+
+  /** Language of its text where it is not that of the document. */
+  public Tag language(String tag) {
+    language = tag;
     return this;
   }
 
@@ -104,6 +111,10 @@ public final class Tag {
 
   @Nullable String alternative() {
     return alternative;
+  }
+
+  @Nullable String language() {
+    return language;
   }
 
   @Nullable Scope scope() {

@@ -6,7 +6,6 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.section.ThreeSizes;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
 import java.util.List;
@@ -22,7 +21,7 @@ import java.util.Optional;
 public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate date) {
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = new Wording(dealer.locale(), UnitSystem.US, PdfPages.TEXTS);
+    Wording words = PdfPages.words(dealer);
     Kit kit =
         new Kit(comparison, Optional.empty(), dealer, words, date, new Tag(Tag.Role.DOCUMENT));
     String title = words.text("three.title", Figure.of(comparison.home().site().contact().name()));

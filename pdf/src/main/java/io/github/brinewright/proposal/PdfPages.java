@@ -11,12 +11,14 @@ import io.github.brinewright.layout.PageFrame;
 import io.github.brinewright.layout.Planner;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Optional;
 
 /** Plans the pages of a document, draws them with their footers, and makes the file. */
 final class PdfPages {
-  static final String TEXTS = "io.github.brinewright.section.texts";
+  private static final String TEXTS = "io.github.brinewright.section.texts";
   static final double SECTION_GAP = 32;
 
   private static final double FOOTER_BASELINE = 34;
@@ -29,6 +31,12 @@ final class PdfPages {
     this.kit = kit;
     this.title = title;
     frame = kit.dealer().paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
+  }
+
+  /** The words of a dealer's documents. */
+  static Wording words(Dealer dealer) {
+    UnitSystem system = dealer.units() == Dealer.Units.METRIC ? UnitSystem.METRIC : UnitSystem.US;
+    return new Wording(dealer.locale(), system, TEXTS);
   }
 
   /** The file; each part begins on a page of its own. */

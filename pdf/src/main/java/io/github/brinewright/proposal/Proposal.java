@@ -16,7 +16,6 @@ import io.github.brinewright.section.WaterAndHome;
 import io.github.brinewright.section.WorkedOut;
 import io.github.brinewright.section.YearInHome;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import io.github.brinewright.year.Study;
 import java.io.IOException;
@@ -54,7 +53,7 @@ public record Proposal(
 
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = new Wording(dealer.locale(), UnitSystem.US, PdfPages.TEXTS);
+    Wording words = PdfPages.words(dealer);
     Kit kit = new Kit(comparison, study, dealer, words, date, new Tag(Tag.Role.DOCUMENT));
     String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
     return new PdfPages(kit, title).write(parts(kit), carried.map(job -> attachment(job, words)));

@@ -7,7 +7,6 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.section.ControlSettings;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
 import java.util.List;
@@ -24,7 +23,7 @@ import java.util.Optional;
 public record SettingsSheet(Comparison comparison, Option option, Dealer dealer, LocalDate date) {
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = new Wording(dealer.locale(), UnitSystem.US, PdfPages.TEXTS);
+    Wording words = PdfPages.words(dealer);
     Kit kit =
         new Kit(comparison, Optional.empty(), dealer, words, date, new Tag(Tag.Role.DOCUMENT));
     String title =
@@ -32,7 +31,8 @@ public record SettingsSheet(Comparison comparison, Option option, Dealer dealer,
             "settings.title",
             Figure.of(option.unit().name()),
             Figure.of(comparison.home().site().contact().name()));
+    ControlSettings settings = new ControlSettings(kit, option);
     return new PdfPages(kit, title)
-        .write(List.of(new ControlSettings(kit, option).block()), Optional.empty());
+        .write(List.of(settings.block(), settings.startUp()), Optional.empty());
   }
 }

@@ -56,11 +56,17 @@ public final class ControlSettings {
     blocks.add(cycle().whole().after(4));
     blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.fit")).after(14));
     blocks.add(fit().whole().after(4));
-    blocks.add(kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")).after(16));
-    blocks.add(checks().after(4));
-    blocks.add(readings().whole().after(30));
-    blocks.add(cautions().after(16));
     return Block.stack(blocks);
+  }
+
+  /** What to check and to write down at start-up, as a block. */
+  public Block startUp() {
+    return Block.stack(
+        List.of(
+            kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")),
+            checks().after(4),
+            readings().whole().after(40),
+            cautions().after(20)));
   }
 
   private Block title() {
@@ -133,7 +139,7 @@ public final class ControlSettings {
     rows.add(
         List.of(
             kit.strong(kit.text("settings.together")).heading(),
-            kit.strong(figure(Figure.of(design.cycle().time(), 0))).right(),
+            kit.strong(words.number(minutesTogether(), 1)).right(),
             kit.cell("").right(),
             kit.strong(figure(Figure.of(design.cycle().water(), 1))).right()));
     List<Cell> header =
@@ -145,17 +151,24 @@ public final class ControlSettings {
     return new Table(tag.child(Tag.Role.TABLE), List.of(0.4, 0.2, 0.2, 0.2), header, rows, -1);
   }
 
-  /** Whole minutes, rounded up, but for the refill, whose step the control has. */
   private String minutes(CycleStep part) {
+    boolean refill = part.kind() == CycleStep.Kind.BRINE_REFILL;
+    return words.number(minutesToSet(part), refill ? 1 : 0);
+  }
+
+  /** Whole minutes, rounded up, but for the refill, whose step the control has. */
+  private static double minutesToSet(CycleStep part) {
     double exact = Minutes.of(part.time());
-    return part.kind() == CycleStep.Kind.BRINE_REFILL
-        ? words.number(exact, 1)
-        : words.number(Math.ceil(exact - 1e-9), 0);
+    return part.kind() == CycleStep.Kind.BRINE_REFILL ? exact : Math.ceil(exact - 1e-9);
+  }
+
+  private double minutesTogether() {
+    return design.cycle().parts().stream().mapToDouble(ControlSettings::minutesToSet).sum();
   }
 
   private Block fit() {
     List<List<Cell>> rows = new ArrayList<>();
-    rows.add(row("settings.resin", words.number(option.resin().cubicFeet(), 2) + " ft³"));
+    rows.add(row("settings.resin", words.resin(option.resin())));
     rows.add(row("settings.backwash", figure(Figure.of(design.flow().backwash(), 1))));
     rows.add(row("settings.drain", figure(Figure.of(design.flow().drain().chosen(), 1))));
     rows.add(row("settings.refillFlow", figure(Figure.of(design.refill().rate(), 2))));

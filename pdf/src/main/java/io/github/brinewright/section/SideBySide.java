@@ -45,7 +45,7 @@ public final class SideBySide {
   private Block table() {
     OptionTable table =
         new OptionTable(kit)
-            .row(kit.text("compare.bed"), o -> words.number(o.resin().cubicFeet(), 2) + " ft³")
+            .row(kit.text("compare.bed"), o -> words.resin(o.resin()))
             .row(kit.text("compare.control"), o -> words.term(o.candidate().control()))
             .row(kit.text("compare.method"), o -> words.term(o.design().basis().method()))
             .row(kit.text("compare.usable"), o -> figure(Figure.of(o.design().basis().usable())))
@@ -67,7 +67,7 @@ public final class SideBySide {
             .row(kit.text("compare.loss"), o -> loss(o.design().flow().pressureLoss()))
             .row(
                 kit.text("compare.efficiency"),
-                o -> words.number(o.design().effect().saltEfficiency().grainsPerPound(), 0))
+                o -> words.number(Figure.of(o.design().effect().saltEfficiency())))
             .row(kit.text("compare.price"), o -> words.about(o.quote().total()))
             .row(kit.text("compare.yearly"), o -> words.about(o.yearly().total()))
             .total(
@@ -86,13 +86,13 @@ public final class SideBySide {
   }
 
   private String serviceFlow(Option option) {
-    return words.number(option.unit().serviceFlow().gallonsPerMinute(), 1)
+    return words.number(Figure.of(option.unit().serviceFlow()))
         + " / "
         + figure(Figure.of(option.unit().peakServiceFlow()));
   }
 
   private String loss(Range<Pressure> range) {
-    return words.number(range.low().psi(), 0) + "–" + figure(Figure.of(range.high()));
+    return words.number(Figure.of(range.low())) + "–" + figure(Figure.of(range.high()));
   }
 
   private String limits(Option option) {

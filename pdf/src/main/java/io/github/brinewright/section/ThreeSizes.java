@@ -79,7 +79,7 @@ public final class ThreeSizes {
         .row(
             kit.text("compare.service"),
             o ->
-                words.number(o.unit().serviceFlow().gallonsPerMinute(), 1)
+                words.number(Figure.of(o.unit().serviceFlow()))
                     + " / "
                     + words.figure(Figure.of(o.unit().peakServiceFlow())))
         .row(

@@ -43,7 +43,14 @@ public final class WorkedOut {
 
   private Block sources(int from, int to) {
     return Block.stack(
-        IntStream.range(from, to).mapToObj(i -> tiny(number(i) + "  " + sources.get(i))).toList());
+        IntStream.range(from, to)
+            .mapToObj(
+                i ->
+                    new Paragraph(
+                        tag.child(Tag.Role.PARAGRAPH).language("en"),
+                        number(i) + "  " + sources.get(i),
+                        TextStyle.TINY))
+            .toList());
   }
 
   private Block tiny(String text) {

@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.joda.money.Money;
@@ -61,10 +62,18 @@ public final class YearInHome {
       header.add(kit.strong(name(control)).right());
     }
     List<List<Cell>> rows = new ArrayList<>();
-    rows.add(row("year.regenerations", o -> range(o.regenerations(), 0, Function.identity())));
-    rows.add(row("year.salt", o -> range(o.saltPounds(), 0, this::pounds)));
-    rows.add(row("year.water", o -> range(o.waterGallons(), 0, this::gallons)));
-    rows.add(row("year.hardDays", o -> range(o.hardDays(), 1, Function.identity())));
+    rows.add(
+        row("year.regenerations", o -> range(o.regenerations(), value -> Figure.of(value, 0))));
+    rows.add(
+        row("year.salt", o -> range(o.saltPounds(), value -> Figure.of(Mass.ofPounds(value), 0))));
+    rows.add(
+        row(
+            "year.water",
+            o -> range(o.waterGallons(), value -> Figure.of(Volume.ofGallons(value)))));
+    rows.add(
+        row(
+            "year.hardDays",
+            o -> range(o.hardDays(), value -> Figure.of(value, value < 10 ? 1 : 0))));
     rows.add(row("year.unused", o -> words.figure(Figure.percent(o.unusedShare()))));
     rows.add(row("year.cost", o -> words.about(study.costs().get(o.bed().control()))));
     List<Double> shares = new ArrayList<>(List.of(0.25));
@@ -92,23 +101,16 @@ public final class YearInHome {
     return row;
   }
 
-  private String range(Spread spread, int decimals, Function<String, String> unit) {
+  private String range(Spread spread, DoubleFunction<Figure> unit) {
+    String mean = words.figure(unit.apply(spread.mean()));
     if (spread.high() - spread.low() < 0.5) {
-      return unit.apply(words.number(spread.mean(), decimals));
+      return mean;
     }
     return kit.text(
         "year.range",
-        Figure.of(unit.apply(words.number(spread.mean(), decimals))),
-        Figure.of(words.number(spread.low(), 0)),
-        Figure.of(words.number(spread.high(), 0)));
-  }
-
-  private String pounds(String number) {
-    return words.text("unit.lb", Figure.of(number));
-  }
-
-  private String gallons(String number) {
-    return words.text("unit.gal", Figure.of(number));
+        Figure.of(mean),
+        Figure.of(words.number(unit.apply(Math.round(spread.low())))),
+        Figure.of(words.number(unit.apply(Math.round(spread.high())))));
   }
 
   private Block chart() {
