@@ -55,6 +55,12 @@ public record Dealer(
           Paper.LETTER,
           Units.US);
 
+  /** The same dealer writing for other readers. */
+  public Dealer writing(Locale language, Paper size, Units system) {
+    return new Dealer(
+        name, contact, license, accent, terms, validDays, currency, language, size, system);
+  }
+
   /** Keeps its own copy of {@code contact}. */
   public Dealer {
     contact = List.copyOf(contact);

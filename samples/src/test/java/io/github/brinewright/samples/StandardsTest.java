@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
@@ -18,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -25,6 +27,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -44,24 +47,28 @@ class StandardsTest {
     VeraGreenfieldFoundryProvider.initialise();
   }
 
-  static Stream<String> homes() {
-    return JOB.visits().stream().map(visit -> visit.site().id());
+  static Stream<Arguments> homesAndLanguages() {
+    return JOB.visits().stream()
+        .map(visit -> visit.site().id())
+        .flatMap(id -> Stream.of("en-US", "es-US", "fr-CA").map(tag -> Arguments.of(id, tag)));
   }
 
-  private static byte[] proposal(String id) {
+  private static Dealer dealer(String tag) {
+    Locale locale = Locale.forLanguageTag(tag);
+    return tag.equals("fr-CA")
+        ? JOB.dealer().writing(locale, Dealer.Paper.A4, Dealer.Units.METRIC)
+        : JOB.dealer().writing(locale, Dealer.Paper.LETTER, Dealer.Units.US);
+  }
+
+  /** Each kind of document for a home, in a language. */
+  static List<byte[]> documents(String id, String tag) {
     Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
-    return new Proposal(
-            comparison, JOB.study(comparison), JOB.dealer(), DAY, Optional.of(carried(id)))
-        .toPdf();
-  }
-
-  private static byte[] sheet(String id) {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
-    return new SettingsSheet(comparison, comparison.closest(), JOB.dealer(), DAY).toPdf();
-  }
-
-  private static byte[] onePage(String id) {
-    return new ComparisonPage(JOB.compare(JOB.visit(id).orElseThrow()), JOB.dealer(), DAY).toPdf();
+    Dealer dealer = dealer(tag);
+    return List.of(
+        new Proposal(comparison, JOB.study(comparison), dealer, DAY, Optional.of(carried(id)))
+            .toPdf(),
+        new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
+        new ComparisonPage(comparison, dealer, DAY).toPdf());
   }
 
   private static CarriedJob carried(String id) {
@@ -73,19 +80,23 @@ class StandardsTest {
   }
 
   @ParameterizedTest
-  @MethodSource("homes")
-  void documentsAreAccessible(String id) throws Exception {
-    assertThat(failures(proposal(id), PDFAFlavour.PDFUA_1)).isEmpty();
-    assertThat(failures(sheet(id), PDFAFlavour.PDFUA_1)).isEmpty();
-    assertThat(failures(onePage(id), PDFAFlavour.PDFUA_1)).isEmpty();
+  @MethodSource("homesAndLanguages")
+  void documentsAreAccessibleAndFitForAnArchive(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      assertThat(failures(document, PDFAFlavour.PDFUA_1)).isEmpty();
+      assertThat(failures(document, PDFAFlavour.PDFA_3_A)).isEmpty();
+    }
   }
 
   @ParameterizedTest
-  @MethodSource("homes")
-  void documentsAreFitForAnArchive(String id) throws Exception {
-    assertThat(failures(proposal(id), PDFAFlavour.PDFA_3_A)).isEmpty();
-    assertThat(failures(sheet(id), PDFAFlavour.PDFA_3_A)).isEmpty();
-    assertThat(failures(onePage(id), PDFAFlavour.PDFA_3_A)).isEmpty();
+  @MethodSource("homesAndLanguages")
+  void nothingOverlapsAndNothingLeavesThePage(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      TextBoxes boxes = TextBoxes.of(document);
+      assertThat(boxes.count()).isGreaterThan(30);
+      assertThat(boxes.outsideTheMargins()).isEmpty();
+      assertThat(boxes.overlaps()).isEmpty();
+    }
   }
 
   /** The validator itself can fail: an empty page without tags or metadata is refused. */
