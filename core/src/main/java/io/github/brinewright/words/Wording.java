@@ -6,6 +6,7 @@ import io.github.brinewright.source.Source;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Step;
+import io.github.brinewright.units.Hardness;
 import io.github.brinewright.units.Minutes;
 import io.github.brinewright.units.Quantity;
 import io.github.brinewright.units.Volume;
@@ -139,6 +140,12 @@ public final class Wording {
   /** A figure without its unit, for the first of a pair. */
   public String number(Figure figure) {
     return bare(figure, system);
+  }
+
+  /** A hardness in the unit that this wording does not use: mg/L for gpg and the other way. */
+  public String hardnessInOtherUnit(Hardness hardness) {
+    UnitSystem other = system == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
+    return figure(Figure.of(hardness), other);
   }
 
   /** The volume of a bed: cubic feet or liters. */

@@ -79,6 +79,12 @@ public record Proposal(
     }
     kit.study()
         .ifPresent(s -> parts.add(new YearInHome(kit, s).block().after(PdfPages.SECTION_GAP)));
-    return List.of(Block.stack(parts), new Signing(kit).block(), new WorkedOut(kit).block());
+    Block signing = new Signing(kit).block();
+    Block workedOut = new WorkedOut(kit).block();
+    if (kit.comparison().recommended().isPresent()) {
+      return List.of(Block.stack(parts), signing, workedOut);
+    }
+    parts.add(signing.after(PdfPages.SECTION_GAP));
+    return List.of(Block.stack(parts), workedOut);
   }
 }

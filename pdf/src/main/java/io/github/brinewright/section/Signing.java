@@ -30,7 +30,8 @@ public final class Signing {
   /** The section as a block. */
   public Block block() {
     List<Block> blocks = new ArrayList<>();
-    blocks.add(kit.heading(tag, kit.text("cautions.heading")));
+    boolean any = kit.comparison().recommended().isPresent();
+    blocks.add(kit.heading(tag, kit.text(any ? "cautions.heading" : "cautions.alone")));
     blocks.add(cautions().after(10));
     kit.comparison()
         .recommended()

@@ -55,16 +55,16 @@ public final class WaterAndHome {
         kit.text(
             "water.lead",
             Figure.of(water.hardness()),
-            Figure.of(kit.words().number(water.hardness().milligramsPerLitre(), 0) + " mg/L"),
+            Figure.of(kit.words().hardnessInOtherUnit(water.hardness())),
             Figure.of(hardnessClass));
     return Block.stack(
         List.of(
             kit.heading(tag, kit.text("water.heading")),
             kit.body(tag, lead + " " + origin()).after(8).keptWithNext(),
             scale(hardnessClass).after(14).keptWithNext(),
-            waterTable().whole().after(16),
-            notes().after(10),
-            kit.subheading(tag, kit.text("home.heading")).after(24),
+            waterTable().whole().after(12),
+            notes().after(6),
+            kit.subheading(tag, kit.text("home.heading")).after(18),
             homeTable().whole().after(6)));
   }
 
@@ -219,7 +219,7 @@ public final class WaterAndHome {
             .map(Finding::code)
             .map(code -> sentence(List.of(code)))
             .toList();
-    return more.isEmpty() ? width -> List.of() : kit.list(tag, more);
+    return Block.stack(more.stream().map(text -> kit.quiet(tag, text).after(2)).toList());
   }
 
   private Block homeTable() {

@@ -3,12 +3,17 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.PdfDocument;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
@@ -20,6 +25,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -69,6 +75,66 @@ class StandardsTest {
             .toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf());
+  }
+
+  /** Names as long as a job folder takes, in one word and in many. */
+  @Test
+  void longNamesAreNeitherCutNorOverlapping() throws Exception {
+    String word = "Wasserenthaertungsanlagenbesitzergemeinschaft".repeat(3);
+    String many = "the very long and winding household of many names ".repeat(3).strip();
+    String fixtures = "9 bathtub 9 shower 9 lavatory 9 water_closet 4 kitchen_sink";
+    JobFiles files =
+        JobFiles.of(
+            Map.of(
+                "dealer.properties",
+                "name=" + word + "\nstreet=" + many + "\nterms=" + many,
+                "units.csv",
+                "unit_id,name,resin_ft3,dosages_lb_per_ft3,price\n"
+                    + "A,"
+                    + word
+                    + ",1,6 8,900\nB,"
+                    + many
+                    + ",1.5,6 8,1200\nC,c,2,6,1500\n"
+                    + "D,d,2.5,6,1800\nE,e,3,6,2100\nF,f,4,6,2500\nG,g,5,6,3000\nH,h,6,6,3500\n",
+                "sites.csv",
+                "site_id,customer,street,hardness_gpg,people,fixtures\n"
+                    + "X,"
+                    + word
+                    + ","
+                    + many
+                    + ",18,3,\nY,"
+                    + many
+                    + ",s,18,3,"
+                    + fixtures
+                    + "\n"));
+    Job job = JobFolder.read(files).job().orElseThrow();
+
+    for (Visit visit : job.visits()) {
+      Comparison comparison = job.compare(visit);
+      byte[] pdf = new Proposal(comparison, job.study(comparison), job.dealer(), DAY).toPdf();
+      assertThat(TextBoxes.of(pdf).outsideTheMargins()).isEmpty();
+      assertThat(TextBoxes.of(pdf).overlaps()).isEmpty();
+      assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+    }
+  }
+
+  /** The geometry check itself can fail. */
+  @Test
+  void overlappingTextIsFound() throws Exception {
+    var description = new PdfDocument.Description("t", "a", Locale.US, DAY);
+    try (PdfDocument document = new PdfDocument(description)) {
+      Canvas canvas = document.addPage(300, 300);
+      canvas.ornament(
+          () -> {
+            canvas.text(50, 100, "one text", TextStyle.BODY);
+            canvas.text(60, 103, "another", TextStyle.BODY);
+            canvas.text(280, 150, "too far right", TextStyle.BODY);
+          });
+      TextBoxes boxes = TextBoxes.of(document.finish(new Tag(Tag.Role.DOCUMENT)));
+
+      assertThat(boxes.overlaps()).isNotEmpty();
+      assertThat(boxes.outsideTheMargins()).isNotEmpty();
+    }
   }
 
   private static CarriedJob carried(String id) {
