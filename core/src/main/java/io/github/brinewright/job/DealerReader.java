@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 
@@ -46,6 +47,8 @@ final class DealerReader {
           "shortest_interval_days",
           "lowest_pressure_psi",
           "reserve_risk_percent");
+
+  private static final Set<String> LANGUAGES = Set.of("en", "es", "fr");
 
   private final Row row;
 
@@ -112,8 +115,8 @@ final class DealerReader {
   private Locale locale(String tag) {
     Locale locale = Locale.forLanguageTag(tag);
     if (!Arrays.asList(Locale.getAvailableLocales()).contains(locale)
-        || locale.getLanguage().isEmpty()) {
-      row.note("locale", tag, "is not a known locale; write a tag such as en-US");
+        || !LANGUAGES.contains(locale.getLanguage())) {
+      row.note("locale", tag, "is not a locale we write in; write en-US, es-US, fr-CA or the like");
     }
     return locale;
   }

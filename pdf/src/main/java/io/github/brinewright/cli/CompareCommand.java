@@ -90,7 +90,7 @@ final class CompareCommand implements Callable<Integer> {
               single
                   ? ComparisonJson.one(simulated.get(0), words)
                   : ComparisonJson.many(simulated, words));
-      case CSV -> out.print(ComparisonCsv.of(comparisons));
+      case CSV -> out.print(ComparisonCsv.of(simulated));
       case TABLE -> simulated.forEach(one -> out.println(ComparisonTable.of(one, words)));
     }
     out.flush();

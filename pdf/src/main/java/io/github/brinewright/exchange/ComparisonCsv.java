@@ -4,6 +4,8 @@ import com.opencsv.CSVWriter;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Option;
 import io.github.brinewright.trace.Finding;
+import io.github.brinewright.year.Outcome;
+import io.github.brinewright.year.Spread;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -12,6 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -20,13 +24,13 @@ public final class ComparisonCsv {
   private ComparisonCsv() {}
 
   /** All candidates of the comparisons, best first within each home. */
-  public static String of(List<Comparison> comparisons) {
+  public static String of(List<Simulated> comparisons) {
     StringWriter text = new StringWriter();
     try (CSVWriter csv = new CSVWriter(text)) {
       boolean headed = false;
-      for (Comparison comparison : comparisons) {
-        for (Option option : comparison.options()) {
-          Map<String, @Nullable Object> row = row(comparison, option);
+      for (Simulated simulated : comparisons) {
+        for (Option option : simulated.comparison().options()) {
+          Map<String, @Nullable Object> row = row(simulated, option);
           if (!headed) {
             csv.writeNext(row.keySet().toArray(String[]::new), false);
             headed = true;
@@ -40,7 +44,8 @@ public final class ComparisonCsv {
     return text.toString();
   }
 
-  private static Map<String, @Nullable Object> row(Comparison comparison, Option option) {
+  private static Map<String, @Nullable Object> row(Simulated simulated, Option option) {
+    Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> row = new LinkedHashMap<>();
     row.put("siteId", comparison.home().site().id());
     row.put("recommended", comparison.recommended().filter(option::equals).isPresent());
@@ -50,7 +55,23 @@ public final class ComparisonCsv {
     row.put("lifeCostTotal", option.life().total().getAmount());
     row.put(
         "findings", option.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
+    if (simulated.years() > 0) {
+      addYear(row, simulated.outcome(option));
+    }
     return row;
+  }
+
+  /** Means of the simulated years; empty cells for an option that breaks a limit. */
+  private static void addYear(Map<String, @Nullable Object> row, Optional<Outcome> outcome) {
+    row.put("simulatedRegenerations", mean(outcome, Outcome::regenerations));
+    row.put("simulatedSaltLb", mean(outcome, Outcome::saltPounds));
+    row.put("simulatedWaterGal", mean(outcome, Outcome::waterGallons));
+    row.put("simulatedHardWaterDays", mean(outcome, Outcome::hardDays));
+  }
+
+  private static @Nullable Object mean(
+      Optional<Outcome> outcome, Function<Outcome, Spread> figure) {
+    return outcome.map(figure).map(spread -> Numbers.of(spread.mean())).orElse(null);
   }
 
   private static String[] cells(Map<String, @Nullable Object> row) {

@@ -67,7 +67,7 @@ public final class SideBySide {
             .row(kit.text("compare.loss"), o -> loss(o.design().flow().pressureLoss()))
             .row(
                 kit.text("compare.efficiency"),
-                o -> words.number(Figure.of(o.design().effect().saltEfficiency())))
+                o -> figure(Figure.of(o.design().effect().saltEfficiency())))
             .row(kit.text("compare.price"), o -> words.about(o.quote().total()))
             .row(kit.text("compare.yearly"), o -> words.about(o.yearly().total()))
             .total(

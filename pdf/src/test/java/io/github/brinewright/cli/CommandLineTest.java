@@ -223,6 +223,47 @@ class CommandLineTest {
   }
 
   @Test
+  void simulatedYearsStandInEveryFormat() throws Exception {
+    String job = folder.toString();
+    assertThat(run("compare", job, "--site", "A1", "--simulate", "20")).isZero();
+    assertThat(out.toString()).contains("20 simulated years", "days out of soft");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--simulate", "20", "--format", "csv")).isZero();
+    assertThat(out.toString()).contains("simulatedSaltLb");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--site", "A1", "--simulate", "20", "--format", "json"))
+        .isZero();
+    assertThat(firstCandidate(json(out.toString()))).containsKeys("year", "undominated");
+    assertThat(run("compare", job, "--simulate", "-1")).isEqualTo(2);
+  }
+
+  @Test
+  void aSettingsSheetIsWrittenForTheUnitAskedFor() throws IOException {
+    String job = folder.toString();
+    Path sheet = folder.resolve("sheets/a1.pdf");
+    assertThat(run("settings", job, "--site", "A1", "--unit", "bed-1", "--out", sheet.toString()))
+        .isZero();
+    assertThat(Files.readAllBytes(sheet)).startsWith("%PDF".getBytes());
+
+    Path none = folder.resolve("none.pdf");
+    assertThat(
+            run(
+                "settings",
+                job,
+                "--site",
+                "A1",
+                "--unit",
+                "bed-1",
+                "--dosage",
+                "7",
+                "--out",
+                none.toString()))
+        .isEqualTo(2);
+    assertThat(none).doesNotExist();
+    assertThat(err.toString()).contains("there is no unit \"bed-1\" with that dosage");
+  }
+
+  @Test
   void theTableMarksTheRecommendedInWords() {
     assertThat(run("compare", folder.toString(), "--site", "A1")).isZero();
     assertThat(out.toString()).contains("RECOMMENDED", "keeps all", "compensated hardness 18.0");

@@ -28,6 +28,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -278,7 +279,10 @@ class TownTest {
   }
 
   @Test
-  void theSameInputGivesTheSameBytes() {
-    assertThat(pdf(compare("H01"))).isEqualTo(pdf(compare("H01")));
+  void theSameInputGivesTheSameBytesOnAnyThread() {
+    byte[] alone = pdf(compare("H01"));
+
+    assertThat(IntStream.range(0, 16).parallel().mapToObj(i -> pdf(compare("H01"))))
+        .allSatisfy(pdf -> assertThat(pdf).isEqualTo(alone));
   }
 }
