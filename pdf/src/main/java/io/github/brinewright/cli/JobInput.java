@@ -1,5 +1,7 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.document.PdfReader;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Job;
@@ -61,6 +63,20 @@ final class JobInput {
   /** The home that a reopened proposal is about. */
   @Nullable String siteOfProposal() {
     return reopened.map(CarriedJob::site).orElse(null);
+  }
+
+  /** What a comparison changes against the proposal that was reopened here. */
+  Revision revisedBy(Comparison now) {
+    CarriedJob earlier =
+        reopened.orElseThrow(
+            () -> new UsageException("--since takes a proposal that carries its data"));
+    String site = now.home().site().id();
+    if (!usable() || !earlier.site().equals(site)) {
+      throw new UsageException(
+          "the earlier proposal is about home \"" + earlier.site() + "\", not \"" + site + "\"");
+    }
+    Comparison before = job().compare(visits(site).get(0));
+    return Revision.between(before, earlier.date(), now);
   }
 
   /** The job with one home, for a proposal to carry. */

@@ -1,6 +1,7 @@
 package io.github.brinewright.cli;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
@@ -57,6 +58,12 @@ final class ProposeCommand implements Callable<Integer> {
   boolean onePage;
 
   @Option(
+      names = "--since",
+      paramLabel = "PDF",
+      description = "An earlier proposal for the same home: says what has changed since.")
+  @Nullable Path since;
+
+  @Option(
       names = "--without-data",
       description = "Leaves out the data by which a proposal can be opened again.")
   boolean withoutData;
@@ -74,6 +81,9 @@ final class ProposeCommand implements Callable<Integer> {
     if (!input.usable()) {
       err.println("Nothing was written.");
       return 1;
+    }
+    if (since != null && which.all && input.job().visits().size() > 1) {
+      throw new UsageException("--since is about one home; name it with --site");
     }
     List<Visit> visits = input.visits(which.site);
     Path target = java.util.Objects.requireNonNull(out);
@@ -133,13 +143,19 @@ final class ProposeCommand implements Callable<Integer> {
     }
   }
 
+  private Optional<Revision> revision(Comparison now) {
+    return Optional.ofNullable(since)
+        .map(earlier -> JobInput.read(earlier, spec.commandLine().getErr()).revisedBy(now));
+  }
+
   private byte[] proposal(Comparison comparison, Visit visit, JobInput input, LocalDate day) {
     return new Proposal(
             comparison,
             input.job().study(comparison),
             input.job().dealer(),
             day,
-            withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)))
+            withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)),
+            revision(comparison))
         .toPdf();
   }
 }

@@ -1,11 +1,13 @@
 package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.document.Attachment;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.layout.Block;
+import io.github.brinewright.section.Changes;
 import io.github.brinewright.section.Costs;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.section.Opening;
@@ -33,22 +35,24 @@ import java.util.Optional;
  * @param dealer who proposes it
  * @param date of the proposal
  * @param carried the job that the file carries, so that it can be opened again
+ * @param revision what it changes against an earlier proposal
  */
 public record Proposal(
     Comparison comparison,
     Optional<Study> study,
     Dealer dealer,
     LocalDate date,
-    Optional<CarriedJob> carried) {
+    Optional<CarriedJob> carried,
+    Optional<Revision> revision) {
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
-    this(comparison, Optional.empty(), dealer, date, Optional.empty());
+    this(comparison, Optional.empty(), dealer, date, Optional.empty(), Optional.empty());
   }
 
   /** A proposal that carries no data of its own. */
   public Proposal(Comparison comparison, Optional<Study> study, Dealer dealer, LocalDate date) {
-    this(comparison, study, dealer, date, Optional.empty());
+    this(comparison, study, dealer, date, Optional.empty(), Optional.empty());
   }
 
   /** The PDF file. */
@@ -68,9 +72,11 @@ public record Proposal(
     }
   }
 
-  private static List<Block> parts(Kit kit) {
+  private List<Block> parts(Kit kit) {
     List<Block> parts = new ArrayList<>();
     parts.add(new Opening(kit).block());
+    revision.ifPresent(
+        changes -> parts.add(new Changes(kit, changes).block().after(PdfPages.SECTION_GAP)));
     parts.add(new WaterAndHome(kit).block().after(PdfPages.SECTION_GAP));
     parts.add(new SideBySide(kit).block().after(PdfPages.SECTION_GAP));
     if (kit.comparison().recommended().isPresent()) {

@@ -16,6 +16,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -169,6 +172,29 @@ class CommandLineTest {
     assertThat(out.toString()).isEqualTo(fromFolder);
     assertThat(run("propose", pdf, "--all", "--out", target.resolve("again").toString())).isZero();
     assertThat(names(target.resolve("again"))).containsExactly("proposal-B2.pdf");
+  }
+
+  @Test
+  void aRevisedQuoteSaysWhatHasChanged() throws IOException {
+    String job = folder.toString();
+    Path first = folder.resolve("first");
+    run("propose", job, "--all", "--out", first.toString(), "--date", "2026-05-02");
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    String earlier = first.resolve("proposal-A1.pdf").toString();
+    String second = folder.resolve("second").toString();
+
+    assertThat(run("propose", job, "--site", "A1", "--since", earlier, "--out", second)).isZero();
+
+    try (PDDocument revised = Loader.loadPDF(folder.resolve("second/proposal-A1.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(revised).replaceAll("\\s+", " ");
+      assertThat(text)
+          .contains("What changed since May 2, 2026")
+          .contains("Hardness of the water 18.0 gpg 21.0 gpg");
+    }
+    assertThat(run("propose", job, "--site", "B2", "--since", earlier, "--out", second))
+        .isEqualTo(1);
+    assertThat(err.toString()).contains("is about home \"A1\", not \"B2\"");
+    assertThat(run("propose", job, "--all", "--since", earlier, "--out", second)).isEqualTo(2);
   }
 
   @Test

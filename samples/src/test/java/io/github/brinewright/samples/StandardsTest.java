@@ -3,6 +3,7 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.document.Canvas;
 import io.github.brinewright.document.PdfDocument;
 import io.github.brinewright.document.Tag;
@@ -66,12 +67,25 @@ class StandardsTest {
         : JOB.dealer().writing(locale, Dealer.Paper.LETTER, Dealer.Units.US);
   }
 
+  /** The same home before a person moved in. */
+  private static Comparison other(String id) {
+    Visit visit = JOB.visit(id).orElseThrow();
+    int people = Math.max(1, visit.site().household().people() - 1);
+    return JOB.compare(new Visit(visit.site().withPeople(people), visit.tariff()));
+  }
+
   /** Each kind of document for a home, in a language. */
   static List<byte[]> documents(String id, String tag) {
     Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
     Dealer dealer = dealer(tag);
     return List.of(
-        new Proposal(comparison, JOB.study(comparison), dealer, DAY, Optional.of(carried(id)))
+        new Proposal(
+                comparison,
+                JOB.study(comparison),
+                dealer,
+                DAY,
+                Optional.of(carried(id)),
+                Optional.of(Revision.between(other(id), DAY.minusDays(30), comparison)))
             .toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf());

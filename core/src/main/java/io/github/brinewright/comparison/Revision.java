@@ -1,0 +1,99 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.trace.Figure;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a revised quote changes against an earlier one for the same home.
+ *
+ * @param since date of the earlier quote
+ * @param changes what is different, in the order in which it is told; empty when nothing is
+ */
+public record Revision(LocalDate since, List<Item> changes) {
+  /** Keeps its own copy of {@code changes}. */
+  public Revision {
+    changes = List.copyOf(changes);
+  }
+
+  /** What may be different. */
+  public enum Kind {
+    HARDNESS,
+    COMPENSATED_HARDNESS,
+    PEOPLE,
+    DAILY_LOAD,
+    RECOMMENDED_UNIT,
+    CONTROL,
+    SALT_EACH_TIME,
+    PRICE,
+    FIRST_YEAR,
+    COST_OVER_YEARS
+  }
+
+  /**
+   * One difference.
+   *
+   * @param kind what it is
+   * @param before in the earlier quote
+   * @param now in the revised one
+   */
+  public record Item(Kind kind, Figure before, Figure now) {}
+
+  /** Compares two quotes. */
+  public static Revision between(Comparison earlier, LocalDate since, Comparison now) {
+    Collector items = new Collector();
+    items.add(Kind.HARDNESS, hardness(earlier), hardness(now));
+    items.add(
+        Kind.COMPENSATED_HARDNESS,
+        Figure.of(earlier.home().compensatedHardness()),
+        Figure.of(now.home().compensatedHardness()));
+    items.add(Kind.PEOPLE, people(earlier), people(now));
+    items.add(
+        Kind.DAILY_LOAD, Figure.of(earlier.home().dailyLoad()), Figure.of(now.home().dailyLoad()));
+    Optional<Option> before = earlier.recommended();
+    Optional<Option> after = now.recommended();
+    if (before.isPresent() && after.isPresent()) {
+      items.addOptions(before.get(), after.get());
+    }
+    return new Revision(since, items.all);
+  }
+
+  private static Figure hardness(Comparison comparison) {
+    return Figure.of(comparison.home().site().water().hardness());
+  }
+
+  private static Figure people(Comparison comparison) {
+    return Figure.of(comparison.home().site().household().people());
+  }
+
+  /** Keeps what differs. */
+  private static final class Collector {
+    private final List<Item> all = new ArrayList<>();
+
+    void add(Kind kind, Figure before, Figure now) {
+      if (!before.equals(now)) {
+        all.add(new Item(kind, before, now));
+      }
+    }
+
+    void addOptions(Option before, Option now) {
+      add(Kind.RECOMMENDED_UNIT, Figure.of(before.unit().name()), Figure.of(now.unit().name()));
+      add(
+          Kind.CONTROL,
+          Figure.of(before.candidate().control()),
+          Figure.of(now.candidate().control()));
+      add(Kind.SALT_EACH_TIME, Figure.of(before.salt(), 1), Figure.of(now.salt(), 1));
+      add(Kind.PRICE, Figure.of(before.quote().total()), Figure.of(now.quote().total()));
+      add(
+          Kind.FIRST_YEAR,
+          Figure.about(before.yearly().total()),
+          Figure.about(now.yearly().total()));
+      add(
+          Kind.COST_OVER_YEARS,
+          Figure.about(before.life().total()),
+          Figure.about(now.life().total()));
+    }
+  }
+}
