@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -17,6 +18,7 @@ import org.joda.money.CurrencyUnit;
  * @param locale language and number formats of the documents
  * @param paper size of the page
  * @param units of the documents
+ * @param logo beside the name on the first page
  */
 public record Dealer(
     String name,
@@ -28,7 +30,8 @@ public record Dealer(
     CurrencyUnit currency,
     Locale locale,
     Paper paper,
-    Units units) {
+    Units units,
+    Optional<Logo> logo) {
   /** Units that documents are written in. */
   public enum Units {
     US,
@@ -53,12 +56,13 @@ public record Dealer(
           CurrencyUnit.USD,
           Locale.US,
           Paper.LETTER,
-          Units.US);
+          Units.US,
+          Optional.empty());
 
   /** The same dealer writing for other readers. */
   public Dealer writing(Locale language, Paper size, Units system) {
     return new Dealer(
-        name, contact, license, accent, terms, validDays, currency, language, size, system);
+        name, contact, license, accent, terms, validDays, currency, language, size, system, logo);
   }
 
   /** Keeps its own copy of {@code contact}. */

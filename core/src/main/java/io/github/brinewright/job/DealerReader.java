@@ -32,6 +32,7 @@ final class DealerReader {
           "license",
           "accent",
           "terms",
+          "logo",
           "valid_days",
           "currency",
           "locale",
@@ -52,8 +53,11 @@ final class DealerReader {
 
   private final Row row;
 
-  private DealerReader(Row row) {
+  private final JobFiles files;
+
+  private DealerReader(Row row, JobFiles files) {
     this.row = row;
+    this.files = files;
   }
 
   /** What the file says, with the usual values for what it leaves out. */
@@ -64,7 +68,7 @@ final class DealerReader {
     if (files.has(FILE)) {
       TextFile.read(files, FILE, problems).ifPresent(text -> load(text, row));
     }
-    DealerReader reader = new DealerReader(row);
+    DealerReader reader = new DealerReader(row, files);
     return new Reading(reader.dealer(), reader.terms(), reader.limits());
   }
 
@@ -102,7 +106,25 @@ final class DealerReader {
         currency(usual.currency()),
         row.text("locale").map(this::locale).orElse(usual.locale()),
         row.choice("paper", Dealer.Paper.class).orElse(usual.paper()),
-        row.choice("units", Dealer.Units.class).orElse(usual.units()));
+        row.choice("units", Dealer.Units.class).orElse(usual.units()),
+        row.text("logo").flatMap(this::logo));
+  }
+
+  private Optional<Logo> logo(String name) {
+    if (!name.matches("[\\p{L}\\p{N}._-]{1,80}") || !files.has(name)) {
+      row.note("logo", name, "is not in the job folder; write the name of a file beside this one");
+      return Optional.empty();
+    }
+    try {
+      Optional<Logo> logo = Logo.read(name, files.read(name));
+      if (logo.isEmpty()) {
+        row.note("logo", name, "is no PNG or JPEG of at most 2 MB and 4000 pixels a side");
+      }
+      return logo;
+    } catch (IOException unreadable) {
+      row.note("logo", name, "cannot be read: " + unreadable.getMessage());
+      return Optional.empty();
+    }
   }
 
   private List<String> contact() {

@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,10 @@ public final class JobExcerpt {
         texts.put(name, name.equals(SITES) ? oneHome(text.get(), siteId) : text.get());
       }
     }
+    Optional<Logo> logo = DealerReader.read(files, new ArrayList<>()).dealer().logo();
+    logo.ifPresent(
+        picture ->
+            texts.put(picture.file(), Base64.getEncoder().encodeToString(picture.content())));
     return texts;
   }
 

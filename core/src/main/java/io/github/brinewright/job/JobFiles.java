@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -51,7 +52,7 @@ public interface JobFiles {
     };
   }
 
-  /** Files held as text. */
+  /** Files held as text; a picture among them as Base64. */
   static JobFiles of(Map<String, String> texts) {
     Map<String, String> copy = Map.copyOf(texts);
     return new JobFiles() {
@@ -72,7 +73,10 @@ public interface JobFiles {
 
       @Override
       public byte[] read(String name) {
-        return Optional.ofNullable(copy.get(name)).orElse("").getBytes(StandardCharsets.UTF_8);
+        String text = Optional.ofNullable(copy.get(name)).orElse("");
+        return NAMES.contains(name)
+            ? text.getBytes(StandardCharsets.UTF_8)
+            : Base64.getMimeDecoder().decode(text);
       }
     };
   }

@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.PdfReader;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Job;
@@ -45,7 +46,18 @@ final class JobInput {
     JobReading reading = JobFolder.read(files);
     reading.problems().forEach(err::println);
     reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
+    reading.job().flatMap(job -> colourNote(job.dealer().accent())).ifPresent(err::println);
     return new JobInput(reading, files, reopened);
+  }
+
+  private static Optional<String> colourNote(String accent) {
+    Ink ink = Ink.of(accent);
+    return ink.equals(ink.readable())
+        ? Optional.empty()
+        : Optional.of(
+            "note: accent "
+                + accent
+                + " is too light to read on white (contrast below 4.5); it is darkened in documents");
   }
 
   private static Optional<CarriedJob> reopened(Path path) {

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.ObjDoubleConsumer;
 import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.jspecify.annotations.Nullable;
 
 /** Draws on one page. Points, from the top left corner, downwards. */
@@ -28,6 +30,7 @@ public final class Canvas {
   /** A point of the page. */
   public record Point(double x, double y) {}
 
+  private final PDDocument document;
   private final PDPageContentStream out;
   private final Map<Typeface.Weight, PDFont> fonts;
   private final double height;
@@ -37,11 +40,13 @@ public final class Canvas {
   private @Nullable Tag open;
 
   Canvas(
+      PDDocument document,
       PDPageContentStream out,
       Map<Typeface.Weight, PDFont> fonts,
       double height,
       int page,
       ObjDoubleConsumer<String> bookmarks) {
+    this.document = document;
     this.out = out;
     this.fonts = fonts;
     this.height = height;
@@ -145,6 +150,24 @@ public final class Canvas {
           out.addRect((float) x, (float) (height - top - tall), (float) width, (float) tall);
           out.fill();
         });
+  }
+
+  /**
+   * Draws a picture.
+   *
+   * @param name of its file
+   * @param content PNG or JPEG
+   */
+  public void picture(
+      String name, byte[] content, double x, double top, double width, double tall) {
+    draw(
+        () ->
+            out.drawImage(
+                PDImageXObject.createFromByteArray(document, content, name),
+                (float) x,
+                (float) (height - top - tall),
+                (float) width,
+                (float) tall));
   }
 
   void close() {

@@ -116,7 +116,12 @@ public final class PdfDocument implements AutoCloseable {
       PDPageContentStream out = new PDPageContentStream(document, page);
       Canvas canvas =
           new Canvas(
-              out, fonts, height, pages.size() - 1, (text, top) -> bookmark(text, page, top));
+              document,
+              out,
+              fonts,
+              height,
+              pages.size() - 1,
+              (text, top) -> bookmark(text, page, top));
       canvases.add(canvas);
       return canvas;
     } catch (IOException failure) {

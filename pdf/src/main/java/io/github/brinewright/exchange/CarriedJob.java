@@ -8,6 +8,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What a proposal carries: the files of its job and which home it is about, so that it can be
@@ -38,6 +39,7 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
     JobFiles.NAMES.stream()
         .filter(files::containsKey)
         .forEach(name -> ordered.put(name, files.get(name)));
+    new TreeMap<>(files).forEach(ordered::putIfAbsent);
     fields.put("files", ordered);
     return JSON.std.with(JSON.Feature.PRETTY_PRINT_OUTPUT).asBytes(fields);
   }

@@ -3,6 +3,7 @@ package io.github.brinewright.layout;
 import io.github.brinewright.document.Canvas;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
+import io.github.brinewright.job.Logo;
 import java.util.List;
 
 /**
@@ -45,6 +46,28 @@ public record Drawing(Tag tag, double height, Artist artist) implements Block {
                                 0.8,
                                 ink,
                                 Canvas.Stroke.SOLID))));
+  }
+
+  /**
+   * A picture at the right edge, scaled into a box, without meaning of its own.
+   *
+   * @param logo to draw
+   * @param most its greatest width and height
+   */
+  public static Block atRight(Logo logo, Box most) {
+    double scale = Math.min(most.width() / logo.width(), most.height() / logo.height());
+    double wide = logo.width() * scale;
+    double tall = logo.height() * scale;
+    return width ->
+        List.of(
+            Slice.of(
+                0,
+                tall,
+                (canvas, x, y) ->
+                    canvas.ornament(
+                        () ->
+                            canvas.picture(
+                                logo.file(), logo.content(), x + width - wide, y, wide, tall))));
   }
 
   /** A horizontal rule across the width, without meaning. */

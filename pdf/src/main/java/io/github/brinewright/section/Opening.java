@@ -5,9 +5,12 @@ import io.github.brinewright.comparison.Option;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.job.Logo;
 import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Box;
 import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.Overlay;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.resin.Regenerant;
 import io.github.brinewright.sizing.Contact;
@@ -23,6 +26,7 @@ import java.util.stream.Stream;
 /** The first page: what we recommend, why, and what to know before deciding. */
 public final class Opening {
   private static final double SPACE = 17;
+  private static final Box LOGO = new Box(0, 0, 130, 42);
 
   private final Kit kit;
   private final Comparison comparison;
@@ -60,7 +64,16 @@ public final class Opening {
                 .filter(line -> !line.isEmpty())
                 .reduce((a, b) -> a + "  ·  " + b)
                 .orElse(""));
-    return Block.stack(List.of(name, contact.after(2), Drawing.rule(1.2, kit.accent()).after(7)));
+    Block text = Block.stack(List.of(name, contact.after(2)));
+    Block head = kit.dealer().logo().map(logo -> beside(text, logo)).orElse(text);
+    return Block.stack(List.of(head, Drawing.rule(1.2, kit.accent()).after(7)));
+  }
+
+  private static Block beside(Block text, Logo logo) {
+    return width ->
+        List.of(
+            Overlay.of(
+                Drawing.atRight(logo, LOGO).slices(width), text.slices(width - LOGO.width() - 20)));
   }
 
   private Block title() {

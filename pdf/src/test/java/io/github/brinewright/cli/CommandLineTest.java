@@ -6,6 +6,7 @@ import com.fasterxml.jackson.jr.ob.JSON;
 import com.opencsv.CSVReader;
 import io.github.brinewright.document.PdfReader;
 import io.github.brinewright.exchange.CarriedJob;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringReader;
@@ -16,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -195,6 +197,38 @@ class CommandLineTest {
         .isEqualTo(1);
     assertThat(err.toString()).contains("is about home \"A1\", not \"B2\"");
     assertThat(run("propose", job, "--all", "--since", earlier, "--out", second)).isEqualTo(2);
+  }
+
+  private void writeLogo(int width, int height) throws IOException {
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    ImageIO.write(image, "png", folder.resolve("logo.png").toFile());
+    Files.writeString(folder.resolve("dealer.properties"), "logo=logo.png\naccent=#FFE000\n");
+  }
+
+  @Test
+  void aLogoIsDrawnAndCarriedAndALightColourIsDarkenedWithANote() throws IOException {
+    Path target = folder.resolve("out");
+    for (int height : new int[] {40, 3_000}) {
+      writeLogo(300, height);
+      assertThat(run("propose", folder.toString(), "--site", "A1", "--out", target.toString()))
+          .isZero();
+      assertThat(run("compare", target.resolve("proposal-A1.pdf").toString())).isZero();
+    }
+    assertThat(err.toString()).contains("#FFE000 is too light");
+  }
+
+  @Test
+  void aLogoThatIsNoPictureIsExplained() throws IOException {
+    Files.writeString(folder.resolve("logo.png"), "not a picture");
+    Files.writeString(folder.resolve("dealer.properties"), "logo=logo.png\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("dealer.properties, column logo")
+        .contains("no PNG or JPEG");
+
+    Files.writeString(folder.resolve("dealer.properties"), "logo=../secret.png\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString()).contains("is not in the job folder");
   }
 
   @Test

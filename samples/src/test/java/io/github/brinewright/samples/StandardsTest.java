@@ -18,17 +18,20 @@ import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.BeforeAll;
@@ -101,7 +104,9 @@ class StandardsTest {
         JobFiles.of(
             Map.of(
                 "dealer.properties",
-                "name=" + word + "\nstreet=" + many + "\nterms=" + many,
+                "name=" + word + "\nstreet=" + many + "\nterms=" + many + "\nlogo=tall.png",
+                "tall.png",
+                tallPicture(),
                 "units.csv",
                 "unit_id,name,resin_ft3,dosages_lb_per_ft3,price\n"
                     + "A,"
@@ -128,8 +133,19 @@ class StandardsTest {
       byte[] pdf = new Proposal(comparison, job.study(comparison), job.dealer(), DAY).toPdf();
       assertThat(TextBoxes.of(pdf).outsideTheMargins()).isEmpty();
       assertThat(TextBoxes.of(pdf).overlaps()).isEmpty();
+      assertThat(job.dealer().logo()).isPresent();
       assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+      assertThat(failures(pdf, PDFAFlavour.PDFA_3_A)).isEmpty();
     }
+  }
+
+  /** A half transparent picture, much taller than wide, in Base64. */
+  private static String tallPicture() throws IOException {
+    BufferedImage image = new BufferedImage(60, 900, BufferedImage.TYPE_INT_ARGB);
+    image.setRGB(30, 450, 0x80FF0000);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    ImageIO.write(image, "png", bytes);
+    return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 
   /** The geometry check itself can fail. */
