@@ -26,6 +26,7 @@ import picocli.CommandLine.Option;
 
 /** A home and a unit described by options alone, for a first look without a job folder. */
 final class QuickHome {
+  private static final double USUAL_GPM = 0.5;
   private static final Duration TENTH_OF_A_MINUTE = Duration.ofSeconds(6);
 
   @Option(
@@ -62,8 +63,8 @@ final class QuickHome {
       description = "clock, metered_immediate or metered_delayed (default).")
   @Nullable Control control;
 
-  @Option(names = "--refill-gpm", defaultValue = "0.5", description = "Brine refill flow, gpm.")
-  double refillGpm;
+  @Option(names = "--refill-gpm", description = "Brine refill flow, gpm (default: 0.5).")
+  @Nullable Double refillGpm;
 
   boolean given() {
     return hardness != null;
@@ -98,12 +99,19 @@ final class QuickHome {
 
   private List<Offer> offers(CurrencyUnit currency) {
     if (ratedGrains == null && resinCubicFeet == null) {
+      if (control != null || dosage != null || refillGpm != null) {
+        throw new UsageException(
+            "--control, --dosage and --refill-gpm describe one unit;"
+                + " give its --rated-grains or --resin-ft3 too");
+      }
       return BuiltInOffers.all(currency);
     }
     SoftenerUnit.Builder unit =
         bed()
             .controls(EnumSet.of(control == null ? Control.METERED_DELAYED : control))
-            .refill(FlowRate.ofGallonsPerMinute(refillGpm), TENTH_OF_A_MINUTE);
+            .refill(
+                FlowRate.ofGallonsPerMinute(refillGpm == null ? USUAL_GPM : refillGpm),
+                TENTH_OF_A_MINUTE);
     return List.of(Offer.unpriced(unit.build(), currency));
   }
 

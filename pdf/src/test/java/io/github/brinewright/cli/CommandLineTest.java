@@ -104,6 +104,10 @@ class CommandLineTest {
     assertThat(run("compare")).isEqualTo(2);
     assertThat(run("compare", folder.toString(), "--hardness", "3gpg")).isEqualTo(2);
     assertThat(run("compare", "--people", "0", "--hardness", "10gpg")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--control", "clock")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--rated-grains", "-5")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--resin-ft3", "1", "--dosage", "99"))
+        .isEqualTo(2);
     assertThat(run("propose", folder.toString(), "--all")).isEqualTo(2);
     assertThat(run("propose", folder.toString(), "--out", "x")).isEqualTo(2);
     assertThat(run("compare", folder.resolve("nowhere").toString())).isEqualTo(2);

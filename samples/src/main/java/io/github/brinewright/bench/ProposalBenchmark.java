@@ -4,8 +4,10 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.year.Study;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -35,6 +37,12 @@ public class ProposalBenchmark {
   @Benchmark
   public Comparison compare() {
     return job.compare(job.visits().get(0));
+  }
+
+  /** The simulated years, the best dosage and the changes that a proposal speaks of. */
+  @Benchmark
+  public Optional<Study> study() {
+    return job.study(comparison);
   }
 
   /** The PDF of a comparison. */
