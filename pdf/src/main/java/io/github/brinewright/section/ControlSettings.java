@@ -14,6 +14,7 @@ import io.github.brinewright.layout.Table;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.regeneration.CycleStep;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.resin.DosageCurveBasis;
 import io.github.brinewright.sizing.Contact;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.trace.Figure;
@@ -61,12 +62,17 @@ public final class ControlSettings {
 
   /** What to check and to write down at start-up, as a block. */
   public Block startUp() {
-    return Block.stack(
-        List.of(
-            kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")),
-            checks().after(4),
-            readings().whole().after(40),
-            cautions().after(20)));
+    List<Block> blocks =
+        new ArrayList<>(
+            List.of(
+                kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")),
+                checks().after(4),
+                readings().whole().after(40),
+                cautions().after(20)));
+    if (design.basis() instanceof DosageCurveBasis basis) {
+      blocks.add(new ResinCurve(kit, tag, option, basis).block().after(24));
+    }
+    return Block.stack(blocks);
   }
 
   private Block title() {

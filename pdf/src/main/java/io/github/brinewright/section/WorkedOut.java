@@ -38,6 +38,7 @@ public final class WorkedOut {
     int half = (sources.size() + 1) / 2;
     blocks.add(new Columns(List.of(sources(0, half), sources(half, sources.size())), 18).after(3));
     addNotes(blocks);
+
     return Block.stack(blocks);
   }
 

@@ -52,6 +52,7 @@ public final class YearInHome {
     blocks.add(table().whole().after(10).keptWithNext());
     blocks.add(chart().after(12));
     sentences().forEach(text -> blocks.add(kit.body(tag, text).after(6)));
+    blocks.add(new CostParts(kit, tag).block().whole().after(18));
     return Block.stack(blocks);
   }
 

@@ -104,7 +104,7 @@ class TownTest {
     }
     comparison.whyRecommended().ifPresent(reason -> numbers.allowText(words.reason(reason)));
     Arrays.stream(Caution.values()).forEach(c -> numbers.allowText(words.caution(c)));
-    for (int tick = 0; tick <= 40; tick++) {
+    for (int tick = 0; tick <= 100; tick++) {
       numbers.allow(BigDecimal.valueOf(500L * tick));
     }
     allowWater(numbers, comparison);

@@ -1,0 +1,82 @@
+package io.github.brinewright.chart;
+
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.layout.Box;
+import io.github.brinewright.layout.Drawing;
+import java.util.List;
+
+/**
+ * Horizontal bars whose parts add up, told apart by shades of grey with white gaps and a legend in
+ * the same order, so that they read in black and white.
+ *
+ * @param bars from top to bottom
+ * @param parts names of the parts, from left to right; five at most
+ */
+public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing.Artist {
+  /**
+   * One bar.
+   *
+   * @param name on its left
+   * @param values of its parts
+   * @param label on its right
+   * @param marked whether it stands out
+   */
+  public record Bar(String name, List<Double> values, String label, boolean marked) {
+    double total() {
+      return values.stream().mapToDouble(Double::doubleValue).sum();
+    }
+  }
+
+  private static final double EACH = 17;
+  private static final double THICK = 10;
+  private static final double NAMES = 118;
+  private static final double LABELS = 62;
+  private static final double GAP = 0.8;
+  private static final double LEGEND = 20;
+  private static final float[] SHADES = {0.22f, 0.45f, 0.62f, 0.76f, 0.88f};
+
+  /** Height for a number of bars, in points. */
+  public static double heightFor(int bars) {
+    return bars * EACH + LEGEND;
+  }
+
+  @Override
+  public void draw(Canvas canvas, Box frame) {
+    double longest = bars.stream().mapToDouble(Bar::total).max().orElse(1);
+    double scale = (frame.width() - NAMES - LABELS) / Math.max(longest, 1e-9);
+    for (int i = 0; i < bars.size(); i++) {
+      draw(canvas, bars.get(i), frame.x(), frame.y() + i * EACH, scale);
+    }
+    legend(canvas, frame.x() + NAMES, frame.y() + bars.size() * EACH + 6);
+  }
+
+  private static void draw(Canvas canvas, Bar bar, double x, double top, double scale) {
+    TextStyle style = bar.marked() ? TextStyle.SMALL.bold() : TextStyle.SMALL;
+    canvas.text(x, top + THICK - 1, style.fitting(bar.name(), NAMES - 8), style);
+    double left = x + NAMES;
+    for (int i = 0; i < bar.values().size(); i++) {
+      double width = bar.values().get(i) * scale;
+      if (width > GAP) {
+        canvas.fill(left, top, width - GAP, THICK, shade(i));
+      }
+      left += width;
+    }
+    canvas.text(left + 6, top + THICK - 1, bar.label(), style);
+  }
+
+  private static Ink shade(int part) {
+    float grey = SHADES[part % SHADES.length];
+    return new Ink(grey, grey, grey);
+  }
+
+  private void legend(Canvas canvas, double x, double top) {
+    double left = x;
+    for (int i = 0; i < parts.size(); i++) {
+      canvas.fill(left, top, 7, 7, shade(i));
+      canvas.text(left + 10, top + 6.5, parts.get(i), TextStyle.TINY);
+      left += 10 + TextStyle.TINY.width(parts.get(i)) + 14;
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.chart.StackedBars;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.trace.Figure;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The first year's costs as stacked bars; the table of the cost section holds their numbers. */
+final class CostParts {
+  private final Kit kit;
+  private final Tag tag;
+
+  CostParts(Kit kit, Tag section) {
+    this.kit = kit;
+    tag = section;
+  }
+
+  Block block() {
+    List<StackedBars.Bar> bars = kit.columns().stream().map(this::bar).toList();
+    List<String> parts = Arrays.stream(CostKind.values()).map(kit.words()::term).toList();
+    String alternative =
+        bars.stream()
+            .map(bar -> kit.text("year.stack.bar", Figure.of(bar.name()), Figure.of(bar.label())))
+            .collect(Collectors.joining(" "));
+    Tag figure =
+        tag.child(Tag.Role.FIGURE).alternative(kit.text("year.stack.alt", Figure.of(alternative)));
+    Block drawing =
+        new Drawing(figure, StackedBars.heightFor(bars.size()), new StackedBars(bars, parts));
+    return Block.stack(List.of(kit.subheading(tag, kit.text("year.stack")), drawing.after(6)));
+  }
+
+  private StackedBars.Bar bar(Option option) {
+    List<Double> values =
+        option.yearly().lines().values().stream()
+            .map(money -> money.getAmount().doubleValue())
+            .toList();
+    boolean marked = kit.comparison().recommended().filter(option::equals).isPresent();
+    return new StackedBars.Bar(
+        option.unit().name(), values, kit.words().about(option.yearly().total()), marked);
+  }
+}

@@ -1,0 +1,85 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.chart.CapacityCurve;
+import io.github.brinewright.comparison.Option;
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.resin.CapacityBasis;
+import io.github.brinewright.resin.DosageCurveBasis;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.units.ResinCapacity;
+import io.github.brinewright.units.SaltDosage;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** The resin's capacity against salt dosage, with the settings in stock. In US units. */
+final class ResinCurve {
+  private static final int STEPS = 40;
+
+  private final Kit kit;
+  private final Tag tag;
+  private final Option option;
+  private final DosageCurveBasis basis;
+
+  ResinCurve(Kit kit, Tag section, Option option, DosageCurveBasis basis) {
+    this.kit = kit;
+    tag = section;
+    this.option = option;
+    this.basis = basis;
+  }
+
+  Block block() {
+    CapacityCurve artist =
+        new CapacityCurve(
+            curve(),
+            option.unit().bases().stream().map(this::marked).toList(),
+            dosage -> kit.words().number(dosage, 0),
+            capacity -> kit.words().number(capacity, 0),
+            kit.accent());
+    Tag figure = tag.child(Tag.Role.FIGURE).alternative(alternative());
+    return Block.stack(
+            List.of(
+                kit.subheading(tag, Tag.Role.H2, kit.text("settings.curve")),
+                kit.quiet(tag, kit.text("settings.curveLead")),
+                new Drawing(figure, CapacityCurve.HEIGHT, artist).after(4)))
+        .whole();
+  }
+
+  private List<Canvas.Point> curve() {
+    SaltDosage low = basis.resinType().curve().lowest();
+    SaltDosage span = basis.resinType().curve().highest().minus(low);
+    return IntStream.rangeClosed(0, STEPS)
+        .mapToObj(i -> low.plus(span.times((double) i / STEPS)))
+        .map(dosage -> dosage.min(basis.resinType().curve().highest()))
+        .map(this::point)
+        .toList();
+  }
+
+  private Canvas.Point point(SaltDosage dosage) {
+    return new Canvas.Point(dosage.poundsPerCubicFoot(), capacity(dosage).grainsPerCubicFoot());
+  }
+
+  private ResinCapacity capacity(SaltDosage dosage) {
+    return basis.resinType().curve().at(dosage);
+  }
+
+  private CapacityCurve.Marked marked(CapacityBasis stocked) {
+    SaltDosage dosage = ((DosageCurveBasis) stocked).dosage();
+    return new CapacityCurve.Marked(point(dosage), dosage.equals(basis.dosage()));
+  }
+
+  private String alternative() {
+    SaltDosage low = basis.resinType().curve().lowest();
+    SaltDosage high = basis.resinType().curve().highest();
+    return kit.text(
+        "settings.curve.alt",
+        Figure.of(capacity(low)),
+        Figure.of(low),
+        Figure.of(capacity(high)),
+        Figure.of(high),
+        Figure.of(capacity(basis.dosage())),
+        Figure.of(basis.dosage()));
+  }
+}
