@@ -95,7 +95,17 @@ final class BedYear {
     for (int day = from; day < to; day++) {
       double use = gallons[day];
       boolean due = since >= days || (rest <= dueBelow && since > 0);
-      if (due || use > rest - keep) {
+      double after = use - hardShare * use - (rest - keep);
+      if (immediate && !due && after > 0 && after < set) {
+        // One regeneration within the day, by far the most common event of this control.
+        regenerations++;
+        longest = Math.max(longest, since);
+        unused += keep;
+        duringCycle += hardShare * use;
+        softened += use - hardShare * use;
+        rest = capacity - after;
+        since = 1;
+      } else if (due || use > rest - keep) {
         left = rest;
         gap = since;
         happen(due, use);
