@@ -21,12 +21,14 @@ public final class LifeCost implements Explained {
   private final Quote quote;
   private final YearlyCost yearly;
   private final Escalation escalation;
+  private final Money total;
 
   /** Adds up an option's life. */
   public LifeCost(Quote quote, YearlyCost yearly, Escalation escalation) {
     this.quote = quote;
     this.yearly = yearly;
     this.escalation = escalation;
+    total = after(years());
   }
 
   /** The years compared. */
@@ -36,7 +38,7 @@ public final class LifeCost implements Explained {
 
   /** Price and years up to the end of the span compared. */
   public Money total() {
-    return after(years());
+    return total;
   }
 
   /**

@@ -2,6 +2,7 @@ package io.github.brinewright.cost;
 
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.sizing.SoftenerUnit;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -32,7 +33,7 @@ public record Offer(
   }
 
   /** A unit whose prices are not known; all are zero. */
-  public static Offer unpriced(SoftenerUnit unit, org.joda.money.CurrencyUnit currency) {
+  public static Offer unpriced(SoftenerUnit unit, CurrencyUnit currency) {
     Money zero = Money.zero(currency);
     return new Offer(unit, zero, zero, zero, zero);
   }

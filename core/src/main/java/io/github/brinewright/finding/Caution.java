@@ -2,6 +2,7 @@ package io.github.brinewright.finding;
 
 import io.github.brinewright.resin.Regenerant;
 import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Severity;
 import io.github.brinewright.water.WaterSource;
 import java.util.Arrays;
@@ -37,16 +38,19 @@ public enum Caution {
    * The cautions that apply.
    *
    * @param home the home
+   * @param findings of the home
    * @param offered the salts of the options shown
    */
-  public static List<Caution> applying(HomeLoad home, Set<Regenerant> offered) {
-    return Arrays.stream(values()).filter(caution -> caution.applies(home, offered)).toList();
+  public static List<Caution> applying(
+      HomeLoad home, List<Finding> findings, Set<Regenerant> offered) {
+    return Arrays.stream(values())
+        .filter(caution -> caution.applies(home, findings, offered))
+        .toList();
   }
 
-  private boolean applies(HomeLoad home, Set<Regenerant> offered) {
+  private boolean applies(HomeLoad home, List<Finding> findings, Set<Regenerant> offered) {
     return switch (this) {
-      case PRE_TREATMENT ->
-          HomeRule.findings(home).stream().anyMatch(f -> f.severity() == Severity.CAUTION);
+      case PRE_TREATMENT -> findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION);
       case POTASSIUM -> offered.contains(Regenerant.POTASSIUM_CHLORIDE);
       case WELL_TESTS -> home.site().water().source() == WaterSource.PRIVATE_WELL;
       default -> true;

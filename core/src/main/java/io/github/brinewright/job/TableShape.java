@@ -1,6 +1,7 @@
 package io.github.brinewright.job;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The columns of one file of a job folder.
@@ -11,6 +12,6 @@ import java.util.List;
  */
 record TableShape(String file, List<String> required, List<String> optional) {
   List<String> known() {
-    return java.util.stream.Stream.concat(required.stream(), optional.stream()).toList();
+    return Stream.concat(required.stream(), optional.stream()).toList();
   }
 }

@@ -12,14 +12,20 @@ import io.github.brinewright.units.Concentration;
 import io.github.brinewright.units.HardnessAmount;
 import io.github.brinewright.water.Substance;
 import io.github.brinewright.water.WaterAnalysis;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** Works out candidates for one home. Immutable; may be shared between threads. */
+/**
+ * Works out candidates for one home; the flow through a unit is worked out once for all its
+ * settings. May be shared between threads.
+ */
 public final class Sizer {
   /** Iron from which the longer backwash is chosen: the secondary limit of 40 CFR 143.3. */
   private static final Concentration IRON_BEARING = Concentration.ofMilligramsPerLitre(0.3);
 
   private final HomeLoad home;
   private final double reserveRisk;
+  private final Map<SoftenerUnit, FlowCheck> flows = new ConcurrentHashMap<>();
 
   /** A sizer for a home; delayed controls hold back one design day. */
   public Sizer(HomeLoad home) {
@@ -40,7 +46,7 @@ public final class Sizer {
   /** Works out one candidate in full. It may turn out not to be feasible. */
   public Design design(Candidate candidate) {
     SoftenerUnit unit = candidate.unit();
-    FlowCheck flow = new FlowCheck(unit, home);
+    FlowCheck flow = flows.computeIfAbsent(unit, each -> new FlowCheck(each, home));
     Schedule schedule = schedule(candidate);
     BrineRefill refill = new BrineRefill(candidate.basis(), unit.refillRate(), unit.refillStep());
     Cycle cycle = new Cycle(plan(unit), unit.resinVolume(), flow.drain().chosen(), refill);

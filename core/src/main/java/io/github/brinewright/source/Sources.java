@@ -107,10 +107,6 @@ public final class Sources {
       Source.published(
           "nsf-44", "NSF/ANSI 44: at least 3,350 grains/lb and at most 5.0 gal per 1,000 grains");
 
-  /** Stricter efficiency limit of one state. */
-  public static final Source CALIFORNIA =
-      Source.published("cal-hsc", "California Health and Safety Code 116785: 4,000 grains/lb");
-
   /** Best practice of one sewerage district. */
   public static final Source MMSD =
       Source.published("mmsd", "Madison sewerage district guidelines: at least 3 days");

@@ -67,13 +67,17 @@ public record DosageStudy(List<Point> curve, Point best, List<Point> stocked) {
   /** Studies the bed of an option; empty when it is sized by a rating or nothing is feasible. */
   public static Optional<DosageStudy> of(Comparer comparer, Comparison comparison, Option option) {
     return option.design().basis() instanceof DosageCurveBasis basis
-        ? new Search(comparer, comparison, option, basis).study()
+        ? new Search(comparer, comparer.sizer(comparison.home()), comparison, option, basis).study()
         : Optional.empty();
   }
 
   /** Tries dosages on one bed and control. */
   private record Search(
-      Comparer comparer, Comparison comparison, Option option, DosageCurveBasis basis) {
+      Comparer comparer,
+      Sizer sizer,
+      Comparison comparison,
+      Option option,
+      DosageCurveBasis basis) {
     Optional<DosageStudy> study() {
       CapacityCurve table = basis.resinType().curve();
       double low = table.lowest().poundsPerCubicFoot();
@@ -120,7 +124,6 @@ public record DosageStudy(List<Point> curve, Point best, List<Point> stocked) {
           new DosageCurveBasis(
               basis.resinType(), basis.resin(), dosage, basis.designFactor(), basis.regenerant());
       Candidate candidate = new Candidate(option.unit(), other, option.candidate().control());
-      Sizer sizer = comparer.sizer(comparison.home());
       Option tried =
           comparer.appraise(sizer.design(candidate), option.offer(), comparison.tariff());
       return tried.feasible()

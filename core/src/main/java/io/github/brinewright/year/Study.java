@@ -9,6 +9,7 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Sizer;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -106,7 +107,7 @@ public record Study(
     List<Outcome> outcomes =
         new YearSimulation(DemandModel.of(comparison.home()), years, seed)
             .run(feasible.stream().map(option -> BedSettings.of(option.design())).toList());
-    Map<Option, Outcome> all = new java.util.LinkedHashMap<>();
+    Map<Option, Outcome> all = new LinkedHashMap<>();
     for (int i = 0; i < feasible.size(); i++) {
       all.put(feasible.get(i), outcomes.get(i));
     }

@@ -52,12 +52,7 @@ public record CapacityCurve(
     double step = Ticks.step(highest, 4);
     double top = step * Math.ceil(highest / step);
     double right = curve.get(curve.size() - 1).x();
-    for (double y = 0; y <= top * 1.0001; y += step) {
-      double at = plot.bottom() - plot.height() * y / top;
-      canvas.rule(plot.x(), at, plot.width(), 0.5, Ink.HAIRLINE);
-      String text = yAxis.apply(y);
-      canvas.text(plot.x() - 6 - LABEL.width(text), at + 3, text, LABEL);
-    }
+    Ticks.lines(canvas, plot, top, step, yAxis, LABEL);
     double xStep = Ticks.step(right, 6);
     for (double x = 0; x <= right * 1.0001; x += xStep) {
       String text = xAxis.apply(x);

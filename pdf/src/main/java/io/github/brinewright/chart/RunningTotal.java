@@ -57,12 +57,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
   }
 
   private void drawAxes(Canvas canvas, Box plot, double top, double step) {
-    for (double value = 0; value <= top * 1.0001; value += step) {
-      double y = y(value, plot, top);
-      String text = axis.apply(value);
-      canvas.rule(plot.x(), y, plot.width(), 0.5, Ink.HAIRLINE);
-      canvas.text(plot.x() - 6 - LABEL.width(text), y + 3, text, LABEL);
-    }
+    Ticks.lines(canvas, plot, top, step, axis, LABEL);
     int years = series.get(0).values().size() - 1;
     int every = years > 12 ? 5 : years > 6 ? 2 : 1;
     for (int year = 0; year <= years; year += every) {

@@ -1,8 +1,30 @@
 package io.github.brinewright.chart;
 
-/** Round steps of an axis. */
+import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.layout.Box;
+import java.util.function.DoubleFunction;
+
+/** Round steps of an axis, and the lines at them. */
 final class Ticks {
   private Ticks() {}
+
+  /** Draws a hairline with its value at each step of a vertical axis that begins at zero. */
+  static void lines(
+      Canvas canvas,
+      Box plot,
+      double top,
+      double step,
+      DoubleFunction<String> axis,
+      TextStyle style) {
+    for (double value = 0; value <= top * 1.0001; value += step) {
+      double y = plot.bottom() - plot.height() * value / top;
+      String text = axis.apply(value);
+      canvas.rule(plot.x(), y, plot.width(), 0.5, Ink.HAIRLINE);
+      canvas.text(plot.x() - 6 - style.width(text), y + 3, text, style);
+    }
+  }
 
   /**
    * A step of 1, 2, 2.5 or 5 times a power of ten that divides a height into about {@code parts}.

@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,8 +24,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    JobInput input =
-        JobInput.read(java.util.Objects.requireNonNull(folder), spec.commandLine().getErr());
+    JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
     if (input.clean()) {
       int homes = input.job().visits().size();
       int units = input.job().comparer().offers().size();

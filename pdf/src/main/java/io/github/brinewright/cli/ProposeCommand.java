@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -77,7 +78,7 @@ final class ProposeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    JobInput input = JobInput.read(java.util.Objects.requireNonNull(folder), err);
+    JobInput input = JobInput.read(Objects.requireNonNull(folder), err);
     if (!input.usable()) {
       err.println("Nothing was written.");
       return 1;
@@ -86,7 +87,7 @@ final class ProposeCommand implements Callable<Integer> {
       throw new UsageException("--since is about one home; name it with --site");
     }
     List<Visit> visits = input.visits(which.site);
-    Path target = java.util.Objects.requireNonNull(out);
+    Path target = Objects.requireNonNull(out);
     createFolder(target);
     int failed = writeAll(visits, input, target);
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();

@@ -20,6 +20,7 @@ import io.github.brinewright.water.WaterAnalysis;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import org.joda.money.CurrencyUnit;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -121,7 +122,7 @@ final class QuickHome {
     }
     Volume resin = resinCubicFeet == null ? null : Volume.ofCubicFeet(resinCubicFeet);
     if (ratedGrains == null) {
-      return SoftenerUnit.withResin("unit", java.util.Objects.requireNonNull(resin))
+      return SoftenerUnit.withResin("unit", Objects.requireNonNull(resin))
           .dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(dosage == null ? 6 : dosage)));
     }
     SoftenerUnit.Builder rated =

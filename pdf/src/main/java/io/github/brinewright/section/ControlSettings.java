@@ -9,6 +9,7 @@ import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Cell;
 import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.Overlay;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.layout.Table;
 import io.github.brinewright.regeneration.Control;
@@ -216,8 +217,7 @@ public final class ControlSettings {
     Tag item = list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY);
     Block body = new Paragraph(item, text, TextStyle.SMALL).indented(15).whole();
     Block box = Drawing.square(BOX, Ink.TEXT);
-    return width ->
-        List.of(io.github.brinewright.layout.Overlay.of(box.slices(width), body.slices(width)));
+    return width -> List.of(Overlay.of(box.slices(width), body.slices(width)));
   }
 
   private Block readings() {

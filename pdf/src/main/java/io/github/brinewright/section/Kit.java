@@ -16,6 +16,7 @@ import io.github.brinewright.year.Study;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What every section needs: the comparison, the dealer, the words, and the look of text.
@@ -99,7 +100,7 @@ public record Kit(
   }
 
   /** A label on the left, matter on the right. */
-  Block beside(Tag section, String label, java.util.function.Function<Tag, Block> matter) {
+  Block beside(Tag section, String label, Function<Tag, Block> matter) {
     Block left =
         new Paragraph(section.child(Tag.Role.H2), label, TextStyle.BODY.bold().in(accent()));
     return new Beside(left, matter.apply(section), LABEL_WIDTH);

@@ -43,6 +43,7 @@ public final class Signing {
     List<String> cautions =
         Caution.applying(
                 kit.comparison().home(),
+                kit.comparison().homeFindings(),
                 kit.columns().stream()
                     .map(option -> option.unit().regenerant())
                     .collect(Collectors.toSet()))

@@ -20,6 +20,7 @@ import io.github.brinewright.year.Spread;
 import io.github.brinewright.year.Study;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -227,7 +228,7 @@ public final class YearInHome {
             .collect(
                 Collectors.groupingBy(
                     Sensitivity::recommended,
-                    java.util.LinkedHashMap::new,
+                    LinkedHashMap::new,
                     Collectors.mapping(Sensitivity::change, Collectors.toList())));
     others.forEach(
         (unit, changes) -> {

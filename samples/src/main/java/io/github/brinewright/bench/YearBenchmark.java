@@ -23,6 +23,7 @@ import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
@@ -54,7 +55,7 @@ public class YearBenchmark {
   private ForkJoinPool pool = new ForkJoinPool(1);
 
   /** A pool of the wanted size. */
-  @org.openjdk.jmh.annotations.Setup
+  @Setup
   public void start() {
     pool = new ForkJoinPool(cores);
     Candidate candidate =
