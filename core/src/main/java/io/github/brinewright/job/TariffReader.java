@@ -35,12 +35,16 @@ final class TariffReader {
 
   static Map<String, Tariff> read(JobFiles files, CurrencyUnit currency, List<Problem> problems) {
     Map<String, Tariff> tariffs = new LinkedHashMap<>();
+    int before = problems.size();
     for (Row row : Table.read(files, SHAPE, problems)) {
       String id = row.id("tariff_id");
       if (tariffs.containsKey(id)) {
         row.note("tariff_id", id, "stands in an earlier row too; each tariff needs its own id");
       }
       tariff(row, id, currency).ifPresent(tariff -> tariffs.put(id, tariff));
+    }
+    if (tariffs.isEmpty() && problems.size() == before) {
+      problems.add(TextFile.whole(SHAPE.file(), "has no tariff; add a row for each, or remove it"));
     }
     return tariffs;
   }

@@ -175,6 +175,15 @@ class JobFolderTest {
   }
 
   @Test
+  void aTariffFileWithoutATariffIsNotFilledWithPlaceholders() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write("tariffs.csv", "tariff_id,water_price_per_1000_gal\n");
+
+    assertThat(problems()).singleElement().asString().contains("tariffs.csv: has no tariff");
+    assertThat(read().job()).isEmpty();
+  }
+
+  @Test
   void aMissingFolderFileIsExplained() {
     assertThat(problems()).singleElement().asString().startsWith("sites.csv: is not in ");
   }
