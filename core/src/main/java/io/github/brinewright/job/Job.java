@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.comparison.Comparer;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.year.Study;
 import java.util.List;
 import java.util.Optional;
@@ -12,12 +13,19 @@ import java.util.Optional;
  * @param visits the homes, in the order of the file; those with errors are left out
  * @param comparer the dealer's offers, terms and limits
  * @param dealer who makes the proposals
+ * @param tariffs that a home may name, in the order of the file
  * @param notes what was taken from built-in defaults, for the person at the screen
  */
-public record Job(List<Visit> visits, Comparer comparer, Dealer dealer, List<String> notes) {
+public record Job(
+    List<Visit> visits,
+    Comparer comparer,
+    Dealer dealer,
+    List<Tariff> tariffs,
+    List<String> notes) {
   /** Keeps its own copies of the lists. */
   public Job {
     visits = List.copyOf(visits);
+    tariffs = List.copyOf(tariffs);
     notes = List.copyOf(notes);
   }
 

@@ -39,11 +39,20 @@ public final class JobFolder {
    * @param files of the job
    */
   public static JobReading read(JobFiles files) {
-    return new JobFolder(files).read();
+    return new JobFolder(files).read(true);
   }
 
-  private JobReading read() {
-    if (!files.has(SiteReader.SHAPE.file())) {
+  /**
+   * Reads what the homes of a job share, without the homes: sites.csv need not be there.
+   *
+   * @param files of the job
+   */
+  public static JobReading readWithoutHomes(JobFiles files) {
+    return new JobFolder(files).read(false);
+  }
+
+  private JobReading read(boolean withHomes) {
+    if (withHomes && !files.has(SiteReader.SHAPE.file())) {
       problems.add(TextFile.whole(SiteReader.SHAPE.file(), "is not in " + files.place()));
       return new JobReading(Optional.empty(), problems, 0);
     }
@@ -54,7 +63,7 @@ public final class JobFolder {
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
     SiteReader sites = new SiteReader(tariffs, first);
-    List<Visit> visits = sites.read(files, problems);
+    List<Visit> visits = withHomes ? sites.read(files, problems) : List.of();
     Optional<Job> job =
         sharedFilesGood
             ? Optional.of(
@@ -62,6 +71,7 @@ public final class JobFolder {
                     visits,
                     new Comparer(offers, dealer.terms(), dealer.limits()),
                     dealer.dealer(),
+                    List.copyOf(tariffs.values()),
                     notes))
             : Optional.empty();
     return new JobReading(job, problems, sites.refused());

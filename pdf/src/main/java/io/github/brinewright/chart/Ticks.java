@@ -27,13 +27,14 @@ final class Ticks {
   }
 
   /**
-   * A step of 1, 2, 2.5 or 5 times a power of ten that divides a height into about {@code parts}.
+   * A step of 1, 2, 2.5 or 5 times a power of ten that divides a height into about {@code parts};
+   * 2.5 itself is passed over, since an axis of whole numbers could not write it.
    */
   static double step(double height, int parts) {
     double rough = Math.max(height, 1e-9) / parts;
     double power = Math.pow(10, Math.floor(Math.log10(rough)));
     for (double factor : new double[] {1, 2, 2.5, 5}) {
-      if (factor * power >= rough) {
+      if (factor * power >= rough && (factor != 2.5 || power >= 10)) {
         return factor * power;
       }
     }

@@ -18,7 +18,9 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
   @Spec CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Parameters(
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, a proposal, or a filled form.")
   @Nullable Path folder;
 
   @Override

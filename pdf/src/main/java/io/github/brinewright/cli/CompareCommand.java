@@ -38,7 +38,7 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "JOBFOLDER",
-      description = "Folder with sites.csv, or a proposal that was written from one.")
+      description = "Folder with sites.csv, a proposal, or a filled form.")
   @Nullable Path folder;
 
   @Option(names = "--site", paramLabel = "ID", description = "One home only.")
@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
     if (!input.usable()) {
       return 1;
     }
-    String wanted = site == null ? input.siteOfProposal() : site;
+    String wanted = site == null ? input.siteOfPdf() : site;
     List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
     print(comparisons, wanted != null, out);
     return input.clean() ? 0 : 1;

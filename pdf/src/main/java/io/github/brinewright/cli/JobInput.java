@@ -3,13 +3,13 @@ package io.github.brinewright.cli;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.document.Ink;
-import io.github.brinewright.document.PdfReader;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
+import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.Visit;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -17,37 +17,59 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a job folder for a command and says what is wrong with it. */
 final class JobInput {
+  static final String NO_JOB =
+      "is neither a folder that holds sites.csv"
+          + " nor a proposal or a form written by this program with its data";
+
   private final JobReading reading;
   private final JobFiles files;
-  private final Optional<CarriedJob> reopened;
+  private final Optional<PdfInput> pdf;
 
-  private JobInput(JobReading reading, JobFiles files, Optional<CarriedJob> reopened) {
+  private JobInput(JobReading reading, JobFiles files, Optional<PdfInput> pdf) {
     this.reading = reading;
     this.files = files;
-    this.reopened = reopened;
+    this.pdf = pdf;
   }
 
-  /** Reads a job folder, or the job that a proposal carries. */
+  /** Reads a job folder, or the job that came with a proposal or a filled form. */
   static JobInput read(Path path, PrintWriter err) {
-    Optional<CarriedJob> reopened = reopened(path);
-    if (reopened.isEmpty() && !Files.isDirectory(path)) {
-      throw new UsageException(
-          path
-              + " is neither a folder that holds sites.csv nor a proposal written by this program");
+    if (Files.isDirectory(path)) {
+      JobFiles files = JobFiles.in(path);
+      return new JobInput(JobFolder.read(files), files, Optional.empty()).reported(err);
     }
-    JobFiles files =
-        reopened.map(job -> JobFiles.of(job.files())).orElseGet(() -> JobFiles.in(path));
-    JobReading reading = JobFolder.read(files);
-    reading.problems().forEach(err::println);
+    if (!Files.isRegularFile(path)) {
+      throw new UsageException(path + " " + NO_JOB);
+    }
+    PdfInput pdf = PdfInput.read(path);
+    pdf.note().ifPresent(err::println);
+    JobFiles files = pdf.files();
+    return new JobInput(JobFolder.read(files), files, Optional.of(pdf)).reported(err);
+  }
+
+  /** Reads what the homes of a job folder share. */
+  static JobInput readWithoutHomes(Path folder, PrintWriter err) {
+    if (!Files.isDirectory(folder)) {
+      throw new UsageException(folder + " is not a folder");
+    }
+    JobFiles files = JobFiles.in(folder);
+    return new JobInput(JobFolder.readWithoutHomes(files), files, Optional.empty()).reported(err);
+  }
+
+  /** Says what is wrong and what was assumed. */
+  private JobInput reported(PrintWriter err) {
+    reading.problems().stream()
+        .map(problem -> pdf.map(from -> from.describe(problem)).orElse(problem.toString()))
+        .forEach(err::println);
     reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
     reading.job().flatMap(job -> colourNote(job.dealer().accent())).ifPresent(err::println);
-    return new JobInput(reading, files, reopened);
+    return this;
   }
 
   private static Optional<String> colourNote(String accent) {
@@ -60,28 +82,15 @@ final class JobInput {
                 + " is too light to read on white (contrast below 4.5); it is darkened in documents");
   }
 
-  private static Optional<CarriedJob> reopened(Path path) {
-    if (!Files.isRegularFile(path)) {
-      return Optional.empty();
-    }
-    try {
-      Optional<byte[]> json = PdfReader.attachment(Files.readAllBytes(path), CarriedJob.FILE);
-      return json.isPresent() ? Optional.of(CarriedJob.fromJson(json.get())) : Optional.empty();
-    } catch (IOException unreadable) {
-      throw new UsageException(path + " cannot be opened: " + unreadable.getMessage());
-    }
-  }
-
-  /** The home that a reopened proposal is about. */
-  @Nullable String siteOfProposal() {
-    return reopened.map(CarriedJob::site).orElse(null);
+  /** The home that a PDF is about; null for a folder. */
+  @Nullable String siteOfPdf() {
+    return pdf.map(PdfInput::site).orElse(null);
   }
 
   /** What a comparison changes against the proposal that was reopened here. */
   Revision revisedBy(Comparison now) {
-    CarriedJob earlier =
-        reopened.orElseThrow(
-            () -> new UsageException("--since takes a proposal that carries its data"));
+    PdfInput earlier =
+        pdf.orElseThrow(() -> new UsageException("--since takes a proposal that carries its data"));
     String site = now.home().site().id();
     if (!usable() || !earlier.site().equals(site)) {
       throw new UsageException(
@@ -94,9 +103,31 @@ final class JobInput {
   /** The job with one home, for a proposal to carry. */
   CarriedJob carried(Visit visit, LocalDate date) {
     try {
-      return new CarriedJob(visit.site().id(), date, JobExcerpt.of(files, visit.site().id()));
+      String id = visit.site().id();
+      return new CarriedJob(Optional.of(id), date, JobExcerpt.of(files, job().dealer().logo(), id));
     } catch (IOException unreadable) {
       throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
+    }
+  }
+
+  /** The job without its homes, for a form to carry. */
+  CarriedJob carriedWithoutHomes(LocalDate date) {
+    try {
+      return new CarriedJob(
+          Optional.empty(), date, JobExcerpt.withoutHomes(files, job().dealer().logo()));
+    } catch (IOException unreadable) {
+      throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
+    }
+  }
+
+  /** The cells of a home as they stand in sites.csv, free of errors or not. */
+  Map<String, String> cells(String siteId) {
+    try {
+      return SiteCells.of(files, siteId)
+          .orElseThrow(
+              () -> new UsageException("there is no home \"" + siteId + "\" in " + files.place()));
+    } catch (IOException unreadable) {
+      throw new UsageException(unreadable.getMessage());
     }
   }
 

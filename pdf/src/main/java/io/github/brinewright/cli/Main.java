@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       ProposeCommand.class,
       SettingsCommand.class,
+      FormCommand.class,
       CheckCommand.class
     },
     footer = {
@@ -46,7 +47,7 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Name a command: compare, propose, settings or check.");
+        spec.commandLine(), "Name a command: compare, propose, settings, form or check.");
   }
 
   /** Runs the command line and ends the process with its exit code. */

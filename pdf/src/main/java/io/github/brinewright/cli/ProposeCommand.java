@@ -31,7 +31,9 @@ import picocli.CommandLine.Spec;
 final class ProposeCommand implements Callable<Integer> {
   @Spec CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv.")
+  @Parameters(
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, a proposal, or a filled form.")
   @Nullable Path folder;
 
   /** One home or all. */
@@ -43,7 +45,7 @@ final class ProposeCommand implements Callable<Integer> {
     boolean all;
   }
 
-  @ArgGroup(multiplicity = "1")
+  @ArgGroup(multiplicity = "0..1")
   Which which = new Which();
 
   @Option(
@@ -78,7 +80,11 @@ final class ProposeCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter err = spec.commandLine().getErr();
-    JobInput input = JobInput.read(Objects.requireNonNull(folder), err);
+    Path from = Objects.requireNonNull(folder);
+    if (which.site == null && !which.all && Files.isDirectory(from)) {
+      throw new UsageException("name a home with --site, or write all with --all");
+    }
+    JobInput input = JobInput.read(from, err);
     if (!input.usable()) {
       err.println("Nothing was written.");
       return 1;

@@ -5,21 +5,33 @@ import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Objects;
+import java.util.UUID;
 
 /** Writes a file whole or not at all. */
 final class SafeFile {
   private SafeFile() {}
 
-  /** Writes beside the target under a temporary name, then moves it into place. */
+  /**
+   * Writes beside the target under a temporary name, then moves it into place. Others may read it
+   * as any file of this folder; a temporary file of the library would be closed to them.
+   */
   static void write(Path target, byte[] content) throws IOException {
     Path folder = target.toAbsolutePath().getParent();
-    Path temporary = Files.createTempFile(folder, ".brinewright-", ".tmp");
+    Path temporary = folder.resolve(".brinewright-" + UUID.randomUUID() + ".tmp");
     try {
-      Files.write(temporary, content);
+      Files.write(temporary, content, StandardOpenOption.CREATE_NEW);
       move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
     }
+  }
+
+  /** The same, making the folder of the target when it is not there. */
+  static void writeWithFolder(Path target, byte[] content) throws IOException {
+    Files.createDirectories(Objects.requireNonNull(target.toAbsolutePath().getParent()));
+    write(target, content);
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -5,7 +5,6 @@ import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.regeneration.Control;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Objects;
@@ -27,10 +26,15 @@ import picocli.CommandLine.Spec;
 final class SettingsCommand implements Callable<Integer> {
   @Spec CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "JOBFOLDER", description = "Folder with sites.csv, or a proposal.")
+  @Parameters(
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, a proposal, or a filled form.")
   @Nullable Path folder;
 
-  @Option(names = "--site", required = true, paramLabel = "ID", description = "The home.")
+  @Option(
+      names = "--site",
+      paramLabel = "ID",
+      description = "The home; not needed with a PDF, which is about one.")
   @Nullable String site;
 
   @Option(names = "--unit", required = true, paramLabel = "ID", description = "The unit.")
@@ -66,7 +70,11 @@ final class SettingsCommand implements Callable<Integer> {
     if (!input.usable()) {
       return 1;
     }
-    Visit visit = input.visits(site).get(0);
+    String home = site == null ? input.siteOfPdf() : site;
+    if (home == null) {
+      throw new UsageException("name a home with --site");
+    }
+    Visit visit = input.visits(home).get(0);
     Comparison comparison = input.job().compare(visit);
     var option =
         comparison.options().stream()
@@ -75,10 +83,9 @@ final class SettingsCommand implements Callable<Integer> {
             .findFirst()
             .orElseThrow(() -> new UsageException(notFound(comparison)));
     LocalDate day = date == null ? LocalDate.now() : date;
-    Path target = Objects.requireNonNull(out).toAbsolutePath();
-    Files.createDirectories(Objects.requireNonNull(target.getParent()));
-    SafeFile.write(
-        target, new SettingsSheet(comparison, option, input.job().dealer(), day).toPdf());
+    SafeFile.writeWithFolder(
+        Objects.requireNonNull(out),
+        new SettingsSheet(comparison, option, input.job().dealer(), day).toPdf());
     spec.commandLine().getOut().println("Settings sheet written to " + out);
     return 0;
   }

@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.function.ObjDoubleConsumer;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.jspecify.annotations.Nullable;
@@ -27,6 +29,9 @@ public final class Canvas {
     }
   }
 
+  /** The page it draws on and what the page belongs to. */
+  record Sheet(int number, PDPage page, Form form, ObjDoubleConsumer<String> bookmarks) {}
+
   /** A point of the page. */
   public record Point(double x, double y) {}
 
@@ -34,8 +39,7 @@ public final class Canvas {
   private final PDPageContentStream out;
   private final Map<Typeface.Weight, PDFont> fonts;
   private final double height;
-  private final int page;
-  private final ObjDoubleConsumer<String> bookmarks;
+  private final Sheet sheet;
   private int nextRun;
   private @Nullable Tag open;
 
@@ -43,20 +47,28 @@ public final class Canvas {
       PDDocument document,
       PDPageContentStream out,
       Map<Typeface.Weight, PDFont> fonts,
-      double height,
-      int page,
-      ObjDoubleConsumer<String> bookmarks) {
+      Sheet sheet) {
     this.document = document;
     this.out = out;
     this.fonts = fonts;
-    this.height = height;
-    this.page = page;
-    this.bookmarks = bookmarks;
+    this.sheet = sheet;
+    height = sheet.page().getMediaBox().getHeight();
   }
 
   /** Adds a bookmark to a place of this page. */
   public void bookmark(String text, double top) {
-    bookmarks.accept(text, height - top);
+    sheet.bookmarks().accept(text, height - top);
+  }
+
+  /**
+   * Puts a field on the page.
+   *
+   * @param tag it belongs to, of the role of a form
+   */
+  public void field(Tag tag, Field field, double x, double top, double width, double tall) {
+    PDRectangle box =
+        new PDRectangle((float) x, (float) (height - top - tall), (float) width, (float) tall);
+    draw(() -> tag.add(new Tag.Widget(sheet.number(), sheet.form().add(field, sheet.page(), box))));
   }
 
   private interface Drawing {
@@ -74,7 +86,7 @@ public final class Canvas {
   /** What is drawn belongs to the tag. Must not be nested. */
   public void tagged(Tag tag, Runnable drawing) {
     int run = nextRun++;
-    tag.add(new Tag.Run(page, run));
+    tag.add(new Tag.Run(sheet.number(), run));
     marked(tag, drawing, () -> out.beginMarkedContent(COSName.getPDFName(tag.role().type()), run));
   }
 

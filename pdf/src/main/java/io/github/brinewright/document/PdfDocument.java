@@ -12,6 +12,7 @@ import java.util.GregorianCalendar;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TimeZone;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -48,6 +49,7 @@ public final class PdfDocument implements AutoCloseable {
   private final List<Canvas> canvases = new ArrayList<>();
   private final PDDocumentOutline bookmarks = new PDDocumentOutline();
   private final Calendar date;
+  private final Form form;
 
   /** An empty document. */
   public PdfDocument(Description description) {
@@ -58,6 +60,8 @@ public final class PdfDocument implements AutoCloseable {
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
+    PDFont regular = Objects.requireNonNull(fonts.get(Typeface.Weight.REGULAR));
+    form = new Form(document, new FieldLook(document, regular));
     date = GregorianCalendar.from(description.date().atStartOfDay(ZoneOffset.UTC));
     date.setTimeZone(TimeZone.getTimeZone("UTC"));
     describe(description);
@@ -119,9 +123,8 @@ public final class PdfDocument implements AutoCloseable {
               document,
               out,
               fonts,
-              height,
-              pages.size() - 1,
-              (text, top) -> bookmark(text, page, top));
+              new Canvas.Sheet(
+                  pages.size() - 1, page, form, (text, top) -> bookmark(text, page, top)));
       canvases.add(canvas);
       return canvas;
     } catch (IOException failure) {
@@ -136,6 +139,7 @@ public final class PdfDocument implements AutoCloseable {
     new StructureTree(document, pages).write(root);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
     try {
+      form.write();
       document.save(bytes);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);

@@ -22,6 +22,7 @@ final class StructureTree {
   private final PDDocument document;
   private final List<PDPage> pages;
   private final Map<Integer, List<COSDictionary>> parents = new HashMap<>();
+  private final List<COSDictionary> widgetParents = new ArrayList<>();
 
   StructureTree(PDDocument document, List<PDPage> pages) {
     this.document = document;
@@ -32,7 +33,7 @@ final class StructureTree {
     PDStructureTreeRoot tree = new PDStructureTreeRoot();
     tree.appendKid(element(root, tree));
     tree.getCOSObject().setItem(COSName.PARENT_TREE, parentTree());
-    tree.setParentTreeNextKey(pages.size());
+    tree.setParentTreeNextKey(pages.size() + widgetParents.size());
     document.getDocumentCatalog().setStructureTreeRoot(tree);
   }
 
@@ -53,6 +54,8 @@ final class StructureTree {
         kids.add(element(child, element).getCOSObject());
       } else if (kid instanceof Tag.Run run) {
         kids.add(reference(run, element.getCOSObject()));
+      } else if (kid instanceof Tag.Widget widget) {
+        kids.add(reference(widget, element.getCOSObject()));
       }
     }
     element.getCOSObject().setItem(COSName.K, kids);
@@ -75,6 +78,16 @@ final class StructureTree {
     return reference;
   }
 
+  private COSDictionary reference(Tag.Widget widget, COSDictionary element) {
+    widget.annotation().setStructParent(pages.size() + widgetParents.size());
+    widgetParents.add(element);
+    COSDictionary reference = new COSDictionary();
+    reference.setItem(COSName.TYPE, COSName.getPDFName("OBJR"));
+    reference.setItem(COSName.PG, pages.get(widget.page()));
+    reference.setItem(COSName.OBJ, widget.annotation());
+    return reference;
+  }
+
   private void remember(Tag.Run run, COSDictionary element) {
     List<COSDictionary> byId = parents.computeIfAbsent(run.page(), page -> new ArrayList<>());
     while (byId.size() <= run.id()) {
@@ -91,6 +104,10 @@ final class StructureTree {
       numbers.add(COSInteger.get(page));
       numbers.add(elements);
       pages.get(page).setStructParents(page);
+    }
+    for (int widget = 0; widget < widgetParents.size(); widget++) {
+      numbers.add(COSInteger.get(pages.size() + widget));
+      numbers.add(widgetParents.get(widget));
     }
     COSDictionary tree = new COSDictionary();
     tree.setItem(COSName.NUMS, numbers);

@@ -2,6 +2,7 @@ package io.github.brinewright.document;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationWidget;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,7 +25,8 @@ public final class Tag {
     ROW("TR"),
     HEADER_CELL("TH"),
     DATA_CELL("TD"),
-    FIGURE("Figure");
+    FIGURE("Figure"),
+    FORM("Form");
 
     private final String type;
 
@@ -55,6 +57,9 @@ public final class Tag {
 
   /** A run of marked content. */
   record Run(int page, int id) {}
+
+  /** A field on a page. */
+  record Widget(int page, PDAnnotationWidget annotation) {}
 
   private final Role role;
   private final List<Object> kids = new ArrayList<>();
@@ -94,6 +99,10 @@ public final class Tag {
 
   void add(Run run) {
     kids.add(run);
+  }
+
+  void add(Widget widget) {
+    kids.add(widget);
   }
 
   /** Whether a reader would look for it among the bookmarks. */

@@ -8,17 +8,18 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
- * What a proposal carries: the files of its job and which home it is about, so that it can be
- * opened again.
+ * What a document carries: the files of its job and which home it is about, so that it can be
+ * opened again. A site-visit form carries the job without a home.
  *
- * @param site id of the home
- * @param date of the proposal
+ * @param site id of the home; empty for a form
+ * @param date of the document
  * @param files texts of the job by file name
  */
-public record CarriedJob(String site, LocalDate date, Map<String, String> files) {
+public record CarriedJob(Optional<String> site, LocalDate date, Map<String, String> files) {
   /** Name of the attached file. */
   public static final String FILE = "brinewright-job.json";
 
@@ -33,7 +34,7 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
   public byte[] toJson() throws IOException {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("version", VERSION);
-    fields.put("site", site);
+    site.ifPresent(id -> fields.put("site", id));
     fields.put("date", date.toString());
     Map<String, String> ordered = new LinkedHashMap<>();
     JobFiles.NAMES.stream()
@@ -52,7 +53,6 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
   public static CarriedJob fromJson(byte[] json) throws IOException {
     Map<String, Object> fields = JSON.std.mapFrom(new String(json, StandardCharsets.UTF_8));
     if (!Integer.valueOf(VERSION).equals(fields.get("version"))
-        || !(fields.get("site") instanceof String site)
         || !(fields.get("date") instanceof String date)
         || !(fields.get("files") instanceof Map<?, ?> texts)) {
       throw new IOException("the data in the document is not of a version that can be read");
@@ -60,6 +60,7 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
     Map<String, String> files = new LinkedHashMap<>();
     texts.forEach((name, text) -> files.put(String.valueOf(name), String.valueOf(text)));
     try {
+      Optional<String> site = Optional.ofNullable(fields.get("site")).map(String::valueOf);
       return new CarriedJob(site, LocalDate.parse(date), files);
     } catch (DateTimeException malformed) {
       throw new IOException("the data in the document has no date", malformed);

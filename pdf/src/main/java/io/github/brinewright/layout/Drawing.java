@@ -31,23 +31,6 @@ public record Drawing(Tag tag, double height, Artist artist) implements Block {
                 canvas.tagged(tag, () -> artist.draw(canvas, new Box(x, y, width, height)))));
   }
 
-  /** An empty square to tick, without meaning of its own. */
-  public static Block square(double side, Ink ink) {
-    return width ->
-        List.of(
-            Slice.of(
-                0,
-                side,
-                (canvas, x, y) ->
-                    canvas.ornament(
-                        () ->
-                            canvas.path(
-                                new Box(x + 1, y + 2, side, side).outline(),
-                                0.8,
-                                ink,
-                                Canvas.Stroke.SOLID))));
-  }
-
   /**
    * A picture at the right edge, scaled into a box, without meaning of its own.
    *

@@ -1,7 +1,6 @@
 package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.document.Tag;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.section.Kit;
 import io.github.brinewright.section.ThreeSizes;
@@ -22,8 +21,7 @@ public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate dat
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = PdfPages.words(dealer);
-    Kit kit =
-        new Kit(comparison, Optional.empty(), dealer, words, date, new Tag(Tag.Role.DOCUMENT));
+    Kit kit = new Kit(comparison, Optional.empty(), dealer, words, date);
     String title = words.text("three.title", Figure.of(comparison.home().site().contact().name()));
     return new PdfPages(kit, title).write(List.of(new ThreeSizes(kit).block()), Optional.empty());
   }

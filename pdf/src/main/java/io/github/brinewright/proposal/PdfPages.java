@@ -5,14 +5,17 @@ import io.github.brinewright.document.Canvas;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.PdfDocument;
 import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.PageFrame;
 import io.github.brinewright.layout.Planner;
-import io.github.brinewright.section.Kit;
+import io.github.brinewright.section.Stationery;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,14 +26,14 @@ final class PdfPages {
 
   private static final double FOOTER_BASELINE = 34;
 
-  private final Kit kit;
+  private final Stationery stationery;
   private final String title;
   private final PageFrame frame;
 
-  PdfPages(Kit kit, String title) {
-    this.kit = kit;
+  PdfPages(Stationery stationery, String title) {
+    this.stationery = stationery;
     this.title = title;
-    frame = kit.dealer().paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
+    frame = stationery.dealer().paper() == Dealer.Paper.A4 ? PageFrame.a4() : PageFrame.letter();
   }
 
   /** The words of a dealer's documents. */
@@ -39,11 +42,21 @@ final class PdfPages {
     return new Wording(dealer.locale(), system, TEXTS);
   }
 
+  /** A job as a file that a document carries. */
+  static Attachment attachment(CarriedJob job, String description) {
+    try {
+      return new Attachment(CarriedJob.FILE, "application/json", description, job.toJson());
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
   /** The file; each part begins on a page of its own. */
   byte[] write(List<Block> parts, Optional<Attachment> attachment) {
     List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts);
     var description =
-        new PdfDocument.Description(title, kit.dealer().name(), kit.dealer().locale(), kit.date());
+        new PdfDocument.Description(
+            title, stationery.dealer().name(), stationery.dealer().locale(), stationery.date());
     try (PdfDocument document = new PdfDocument(description)) {
       for (int i = 0; i < pages.size(); i++) {
         Canvas canvas = document.addPage(frame.width(), frame.height());
@@ -51,7 +64,7 @@ final class PdfPages {
         footer(canvas, i + 1, pages.size());
       }
       attachment.ifPresent(document::attach);
-      return document.finish(kit.root());
+      return document.finish(stationery.root());
     }
   }
 
@@ -61,7 +74,7 @@ final class PdfPages {
 
   private void footer(Canvas canvas, int page, int pages) {
     TextStyle style = TextStyle.SMALL.in(Ink.QUIET);
-    String number = kit.words().text("page", Figure.of(page), Figure.of(pages));
+    String number = stationery.words().text("page", Figure.of(page), Figure.of(pages));
     double baseline = frame.height() - FOOTER_BASELINE;
     double width = frame.text().width();
     canvas.ornament(

@@ -2,8 +2,6 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
-import io.github.brinewright.document.Attachment;
-import io.github.brinewright.document.Tag;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.layout.Block;
@@ -20,8 +18,6 @@ import io.github.brinewright.section.YearInHome;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import io.github.brinewright.year.Study;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,18 +54,10 @@ public record Proposal(
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = PdfPages.words(dealer);
-    Kit kit = new Kit(comparison, study, dealer, words, date, new Tag(Tag.Role.DOCUMENT));
+    Kit kit = new Kit(comparison, study, dealer, words, date);
     String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
-    return new PdfPages(kit, title).write(parts(kit), carried.map(job -> attachment(job, words)));
-  }
-
-  private static Attachment attachment(CarriedJob job, Wording words) {
-    try {
-      return new Attachment(
-          CarriedJob.FILE, "application/json", words.text("carried"), job.toJson());
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return new PdfPages(kit, title)
+        .write(parts(kit), carried.map(job -> PdfPages.attachment(job, words.text("carried"))));
   }
 
   private List<Block> parts(Kit kit) {

@@ -2,7 +2,6 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Option;
-import io.github.brinewright.document.Tag;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.section.ControlSettings;
 import io.github.brinewright.section.Kit;
@@ -24,8 +23,7 @@ public record SettingsSheet(Comparison comparison, Option option, Dealer dealer,
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = PdfPages.words(dealer);
-    Kit kit =
-        new Kit(comparison, Optional.empty(), dealer, words, date, new Tag(Tag.Role.DOCUMENT));
+    Kit kit = new Kit(comparison, Optional.empty(), dealer, words, date);
     String title =
         words.text(
             "settings.title",

@@ -1,14 +1,14 @@
 package io.github.brinewright.section;
 
 import io.github.brinewright.comparison.Option;
-import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.Field;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Cell;
 import io.github.brinewright.layout.Columns;
-import io.github.brinewright.layout.Drawing;
+import io.github.brinewright.layout.FieldBox;
 import io.github.brinewright.layout.Overlay;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.layout.Table;
@@ -31,7 +31,8 @@ import java.util.stream.Stream;
 /** What the installer sets, fits and checks for one option. */
 public final class ControlSettings {
   private static final int CHECKS = 9;
-  private static final double BOX = 7;
+  private static final double BOX = 9.5;
+  private static final double TEXT_AFTER_BOX = 17;
 
   private final Kit kit;
   private final Wording words;
@@ -68,7 +69,7 @@ public final class ControlSettings {
             List.of(
                 kit.subheading(tag, Tag.Role.H2, kit.text("settings.checks")),
                 checks().after(4),
-                readings().whole().after(40),
+                readings().whole().after(16),
                 cautions().after(20)));
     if (design.basis() instanceof DosageCurveBasis basis) {
       blocks.add(new ResinCurve(kit, tag, option, basis).block().after(24));
@@ -208,31 +209,30 @@ public final class ControlSettings {
   private Block checks() {
     Tag list = tag.child(Tag.Role.LIST);
     return Block.stack(
-        IntStream.rangeClosed(1, CHECKS)
-            .mapToObj(i -> check(list, kit.text("settings.check" + i)).after(4))
-            .toList());
+        IntStream.rangeClosed(1, CHECKS).mapToObj(i -> check(list, i).after(4)).toList());
   }
 
-  private Block check(Tag list, String text) {
+  private Block check(Tag list, int number) {
+    String text = kit.text("settings.check" + number);
     Tag item = list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY);
-    Block body = new Paragraph(item, text, TextStyle.SMALL).indented(15).whole();
-    Block box = Drawing.square(BOX, Ink.TEXT);
-    return width -> List.of(Overlay.of(box.slices(width), body.slices(width)));
+    Tag form = item.child(Tag.Role.FORM);
+    Block box = new FieldBox(form, Field.tick("check_" + number, text), BOX);
+    Block body = new Paragraph(item, text, TextStyle.SMALL).indented(TEXT_AFTER_BOX).whole();
+    return width -> List.of(Overlay.of(box.slices(BOX), body.slices(width)));
   }
 
   private Block readings() {
     return new Columns(
         List.of(
-            blank("settings.hardnessBefore"),
-            blank("settings.hardnessAfter"),
-            blank("settings.installer"),
-            blank("accept.date")),
+            blank("hardness_before", "settings.hardnessBefore"),
+            blank("hardness_after", "settings.hardnessAfter"),
+            blank("installer", "settings.installer"),
+            blank("date", "accept.date")),
         18);
   }
 
-  private Block blank(String key) {
-    return Block.stack(
-        List.of(Drawing.rule(0.8, Ink.TEXT), kit.quiet(tag, kit.text(key)).after(3)));
+  private Block blank(String name, String key) {
+    return kit.line(tag, Field.text(name, kit.text(key)), kit.text(key));
   }
 
   private Block cautions() {

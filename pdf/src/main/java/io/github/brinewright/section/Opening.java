@@ -5,12 +5,9 @@ import io.github.brinewright.comparison.Option;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
-import io.github.brinewright.job.Logo;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.Box;
 import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Drawing;
-import io.github.brinewright.layout.Overlay;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.resin.Regenerant;
 import io.github.brinewright.sizing.Contact;
@@ -26,7 +23,6 @@ import java.util.stream.Stream;
 /** The first page: what we recommend, why, and what to know before deciding. */
 public final class Opening {
   private static final double SPACE = 17;
-  private static final Box LOGO = new Box(0, 0, 130, 42);
 
   private final Kit kit;
   private final Comparison comparison;
@@ -41,7 +37,8 @@ public final class Opening {
 
   /** The page as a block. */
   public Block block() {
-    List<Block> blocks = new ArrayList<>(List.of(masthead(), title().after(34)));
+    List<Block> blocks =
+        new ArrayList<>(List.of(new Masthead(kit, tag).block(), title().after(34)));
     comparison
         .recommended()
         .ifPresentOrElse(option -> recommend(option, blocks), () -> nothingToSell(blocks));
@@ -49,31 +46,6 @@ public final class Opening {
       blocks.add(check().after(SPACE));
     }
     return Block.stack(blocks);
-  }
-
-  private Block masthead() {
-    Block name =
-        new Paragraph(
-            tag.child(Tag.Role.PARAGRAPH),
-            kit.dealer().name(),
-            TextStyle.BODY.sized(13).bold().in(kit.accent()));
-    Block contact =
-        kit.quiet(
-            tag,
-            Stream.concat(kit.dealer().contact().stream(), Stream.of(kit.dealer().license()))
-                .filter(line -> !line.isEmpty())
-                .reduce((a, b) -> a + "  ·  " + b)
-                .orElse(""));
-    Block text = Block.stack(List.of(name, contact.after(2)));
-    Block head = kit.dealer().logo().map(logo -> beside(text, logo)).orElse(text);
-    return Block.stack(List.of(head, Drawing.rule(1.2, kit.accent()).after(7)));
-  }
-
-  private static Block beside(Block text, Logo logo) {
-    return width ->
-        List.of(
-            Overlay.of(
-                Drawing.atRight(logo, LOGO).slices(width), text.slices(width - LOGO.width() - 20)));
   }
 
   private Block title() {

@@ -1,13 +1,12 @@
 package io.github.brinewright.section;
 
 import io.github.brinewright.comparison.Option;
-import io.github.brinewright.document.Ink;
+import io.github.brinewright.document.Field;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Columns;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -16,7 +15,7 @@ import java.util.stream.Collectors;
 
 /** The cautions, and the place to sign when there is something to accept. */
 public final class Signing {
-  private static final double LINE_ROOM = 34;
+  private static final double LINE_GAP = 10;
 
   private final Kit kit;
   private final Tag tag;
@@ -75,33 +74,35 @@ public final class Signing {
   }
 
   private Block acceptance(Option option) {
+    Figure dealer = Figure.of(kit.dealer().name());
     String text =
         kit.text(
             "accept.text",
-            Figure.of(kit.dealer().name()),
+            dealer,
             Figure.of(option.unit().name()),
             Figure.of(option.quote().total()));
     return Block.stack(
         List.of(
             kit.subheading(tag, kit.text("accept.heading")),
             kit.body(tag, text).after(6),
-            new Columns(
-                    List.of(
-                        signing(kit.text("accept.name")),
-                        signing(kit.text("accept.signature")),
-                        signing(kit.text("accept.date"))),
-                    22)
-                .after(LINE_ROOM),
-            new Columns(
-                    List.of(
-                        signing(kit.text("accept.dealer", Figure.of(kit.dealer().name()))),
-                        signing(kit.text("accept.signature")),
-                        signing(kit.text("accept.date"))),
-                    22)
-                .after(LINE_ROOM)));
+            party("customer", "accept.customer", kit.text("accept.name")).after(LINE_GAP),
+            party("dealer", "accept.forDealer", kit.text("accept.dealer", dealer))
+                .after(LINE_GAP)));
   }
 
-  private Block signing(String label) {
-    return Block.stack(List.of(Drawing.rule(0.8, Ink.TEXT), kit.quiet(tag, label).after(3)));
+  /** A row of fields for one who signs; read aloud, each field says whose it is. */
+  private Block party(String id, String who, String nameLabel) {
+    String signature = kit.text("accept.signature");
+    String date = kit.text("accept.date");
+    String name = kit.text(who, Figure.of(kit.text("accept.name")));
+    return new Columns(
+        List.of(
+            kit.line(tag, Field.text(id + "_name", name), nameLabel),
+            kit.line(
+                tag,
+                Field.signature(id + "_signature", kit.text(who, Figure.of(signature))),
+                signature),
+            kit.line(tag, Field.text(id + "_date", kit.text(who, Figure.of(date))), date)),
+        22);
   }
 }

@@ -243,7 +243,7 @@ class CommandLineTest {
     byte[] json = PdfReader.attachment(pdf, CarriedJob.FILE).orElseThrow();
 
     assertThat(new String(json, StandardCharsets.UTF_8)).contains("Ben").doesNotContain("Ann");
-    assertThat(CarriedJob.fromJson(json).site()).isEqualTo("B2");
+    assertThat(CarriedJob.fromJson(json).site()).contains("B2");
   }
 
   @Test

@@ -169,7 +169,10 @@ class StandardsTest {
 
   private static CarriedJob carried(String id) {
     try {
-      return new CarriedJob(id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), id));
+      return new CarriedJob(
+          Optional.of(id),
+          DAY,
+          JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -1,0 +1,66 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.job.Job;
+import io.github.brinewright.proposal.VisitSheet;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes the form of a site visit. */
+@Command(
+    name = "form",
+    mixinStandardHelpOptions = true,
+    description = "Writes a form for a site visit as PDF; filled, it is taken for a job folder.")
+final class FormCommand implements Callable<Integer> {
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      paramLabel = "JOBFOLDER",
+      description = "Folder with the dealer's files; sites.csv need not be among them.")
+  @Nullable Path folder;
+
+  @Option(
+      names = "--site",
+      paramLabel = "ID",
+      description = "A home of sites.csv that the form begins with (default: a blank form).")
+  @Nullable String site;
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "FILE",
+      description = "The PDF file to write.")
+  @Nullable Path out;
+
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of the form and of the prices it brings (default: today).")
+  @Nullable LocalDate date;
+
+  @Override
+  public Integer call() throws IOException {
+    JobInput input =
+        JobInput.readWithoutHomes(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    if (!input.usable()) {
+      return 1;
+    }
+    Job job = input.job();
+    LocalDate day = date == null ? LocalDate.now() : date;
+    Map<String, String> cells = site == null ? Map.of() : input.cells(site);
+    VisitSheet sheet =
+        new VisitSheet(job.dealer(), job.tariffs(), cells, input.carriedWithoutHomes(day));
+    SafeFile.writeWithFolder(Objects.requireNonNull(out), sheet.toPdf());
+    spec.commandLine().getOut().println("Form written to " + out);
+    return 0;
+  }
+}

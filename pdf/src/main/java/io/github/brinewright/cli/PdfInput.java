@@ -1,0 +1,75 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.document.PdfReader;
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.proposal.FilledVisit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A job that came with a PDF: with a proposal, or with the form of a site visit.
+ *
+ * @param path of the PDF
+ * @param job that it carries
+ * @param visit what was filled in, when it is a form
+ */
+record PdfInput(Path path, CarriedJob job, Optional<FilledVisit> visit) {
+  static PdfInput read(Path path) {
+    try {
+      byte[] pdf = Files.readAllBytes(path);
+      CarriedJob job =
+          CarriedJob.fromJson(
+              PdfReader.attachment(pdf, CarriedJob.FILE)
+                  .orElseThrow(() -> new UsageException(path + " " + JobInput.NO_JOB)));
+      return job.site().isPresent()
+          ? new PdfInput(path, job, Optional.empty())
+          : new PdfInput(path, job, Optional.of(filled(path, pdf)));
+    } catch (IOException unreadable) {
+      throw new UsageException(path + " cannot be opened: " + unreadable.getMessage());
+    }
+  }
+
+  private static FilledVisit filled(Path path, byte[] pdf) throws IOException {
+    return FilledVisit.read(pdf)
+        .orElseThrow(
+            () ->
+                new UsageException(
+                    path
+                        + " has lost its fields, as after printing to a new file;"
+                        + " save the filled form itself"));
+  }
+
+  /** Id of the home that it is about; empty where a form has none. */
+  String site() {
+    return job.site().or(() -> visit.map(filled -> filled.cells().get("site_id"))).orElse("");
+  }
+
+  LocalDate date() {
+    return job.date();
+  }
+
+  JobFiles files() {
+    Map<String, String> files = new HashMap<>(job.files());
+    visit.ifPresent(filled -> files.put(SiteCells.FILE, filled.csv()));
+    return JobFiles.of(files);
+  }
+
+  /** A problem in the words of the document that it came with. */
+  String describe(Problem problem) {
+    String file = String.valueOf(path.getFileName());
+    return visit.map(filled -> filled.describe(problem, file)).orElse(problem.toString());
+  }
+
+  /** What to know about the prices. */
+  Optional<String> note() {
+    return visit.map(filled -> "note: prices are those that the form brought, of " + date());
+  }
+}

@@ -1,0 +1,113 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.demand.Fixture;
+import io.github.brinewright.document.PdfReader;
+import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.section.VisitForm;
+import java.io.IOException;
+import java.text.DecimalFormatSymbols;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What was filled into the form of a site visit.
+ *
+ * @param cells of sites.csv, by column
+ * @param labels of the fields, by column
+ */
+public record FilledVisit(Map<String, String> cells, Map<String, String> labels) {
+  private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Set<String> TEXTS = Set.of("site_id", "customer", "street", "town");
+
+  /** Keeps its own copies of the maps. */
+  public FilledVisit {
+    cells = Map.copyOf(cells);
+    labels = Map.copyOf(labels);
+  }
+
+  /**
+   * Reads a form that {@link VisitSheet} wrote and somebody filled. Where the form is in a language
+   * that writes decimals with a comma, a comma is taken for one.
+   *
+   * @return empty when the document has no such fields, as after printing it to a new file
+   * @throws IOException when the bytes are not a PDF
+   */
+  public static Optional<FilledVisit> read(byte[] pdf) throws IOException {
+    PdfReader.FilledFields form = PdfReader.fields(pdf);
+    Map<String, PdfReader.Filled> fields = form.fields();
+    List<String> missing =
+        SiteCells.columns().stream()
+            .filter(column -> !column.equals(VisitForm.FIXTURES) && !fields.containsKey(column))
+            .toList();
+    if (!missing.isEmpty()) {
+      return Optional.empty();
+    }
+    Map<String, String> cells = new LinkedHashMap<>();
+    Map<String, String> labels = new LinkedHashMap<>();
+    for (String column : SiteCells.columns()) {
+      PdfReader.Filled field = fields.get(column);
+      if (field != null) {
+        cells.put(column, plain(column, field.value().strip(), form.language()));
+        labels.put(column, field.label());
+      }
+    }
+    cells.put(VisitForm.FIXTURES, fixtures(fields));
+    return Optional.of(new FilledVisit(cells, labels));
+  }
+
+  private static String plain(String column, String value, Locale language) {
+    boolean comma = DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ',';
+    return comma && !TEXTS.contains(column) && COMMA.matcher(value).matches()
+        ? value.replace(',', '.')
+        : value;
+  }
+
+  private static String fixtures(Map<String, PdfReader.Filled> fields) {
+    StringBuilder all = new StringBuilder();
+    for (Fixture fixture : Fixture.values()) {
+      PdfReader.Filled field = fields.get(VisitForm.nameOf(fixture));
+      String count = field == null ? "" : field.value().strip();
+      if (!count.isEmpty() && !count.equals("0")) {
+        all.append(' ').append(count).append(' ').append(fixture.name().toLowerCase(Locale.ROOT));
+      }
+    }
+    return all.toString().strip();
+  }
+
+  /** The text of a sites.csv with this home. */
+  public String csv() {
+    return SiteCells.csv(cells);
+  }
+
+  /**
+   * A problem with a cell as a problem with its field.
+   *
+   * @param file of the form
+   */
+  public String describe(Problem problem, String file) {
+    if (!problem.file().equals(SiteCells.FILE)) {
+      return problem.toString();
+    }
+    if (cells.values().stream().allMatch(String::isEmpty)) {
+      return file + ": nothing is filled in; needed are " + needed();
+    }
+    String label = labels.getOrDefault(problem.column(), problem.column());
+    String field = label.isEmpty() ? "" : ", field \"" + label + "\"";
+    String value = problem.value().isEmpty() ? "" : "\"" + problem.value() + "\" ";
+    return file + field + ": " + value + problem.advice();
+  }
+
+  private String needed() {
+    return Stream.of("site_id", "hardness_gpg", "people")
+        .map(column -> "\"" + labels.get(column) + "\"")
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,194 @@
+package io.github.brinewright.section;
+
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.demand.Fixture;
+import io.github.brinewright.demand.SoftenedShare;
+import io.github.brinewright.document.Field;
+import io.github.brinewright.document.Tag;
+import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.FieldGrid;
+import io.github.brinewright.layout.Paragraph;
+import io.github.brinewright.water.BacteriaTest;
+import io.github.brinewright.water.WaterSource;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** The fields of a site visit: each bears the name of its column in sites.csv. */
+public final class VisitForm {
+  /** Column whose cell is spread over a field for each kind of fixture. */
+  public static final String FIXTURES = "fixtures";
+
+  private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
+  private static final int FOUR = 4;
+  private static final int FIVE = 5;
+  private static final int SIX = 6;
+  private static final Field.Choice NONE = new Field.Choice("", " ");
+
+  private final Stationery stationery;
+  private final Map<String, String> cells;
+  private final List<Tariff> tariffs;
+  private final Tag tag;
+
+  /**
+   * A form.
+   *
+   * @param cells what it begins with, by column
+   * @param tariffs to choose from
+   */
+  public VisitForm(Stationery stationery, Map<String, String> cells, List<Tariff> tariffs) {
+    this.stationery = stationery;
+    this.cells = Map.copyOf(cells);
+    this.tariffs = List.copyOf(tariffs);
+    tag = stationery.root().child(Tag.Role.SECTION);
+  }
+
+  /** Name of the field that counts the fixtures of a kind. */
+  public static String nameOf(Fixture fixture) {
+    return FIXTURES + "_" + word(fixture);
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The form as a block. */
+  public Block block() {
+    List<Block> blocks =
+        new ArrayList<>(
+            List.of(
+                new Masthead(stationery, tag).block(),
+                new Paragraph(
+                        tag.child(Tag.Role.H1),
+                        stationery.text("form.heading"),
+                        TextStyle.HEADING.sized(21))
+                    .after(16),
+                stationery.quiet(tag, stationery.text("form.lead")).after(3)));
+    blocks.add(part("form.home", FOUR, home()));
+    blocks.add(part("form.water", FOUR, water()));
+    blocks.add(part("form.people", FIVE, people()));
+    blocks.add(part("form.supply", SIX, supply()));
+    blocks.add(part("form.fixtures", FIVE, fixtures()));
+    return Block.stack(blocks);
+  }
+
+  private Block part(String heading, int columns, List<FieldGrid.Entry> entries) {
+    Block title = stationery.subheading(tag, Tag.Role.H2, stationery.text(heading)).after(11);
+    TextStyle style = TextStyle.SMALL;
+    return Block.stack(List.of(title, new FieldGrid(tag, columns, style, entries)));
+  }
+
+  private List<FieldGrid.Entry> home() {
+    return List.of(
+        new FieldGrid.Entry(text("site_id").mandatory(), 1),
+        new FieldGrid.Entry(text("customer"), 3),
+        new FieldGrid.Entry(text("street"), 2),
+        new FieldGrid.Entry(text("town"), 2));
+  }
+
+  private List<FieldGrid.Entry> water() {
+    return Stream.of(
+            text("hardness_gpg"),
+            text("hardness_mg_per_l"),
+            choice("water_source", WaterSource.values()),
+            text("tested_on"),
+            text("iron_mg_per_l"),
+            text("dissolved_iron_mg_per_l"),
+            text("manganese_mg_per_l"),
+            text("ph"),
+            text("tds_mg_per_l"),
+            text("sodium_mg_per_l"),
+            text("chloride_mg_per_l"),
+            text("free_chlorine_mg_per_l"),
+            text("hydrogen_sulfide_mg_per_l"),
+            text("temperature_f"),
+            choice("bacteria", BacteriaTest.values()),
+            text("target_hardness_gpg"))
+        .map(VisitForm::one)
+        .toList();
+  }
+
+  private List<FieldGrid.Entry> people() {
+    return Stream.of(
+            text("people").mandatory(),
+            text("bathrooms"),
+            text("use_gal_per_person_day"),
+            text("bill_gal"),
+            text("bill_days"),
+            choice("softened", SoftenedShare.values()),
+            text("away_days_per_year"),
+            text("guests"),
+            text("guest_days_per_year"))
+        .map(VisitForm::one)
+        .toList();
+  }
+
+  private List<FieldGrid.Entry> supply() {
+    return List.of(
+        one(text("pressure_psi")),
+        one(text("flow_gpm")),
+        new FieldGrid.Entry(tariff(), 2),
+        one(text("iron_allowance_gpg")),
+        one(text("manganese_allowance_gpg")));
+  }
+
+  private List<FieldGrid.Entry> fixtures() {
+    Map<String, Integer> counts = counts(cells.getOrDefault(FIXTURES, ""));
+    return Arrays.stream(Fixture.values())
+        .map(
+            fixture ->
+                Field.text(nameOf(fixture), stationery.words().term(fixture))
+                    .containing(Objects.toString(counts.get(word(fixture)), "")))
+        .map(VisitForm::one)
+        .toList();
+  }
+
+  /** Numbers before names, as in "2 shower 3 lavatory"; what is written otherwise is left out. */
+  private static Map<String, Integer> counts(String cell) {
+    Map<String, Integer> counts = new HashMap<>();
+    COUNT
+        .matcher(cell.toLowerCase(Locale.ROOT))
+        .results()
+        .forEach(
+            found -> counts.merge(found.group(2), Integer.valueOf(found.group(1)), Integer::sum));
+    return counts;
+  }
+
+  private static FieldGrid.Entry one(Field field) {
+    return new FieldGrid.Entry(field, 1);
+  }
+
+  private Field text(String column) {
+    return Field.text(column, label(column)).containing(value(column));
+  }
+
+  private Field choice(String column, Enum<?>[] constants) {
+    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
+    for (Enum<?> constant : constants) {
+      choices.add(new Field.Choice(word(constant), stationery.words().term(constant)));
+    }
+    return Field.choice(column, label(column), choices)
+        .containing(value(column).toLowerCase(Locale.ROOT));
+  }
+
+  private Field tariff() {
+    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
+    tariffs.forEach(tariff -> choices.add(new Field.Choice(tariff.id(), tariff.name())));
+    return Field.choice("tariff_id", label("tariff_id"), choices).containing(value("tariff_id"));
+  }
+
+  private String value(String column) {
+    return cells.getOrDefault(column, "");
+  }
+
+  private String label(String column) {
+    return stationery.text("form.field." + column);
+  }
+}

@@ -1,0 +1,211 @@
+package io.github.brinewright.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.cli.Main;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.SiteCells;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
+import org.apache.pdfbox.pdmodel.interactive.form.PDField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import picocli.CommandLine;
+
+/** The form of a site visit, filled as a reader's program would, and what is made of it. */
+class VisitFormTest {
+  private static final String JOB = "job";
+  private static final String DAY = "2026-10-01";
+
+  @TempDir private Path folder;
+  private final StringWriter out = new StringWriter();
+  private final StringWriter err = new StringWriter();
+
+  private int run(String... args) {
+    CommandLine line = Main.commandLine();
+    line.setOut(new PrintWriter(out, true));
+    line.setErr(new PrintWriter(err, true));
+    return line.execute(args);
+  }
+
+  static Stream<String> homes() throws IOException {
+    return Files.readAllLines(Path.of(JOB, "sites.csv")).stream()
+        .skip(1)
+        .map(row -> row.substring(0, row.indexOf(',')));
+  }
+
+  private Path blank(String job) {
+    Path form = folder.resolve("blank.pdf");
+    assertThat(run("form", job, "--out", form.toString(), "--date", DAY)).isZero();
+    return form;
+  }
+
+  /** Fills the fields by PDFBox, which writes values and draws them in its own way. */
+  private Path filled(Path form, Map<String, String> values) throws IOException {
+    Path target = folder.resolve("filled.pdf");
+    try (PDDocument document = Loader.loadPDF(form.toFile())) {
+      PDAcroForm fields = document.getDocumentCatalog().getAcroForm(null);
+      for (Map.Entry<String, String> value : values.entrySet()) {
+        PDField field = fields.getField(value.getKey());
+        assertThat(field).as(value.getKey()).isNotNull();
+        field.setValue(value.getValue());
+      }
+      document.save(target.toFile());
+    }
+    return target;
+  }
+
+  /** A row of sites.csv as a rep would enter it: fixtures are counted in fields of their own. */
+  private static Map<String, String> entries(String id) throws IOException {
+    Map<String, String> cells =
+        new TreeMap<>(SiteCells.of(JobFiles.in(Path.of(JOB)), id).orElseThrow());
+    String fixtures = cells.remove("fixtures");
+    if (fixtures != null) {
+      String[] parts = fixtures.split(" ");
+      for (int i = 0; i < parts.length; i += 2) {
+        cells.put("fixtures_" + parts[i + 1], parts[i]);
+      }
+    }
+    return cells;
+  }
+
+  private byte[] proposal(String from, String id) throws IOException {
+    Path target = folder.resolve("out-" + from.hashCode());
+    List<String> args = new ArrayList<>(List.of("propose", from, "--date", DAY));
+    if (Files.isDirectory(Path.of(from))) {
+      args.addAll(List.of("--site", id));
+    }
+    args.addAll(List.of("--out", target.toString()));
+    assertThat(run(args.toArray(String[]::new))).as(err.toString()).isZero();
+    return Files.readAllBytes(target.resolve("proposal-" + id + ".pdf"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("homes")
+  void aFilledFormGivesTheProposalOfTheRowByteForByte(String id) throws IOException {
+    byte[] fromRow = proposal(JOB, id);
+    Path typed = filled(blank(JOB), entries(id));
+    assertThat(proposal(typed.toString(), id)).isEqualTo(fromRow);
+
+    Path begun = folder.resolve("begun.pdf");
+    assertThat(run("form", JOB, "--site", id, "--out", begun.toString(), "--date", DAY)).isZero();
+    assertThat(proposal(begun.toString(), id)).isEqualTo(fromRow);
+  }
+
+  @Test
+  void aBlankFormSaysWhatIsNeededInItsOwnWords() {
+    assertThat(run("propose", blank(JOB).toString(), "--out", folder.resolve("x").toString()))
+        .isEqualTo(1);
+    assertThat(err.toString())
+        .contains("blank.pdf: nothing is filled in; needed are")
+        .contains("\"Short name of the home *\", \"Hardness, gpg\", \"People *\"")
+        .doesNotContain("sites.csv");
+    assertThat(folder.resolve("x/proposal-.pdf")).doesNotExist();
+  }
+
+  @Test
+  void whatIsMissingIsNamedByItsLabel() throws IOException {
+    Path form = filled(blank(JOB), Map.of("customer", "Ann"));
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("filled.pdf, field \"Short name of the home *\": must be 1 to 40 letters")
+        .contains("field \"Hardness, gpg\": and hardness_mg_per_l: fill exactly one")
+        .contains("field \"People *\": is empty; a value from 1 to 40 is needed");
+  }
+
+  @Test
+  void wrongEntriesAreNamedByTheirLabel() throws IOException {
+    Map<String, String> values = entries("H01");
+    values.put("ph", "74");
+    values.put("tested_on", "yesterday");
+    values.put("fixtures_shower", "two");
+    values.put("iron_mg_per_l", "0,8");
+    Path form = filled(blank(JOB), values);
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("filled.pdf, field \"pH\": \"74\" must be from 0 to 14")
+        .contains("field \"Tested on (year-month-day)\": \"yesterday\" is not a date")
+        .contains("field \"Iron, mg/L\": \"0,8\" has a comma")
+        .contains("\"two\"");
+  }
+
+  @Test
+  void aCommaIsADecimalWhereTheFormsLanguageWritesOne() throws IOException {
+    Path job = Files.createDirectory(folder.resolve("fr"));
+    Files.writeString(job.resolve("dealer.properties"), "locale=fr-CA\n");
+    Map<String, String> values =
+        Map.of("site_id", "A", "hardness_gpg", "18,5", "people", "3", "street", "12,5 rue");
+    Path form = filled(blank(job.toString()), values);
+
+    assertThat(run("compare", form.toString(), "--format", "json")).isZero();
+    assertThat(out.toString()).contains("\"hardnessGpg\" : 18.5");
+  }
+
+  @Test
+  void aFormWithoutItsFieldsIsExplained() throws IOException {
+    Path flat = folder.resolve("flat.pdf");
+    try (PDDocument document = Loader.loadPDF(blank(JOB).toFile())) {
+      document.getDocumentCatalog().getAcroForm(null).flatten();
+      document.save(flat.toFile());
+    }
+    assertThat(run("compare", flat.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("has lost its fields");
+  }
+
+  @Test
+  void aSettingsSheetComesFromAFormToo() throws IOException {
+    Path form = filled(blank(JOB), entries("H02"));
+    Path sheet = folder.resolve("sheet.pdf");
+
+    assertThat(run("settings", form.toString(), "--unit", "SORREL-1", "--out", sheet.toString()))
+        .isZero();
+    assertThat(sheet).exists();
+    assertThat(err.toString()).contains("prices are those that the form brought, of " + DAY);
+  }
+
+  @Test
+  void wrongUsageOfTheFormIsExplained() {
+    String target = folder.resolve("f.pdf").toString();
+    assertThat(run("form", JOB, "--site", "Z9", "--out", target)).isEqualTo(2);
+    assertThat(run("form", folder.resolve("nowhere").toString(), "--out", target)).isEqualTo(2);
+    assertThat(run("propose", JOB, "--out", target)).isEqualTo(2);
+    assertThat(run("settings", JOB, "--unit", "SORREL-1", "--out", target)).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("there is no home \"Z9\"")
+        .contains("is not a folder")
+        .contains("name a home with --site, or write all with --all")
+        .doesNotContain("Exception");
+    assertThat(folder.resolve("f.pdf")).doesNotExist();
+  }
+
+  /** Names of fields are columns, or kinds of fixtures, in every language. */
+  @Test
+  void everyColumnHasItsField() throws IOException {
+    try (PDDocument document = Loader.loadPDF(blank(JOB).toFile())) {
+      PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+      List<String> names = form.getFields().stream().map(PDField::getPartialName).toList();
+      assertThat(names)
+          .containsAll(
+              SiteCells.columns().stream().filter(column -> !column.equals("fixtures")).toList());
+      assertThat(form.getFields())
+          .allSatisfy(field -> assertThat(field.getAlternateFieldName()).isNotBlank());
+      assertThat(names).doesNotHaveDuplicates().allMatch(n -> n.equals(n.toLowerCase(Locale.ROOT)));
+    }
+  }
+}
