@@ -1,6 +1,8 @@
 package io.github.brinewright.water;
 
 import io.github.brinewright.units.Hardness;
+import java.util.Arrays;
+import java.util.List;
 
 /** The classes of the US Geological Survey (Water-Supply Paper 1812): 60, 120 and 180 mg/L. */
 public enum HardnessClass {
@@ -13,6 +15,14 @@ public enum HardnessClass {
 
   HardnessClass(double upToMilligramsPerLitre) {
     this.upToMilligramsPerLitre = upToMilligramsPerLitre;
+  }
+
+  /** Where each class but the last ends, from the softest. */
+  public static List<Hardness> limits() {
+    return Arrays.stream(values())
+        .filter(each -> each != VERY_HARD)
+        .map(each -> Hardness.ofMilligramsPerLitre(each.upToMilligramsPerLitre))
+        .toList();
   }
 
   /** The class of the given hardness; a limit belongs to the softer class. */

@@ -75,6 +75,20 @@ final class BedYear {
         longest);
   }
 
+  /** Runs the same days one by one and returns the regenerations of each day after the first. */
+  int[] regenerations(double[] gallons, int warmUp, int firstWeekday) {
+    left = capacity;
+    pass(gallons, 0, warmUp, firstWeekday);
+    int[] counts = new int[gallons.length - warmUp];
+    for (int day = 0; day < counts.length; day++) {
+      int before = regenerations;
+      int at = warmUp + day;
+      pass(gallons, at, at + 1, (firstWeekday + at) % 7);
+      counts[day] = regenerations - before;
+    }
+    return counts;
+  }
+
   private void pass(double[] gallons, int from, int to, int firstWeekday) {
     if (weekdays.length == 0) {
       passPlainDays(gallons, from, to);

@@ -23,6 +23,22 @@ public final class Outcome {
     return years.stream().mapToDouble(figure).sum();
   }
 
+  /** The first year that has the middle number of regenerations. */
+  int middleYear() {
+    int middle =
+        years.stream()
+            .mapToInt(Tally::regenerations)
+            .sorted()
+            .skip(years.size() / 2)
+            .findFirst()
+            .orElse(0);
+    return (int) years.stream().takeWhile(year -> year.regenerations() != middle).count();
+  }
+
+  int regenerationsOf(int year) {
+    return years.get(year).regenerations();
+  }
+
   /** The bed. */
   public BedSettings bed() {
     return bed;

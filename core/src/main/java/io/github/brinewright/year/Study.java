@@ -23,6 +23,7 @@ import org.joda.money.Money;
  * @param option the recommended one
  * @param years simulated
  * @param controls what each control would do on this bed
+ * @param typical one of the years, day by day
  * @param costs salt, water and sewer of a mean year under each control
  * @param changes what would be recommended after each change
  * @param dosage cost against dosage; empty when sized by a rating
@@ -31,6 +32,7 @@ public record Study(
     Option option,
     int years,
     Map<Control, Outcome> controls,
+    TypicalYear typical,
     Map<Control, Money> costs,
     List<Sensitivity> changes,
     Optional<DosageStudy> dosage) {
@@ -51,9 +53,9 @@ public record Study(
         designs.add(design);
       }
     }
-    List<Outcome> outcomes =
-        new YearSimulation(DemandModel.of(comparison.home()), years, YearSimulation.USUAL_SEED)
-            .run(designs.stream().map(BedSettings::of).toList());
+    YearSimulation simulation =
+        new YearSimulation(DemandModel.of(comparison.home()), years, YearSimulation.USUAL_SEED);
+    List<Outcome> outcomes = simulation.run(designs.stream().map(BedSettings::of).toList());
     Map<Control, Outcome> controls = new EnumMap<>(Control.class);
     Map<Control, Money> costs = new EnumMap<>(Control.class);
     for (Outcome outcome : outcomes) {
@@ -65,6 +67,7 @@ public record Study(
         option,
         years,
         controls,
+        TypicalYear.of(simulation, outcomes, meterFor(option.candidate().control())),
         costs,
         Sensitivity.of(comparer, comparison, option),
         DosageStudy.of(comparer, comparison, option));
@@ -90,10 +93,14 @@ public record Study(
    * night. Empty when the bed is too small for a clock or a meter.
    */
   public Optional<Control> meter() {
-    Control meter = recommended().metered() ? recommended() : Control.METERED_DELAYED;
+    Control meter = meterFor(recommended());
     return controls.containsKey(meter) && controls.containsKey(Control.CLOCK)
         ? Optional.of(meter)
         : Optional.empty();
+  }
+
+  private static Control meterFor(Control recommended) {
+    return recommended.metered() ? recommended : Control.METERED_DELAYED;
   }
 
   /** What the meter saves a year against a clock on the same bed; negative when it costs more. */

@@ -53,6 +53,12 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
     return tallies;
   }
 
+  /** Regenerations of each day of one of the years. */
+  int[] regenerations(BedSettings bed, int year) {
+    double[] gallons = days(DailyDraw.of(demand.variation()), year);
+    return new BedYear(bed).regenerations(gallons, WARM_UP, year % 7);
+  }
+
   /** The use of each day of a year, after days to warm up. */
   double[] days(DailyDraw draw, int year) {
     double[] days = new double[WARM_UP + DAYS];

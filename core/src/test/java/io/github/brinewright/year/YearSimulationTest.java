@@ -12,6 +12,7 @@ import io.github.brinewright.units.Volume;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,6 +43,42 @@ class YearSimulationTest {
 
   private static Outcome run(DailyVariation variation, int years, BedSettings bed) {
     return new YearSimulation(demand(variation), years, SEED).run(List.of(bed)).get(0);
+  }
+
+  @Property(tries = 30)
+  void theDaysOfAYearAddUpToTheYear(
+      @ForAll Control control,
+      @ForAll @DoubleRange(min = 150, max = 1_500) double capacity,
+      @ForAll @IntRange(min = 1, max = 14) int days) {
+    BedSettings bed = bed(control, capacity, 0.8 * capacity, days);
+    YearSimulation simulation = new YearSimulation(demand(INDEPENDENT), 9, SEED);
+    Outcome outcome = simulation.run(List.of(bed)).get(0);
+
+    for (int year = 0; year < 9; year++) {
+      int[] counts = simulation.regenerations(bed, year);
+      assertThat(counts).hasSize(365);
+      assertThat(IntStream.of(counts).sum()).isEqualTo(outcome.regenerationsOf(year));
+    }
+  }
+
+  @Test
+  void theTypicalYearHasTheMiddleNumberOfRegenerations() {
+    BedSettings bed = bed(Control.METERED_DELAYED, 800, 650, 14);
+    YearSimulation simulation = new YearSimulation(demand(INDEPENDENT), 101, SEED);
+    List<Outcome> outcomes = simulation.run(List.of(bed));
+    TypicalYear year = TypicalYear.of(simulation, outcomes, Control.METERED_DELAYED);
+
+    int middle =
+        IntStream.range(0, 101)
+            .map(outcomes.get(0)::regenerationsOf)
+            .sorted()
+            .skip(50)
+            .findFirst()
+            .orElseThrow();
+    assertThat(year.total(Control.METERED_DELAYED)).isEqualTo(middle);
+    assertThat(year.byMonth(Control.METERED_DELAYED))
+        .hasSize(12)
+        .satisfies(months -> assertThat(months.stream().mapToInt(m -> m).sum()).isEqualTo(middle));
   }
 
   @Test

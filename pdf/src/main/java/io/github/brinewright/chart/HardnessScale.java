@@ -8,17 +8,24 @@ import io.github.brinewright.layout.Drawing;
 import java.util.List;
 
 /**
- * A scale of hardness with the home's own mark.
+ * A scale of hardness with the home's own mark; the class it lies in is filled.
  *
  * @param names of the classes from soft to very hard
  * @param limits between them, in the unit of {@code value}
+ * @param own number of the class that the home lies in
  * @param value of the home
  * @param highest end of the scale
  * @param mark text at the mark
  * @param accent colour of the mark
  */
 public record HardnessScale(
-    List<String> names, List<Double> limits, double value, double highest, String mark, Ink accent)
+    List<String> names,
+    List<Double> limits,
+    int own,
+    double value,
+    double highest,
+    String mark,
+    Ink accent)
     implements Drawing.Artist {
   /** Height it needs, in points. */
   public static final double HEIGHT = 52;
@@ -34,8 +41,8 @@ public record HardnessScale(
       double to = i < limits.size() ? limits.get(i) : highest;
       double left = x(from, frame);
       double width = x(to, frame) - left;
-      float shade = 0.9f - 0.16f * i;
-      canvas.fill(left, frame.y() + BAR_TOP, width - 1.5, BAR_HEIGHT, new Ink(shade, shade, shade));
+      Box part = new Box(left, frame.y() + BAR_TOP, width, BAR_HEIGHT);
+      (i == own ? Hatch.SOLID : Hatch.OPEN).fill(canvas, part, Ink.QUIET);
       if (LABEL.width(names.get(i)) < width) {
         canvas.text(left, frame.y() + BAR_TOP + BAR_HEIGHT + 12, names.get(i), LABEL);
       }

@@ -8,8 +8,8 @@ import io.github.brinewright.layout.Drawing;
 import java.util.List;
 
 /**
- * Horizontal bars whose parts add up, told apart by shades of grey with white gaps and a legend in
- * the same order, so that they read in black and white.
+ * Horizontal bars whose parts add up, told apart by their hatching and a legend in the same order,
+ * so that they read in black and white.
  *
  * @param bars from top to bottom
  * @param parts names of the parts, from left to right; five at most
@@ -33,9 +33,9 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
   private static final double THICK = 10;
   private static final double NAMES = 118;
   private static final double LABELS = 62;
-  private static final double GAP = 0.8;
+  private static final double SWATCH = 9;
   private static final double LEGEND = 20;
-  private static final float[] SHADES = {0.22f, 0.45f, 0.62f, 0.76f, 0.88f};
+  private static final double THINNEST = 0.4;
 
   /** Height for a number of bars, in points. */
   public static double heightFor(int bars) {
@@ -58,25 +58,24 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
     double left = x + NAMES;
     for (int i = 0; i < bar.values().size(); i++) {
       double width = bar.values().get(i) * scale;
-      if (width > GAP) {
-        canvas.fill(left, top, width - GAP, THICK, shade(i));
+      if (width > THINNEST) {
+        hatch(i).fill(canvas, new Box(left, top, width, THICK), Ink.TEXT);
       }
       left += width;
     }
     canvas.text(left + 6, top + THICK - 1, bar.label(), style);
   }
 
-  private static Ink shade(int part) {
-    float grey = SHADES[part % SHADES.length];
-    return new Ink(grey, grey, grey);
+  private static Hatch hatch(int part) {
+    return Hatch.values()[part % Hatch.values().length];
   }
 
   private void legend(Canvas canvas, double x, double top) {
     double left = x;
     for (int i = 0; i < parts.size(); i++) {
-      canvas.fill(left, top, 7, 7, shade(i));
-      canvas.text(left + 10, top + 6.5, parts.get(i), TextStyle.TINY);
-      left += 10 + TextStyle.TINY.width(parts.get(i)) + 14;
+      hatch(i).fill(canvas, new Box(left, top, SWATCH, SWATCH), Ink.TEXT);
+      canvas.text(left + SWATCH + 4, top + SWATCH - 1.5, parts.get(i), TextStyle.TINY);
+      left += SWATCH + 4 + TextStyle.TINY.width(parts.get(i)) + 14;
     }
   }
 }

@@ -154,6 +154,18 @@ public final class Canvas {
         });
   }
 
+  /** What is drawn shows within a rectangle alone. */
+  public void within(double x, double top, double width, double tall, Runnable drawing) {
+    draw(
+        () -> {
+          out.saveGraphicsState();
+          out.addRect((float) x, (float) (height - top - tall), (float) width, (float) tall);
+          out.clip();
+        });
+    drawing.run();
+    draw(out::restoreGraphicsState);
+  }
+
   /** Fills a rectangle. */
   public void fill(double x, double top, double width, double tall, Ink ink) {
     draw(

@@ -102,7 +102,17 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
     String label = labels.getOrDefault(problem.column(), problem.column());
     String field = label.isEmpty() ? "" : ", field \"" + label + "\"";
     String value = problem.value().isEmpty() ? "" : "\"" + problem.value() + "\" ";
-    return file + field + ": " + value + problem.advice();
+    return file + field + ": " + value + inOwnWords(problem.advice());
+  }
+
+  private String inOwnWords(String advice) {
+    String text = advice;
+    for (Map.Entry<String, String> column : labels.entrySet()) {
+      if (column.getKey().contains("_")) {
+        text = text.replace(column.getKey(), "\"" + column.getValue() + "\"");
+      }
+    }
+    return text;
   }
 
   private String needed() {

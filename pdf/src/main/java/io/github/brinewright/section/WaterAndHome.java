@@ -80,10 +80,7 @@ public final class WaterAndHome {
   }
 
   private Block scale(HardnessClass hardnessClass) {
-    List<Double> limits =
-        List.of(60.0, 120.0, 180.0).stream()
-            .map(mg -> Hardness.ofMilligramsPerLitre(mg).grainsPerGallon())
-            .toList();
+    List<Double> limits = HardnessClass.limits().stream().map(Hardness::grainsPerGallon).toList();
     double value = water.hardness().grainsPerGallon();
     double highest = Math.max(30, 10 * Math.ceil(value / 10));
     String mark = kit.words().figure(Figure.of(water.hardness()));
@@ -91,6 +88,7 @@ public final class WaterAndHome {
         new HardnessScale(
             Arrays.stream(HardnessClass.values()).map(kit.words()::term).toList(),
             limits,
+            hardnessClass.ordinal(),
             value,
             highest,
             mark,

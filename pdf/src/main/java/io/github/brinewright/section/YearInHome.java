@@ -1,11 +1,8 @@
 package io.github.brinewright.section;
 
-import io.github.brinewright.chart.RangeBars;
-import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Cell;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.layout.Table;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.trace.Figure;
@@ -51,7 +48,7 @@ public final class YearInHome {
     blocks.add(
         kit.body(tag, kit.text("year.lead", Figure.of(study.years()))).after(8).keptWithNext());
     blocks.add(table().whole().after(10).keptWithNext());
-    blocks.add(chart().after(12));
+    blocks.add(new RegenerationDays(kit, study, tag).block().whole().after(12));
     sentences().forEach(text -> blocks.add(kit.body(tag, text).after(6)));
     blocks.add(new CostParts(kit, tag).block().whole().after(18));
     return Block.stack(blocks);
@@ -113,35 +110,6 @@ public final class YearInHome {
         Figure.of(mean),
         Figure.of(words.number(unit.apply(Math.round(spread.low())))),
         Figure.of(words.number(unit.apply(Math.round(spread.high())))));
-  }
-
-  private Block chart() {
-    List<RangeBars.Bar> bars = new ArrayList<>();
-    study.controls().forEach((control, outcome) -> bars.add(bar(control, outcome.saltPounds())));
-    String alternative =
-        bars.stream()
-            .map(
-                bar ->
-                    kit.text(
-                        "year.chart.bar",
-                        Figure.of(bar.name()),
-                        Figure.of(bar.label()),
-                        Figure.of(words.number(bar.low(), 0)),
-                        Figure.of(words.number(bar.high(), 0))))
-            .collect(Collectors.joining(" "));
-    Tag figure =
-        tag.child(Tag.Role.FIGURE).alternative(kit.text("year.chart.alt", Figure.of(alternative)));
-    Block title = kit.subheading(tag, kit.text("year.chart"));
-    Block drawing = new Drawing(figure, bars.size() * RangeBars.EACH, new RangeBars(bars));
-    return Block.stack(List.of(title, drawing.after(6)));
-  }
-
-  private RangeBars.Bar bar(Control control, Spread salt) {
-    boolean recommended = control == study.recommended();
-    String label = words.figure(Figure.of(Mass.ofPounds(salt.mean()), 0));
-    Ink ink = recommended ? kit.accent() : Ink.QUIET;
-    return new RangeBars.Bar(
-        words.term(control), salt.mean(), salt.low(), salt.high(), label, ink, recommended);
   }
 
   private List<String> sentences() {

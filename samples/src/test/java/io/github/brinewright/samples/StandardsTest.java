@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.document.Canvas;
+import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.PdfDocument;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
@@ -14,10 +15,12 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.proposal.VisitSheet;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -39,6 +42,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -91,7 +95,43 @@ class StandardsTest {
                 Optional.of(Revision.between(other(id), DAY.minusDays(30), comparison)))
             .toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
-        new ComparisonPage(comparison, dealer, DAY).toPdf());
+        new ComparisonPage(comparison, dealer, DAY).toPdf(),
+        form(dealer, cells(id)));
+  }
+
+  private static byte[] form(Dealer dealer, Map<String, String> cells) {
+    CarriedJob job = new CarriedJob(Optional.empty(), DAY, Map.of());
+    return new VisitSheet(dealer, JOB.tariffs(), cells, job).toPdf();
+  }
+
+  private static Map<String, String> cells(String id) {
+    try {
+      return SiteCells.of(JobFiles.in(Path.of("job")), id).orElseThrow();
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en-US", "es-US", "fr-CA"})
+  void aBlankFormIsAccessibleFitForAnArchiveAndOfOnePage(String tag) throws Exception {
+    byte[] blank = form(dealer(tag), Map.of());
+
+    assertThat(failures(blank, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(blank, PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(TextBoxes.of(blank).overlaps()).isEmpty();
+    assertThat(TextBoxes.of(blank).pages()).isEqualTo(1);
+  }
+
+  /** A label for each field, as long as a reader may meet; a customer's name as long as a page. */
+  @Test
+  void aFormWithLongValuesKeepsItsShape() throws Exception {
+    String word = "Wasserenthaertungsanlagenbesitzergemeinschaft".repeat(3);
+    byte[] form = form(dealer("fr-CA"), Map.of("customer", word, "town", word + " " + word));
+
+    assertThat(failures(form, PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(TextBoxes.of(form).overlaps()).isEmpty();
+    assertThat(TextBoxes.of(form).outsideTheMargins()).isEmpty();
   }
 
   /** Names as long as a job folder takes, in one word and in many. */
@@ -195,6 +235,49 @@ class StandardsTest {
       assertThat(boxes.count()).isGreaterThan(30);
       assertThat(boxes.outsideTheMargins()).isEmpty();
       assertThat(boxes.overlaps()).isEmpty();
+    }
+  }
+
+  /**
+   * WCAG 2.1, success criteria 1.4.3 and 1.4.11, level AA: text 4.5 to 1, parts of figures 3 to 1
+   * against the white page. Grid lines, which only guide the eye, and white itself are left out.
+   */
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void textAndFiguresStandOutFromThePage(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      PaintedColours colours = PaintedColours.of(document);
+      assertThat(colours.text())
+          .isNotEmpty()
+          .allSatisfy(ink -> assertThat(ink.contrastWith(Ink.PAPER)).isGreaterThanOrEqualTo(4.5));
+      assertThat(colours.figures())
+          .filteredOn(ink -> !near(ink, Ink.HAIRLINE) && !near(ink, Ink.PAPER))
+          .allSatisfy(ink -> assertThat(ink.contrastWith(Ink.PAPER)).isGreaterThanOrEqualTo(3));
+    }
+  }
+
+  /** Colours are written with four digits or so. */
+  private static boolean near(Ink one, Ink other) {
+    return Math.abs(one.red() - other.red()) < 0.001
+        && Math.abs(one.green() - other.green()) < 0.001
+        && Math.abs(one.blue() - other.blue()) < 0.001;
+  }
+
+  /** The colours are found, and a pale one is seen to be pale. */
+  @Test
+  void paleTextIsFound() throws Exception {
+    var description = new PdfDocument.Description("t", "a", Locale.US, DAY);
+    try (PdfDocument document = new PdfDocument(description)) {
+      Ink pale = Ink.of("#BBBBBB");
+      Tag root = new Tag(Tag.Role.DOCUMENT);
+      Canvas canvas = document.addPage(300, 300);
+      canvas.ornament(() -> canvas.text(50, 100, "pale", TextStyle.BODY.in(pale)));
+      canvas.tagged(
+          root.child(Tag.Role.FIGURE), () -> canvas.fill(50, 120, 10, 10, Ink.of("#DDDDDD")));
+      PaintedColours colours = PaintedColours.of(document.finish(root));
+
+      assertThat(colours.text()).singleElement().matches(ink -> near(ink, pale));
+      assertThat(colours.figures()).singleElement().matches(ink -> ink.contrastWith(pale) < 2);
     }
   }
 

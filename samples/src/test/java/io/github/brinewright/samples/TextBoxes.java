@@ -5,11 +5,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
-/** Where each run of text of a document lies. */
+/** Where each run of text and each field of a document lies. */
 final class TextBoxes extends PDFTextStripper {
   private static final double MARGIN = 30;
   private static final double SLACK = 1;
@@ -30,6 +34,7 @@ final class TextBoxes extends PDFTextStripper {
   private final List<Run> runs = new ArrayList<>();
   private double width;
   private double height;
+  private int pages;
 
   private TextBoxes() {
     setSortByPosition(false);
@@ -42,8 +47,30 @@ final class TextBoxes extends PDFTextStripper {
       boxes.width = document.getPage(0).getMediaBox().getWidth();
       boxes.height = document.getPage(0).getMediaBox().getHeight();
       boxes.getText(document);
+      for (int page = 0; page < document.getNumberOfPages(); page++) {
+        boxes.addFields(document.getPage(page), page + 1);
+      }
+      boxes.pages = document.getNumberOfPages();
     }
     return boxes;
+  }
+
+  private void addFields(PDPage page, int number) throws IOException {
+    for (PDAnnotation field : page.getAnnotations()) {
+      PDRectangle box = field.getRectangle();
+      runs.add(
+          new Run(
+              number,
+              "[" + field.getCOSObject().getString(COSName.T) + "]",
+              box.getLowerLeftX(),
+              height - box.getUpperRightY(),
+              box.getUpperRightX(),
+              height - box.getLowerLeftY()));
+    }
+  }
+
+  int pages() {
+    return pages;
   }
 
   /** A letter of a run; neighbours of one line are joined. */

@@ -124,7 +124,7 @@ class VisitFormTest {
     assertThat(run("check", form.toString())).isEqualTo(1);
     assertThat(err.toString())
         .contains("filled.pdf, field \"Short name of the home *\": must be 1 to 40 letters")
-        .contains("field \"Hardness, gpg\": and hardness_mg_per_l: fill exactly one")
+        .contains("field \"Hardness, gpg\": is needed, or \"Hardness, mg/L as CaCO₃\" instead")
         .contains("field \"People *\": is empty; a value from 1 to 40 is needed");
   }
 
