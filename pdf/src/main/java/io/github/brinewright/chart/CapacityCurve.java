@@ -32,13 +32,17 @@ public record CapacityCurve(
    */
   public record Marked(Canvas.Point at, boolean chosen) {}
 
-  /** Height it needs, in points. */
-  public static final double HEIGHT = 118;
+  private static final double HEIGHT = 118;
 
   private static final double LEFT = 48;
   private static final double BOTTOM = 20;
   private static final double SIDE = 6;
   private static final TextStyle LABEL = TextStyle.TINY.in(Ink.QUIET);
+
+  @Override
+  public double height() {
+    return HEIGHT;
+  }
 
   @Override
   public void draw(Canvas canvas, Box frame) {

@@ -35,9 +35,9 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
   private static final int MONTHS = 12;
   private static final TextStyle LABEL = TextStyle.TINY.in(Ink.QUIET);
 
-  /** Height for a number of rows, in points. */
-  public static double heightFor(int rows) {
-    return rows * EACH + AXIS;
+  @Override
+  public double height() {
+    return rows.size() * EACH + AXIS;
   }
 
   @Override

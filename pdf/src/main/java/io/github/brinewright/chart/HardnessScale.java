@@ -27,12 +27,16 @@ public record HardnessScale(
     String mark,
     Ink accent)
     implements Drawing.Artist {
-  /** Height it needs, in points. */
-  public static final double HEIGHT = 52;
+  private static final double HEIGHT = 52;
 
   private static final double BAR_TOP = 22;
   private static final double BAR_HEIGHT = 7;
   private static final TextStyle LABEL = TextStyle.SMALL.in(Ink.QUIET);
+
+  @Override
+  public double height() {
+    return HEIGHT;
+  }
 
   @Override
   public void draw(Canvas canvas, Box frame) {

@@ -34,11 +34,17 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
     }
   }
 
+  private static final double HEIGHT = 140;
   private static final double LEFT = 44;
   private static final double RIGHT = 132;
   private static final double BOTTOM = 24;
   private static final double LABEL_STEP = 11.5;
   private static final TextStyle LABEL = TextStyle.SMALL.in(Ink.QUIET);
+
+  @Override
+  public double height() {
+    return HEIGHT;
+  }
 
   @Override
   public void draw(Canvas canvas, Box frame) {

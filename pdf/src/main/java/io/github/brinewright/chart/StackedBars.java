@@ -37,9 +37,9 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
   private static final double LEGEND = 20;
   private static final double THINNEST = 0.4;
 
-  /** Height for a number of bars, in points. */
-  public static double heightFor(int bars) {
-    return bars * EACH + LEGEND;
+  @Override
+  public double height() {
+    return bars.size() * EACH + LEGEND;
   }
 
   @Override

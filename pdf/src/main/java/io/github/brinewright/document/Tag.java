@@ -14,6 +14,7 @@ public final class Tag {
   public enum Role {
     DOCUMENT("Document"),
     SECTION("Sect"),
+    DIVISION("Div"),
     H1("H1"),
     H2("H2"),
     H3("H3"),

@@ -28,7 +28,7 @@ record CellLines(Cell cell, @Nullable Tag tag, double left, double width, List<S
         () -> {
           double baseline = top + cell.style().leading() * Paragraph.ASCENT;
           for (String line : part) {
-            canvas.text(x + left + offset(line), baseline, line + " ", cell.style());
+            canvas.text(x + left + offset(line), baseline, line, cell.style());
             baseline += cell.style().leading();
           }
         };
@@ -40,6 +40,6 @@ record CellLines(Cell cell, @Nullable Tag tag, double left, double width, List<S
   }
 
   private double offset(String line) {
-    return cell.align() == Cell.Align.RIGHT ? width - cell.style().width(line) : 0;
+    return cell.align() == Cell.Align.RIGHT ? width - cell.style().width(line.stripTrailing()) : 0;
   }
 }

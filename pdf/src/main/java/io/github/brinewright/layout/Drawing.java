@@ -7,22 +7,24 @@ import io.github.brinewright.job.Logo;
 import java.util.List;
 
 /**
- * A figure of fixed height.
+ * A figure.
  *
  * @param tag it belongs to, with its alternative text
- * @param height in points
  * @param artist draws it
  */
-public record Drawing(Tag tag, double height, Artist artist) implements Block {
+public record Drawing(Tag tag, Artist artist) implements Block {
   /** Draws within a frame. */
-  @FunctionalInterface
   public interface Artist {
+    /** Height it needs, in points. */
+    double height();
+
     /** Draws within the given frame. */
     void draw(Canvas canvas, Box frame);
   }
 
   @Override
   public List<Slice> slices(double width) {
+    double height = artist.height();
     return List.of(
         Slice.of(
             0,

@@ -11,7 +11,7 @@ import java.util.List;
  * Fields in rows, each below its label. A label of several lines pushes the fields of its row down
  * together.
  *
- * @param tag it belongs to
+ * @param tag of its own, to which its fields are added in order
  * @param columns of equal width
  * @param style of the labels
  * @param entries from left to right, row by row

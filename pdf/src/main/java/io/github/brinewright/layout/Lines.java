@@ -11,7 +11,8 @@ public final class Lines {
   private Lines() {}
 
   /**
-   * The lines of a text. A word wider than the width is broken within.
+   * The lines of a text. A word wider than the width is broken within. A line ends with the space
+   * that divides it from the next, so that text read aloud neither runs together nor falls apart.
    *
    * @param width more than zero, in points
    */
@@ -24,7 +25,7 @@ public final class Lines {
         line += part;
       } else {
         if (!line.isBlank()) {
-          lines.add(line.stripTrailing());
+          lines.add(line);
         }
         line = breakWord(part, style, width, lines);
       }

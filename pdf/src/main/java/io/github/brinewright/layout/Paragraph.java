@@ -21,7 +21,7 @@ public record Paragraph(Tag tag, String text, TextStyle style) implements Block 
     List<String> lines = Lines.of(text, style, width);
     List<Slice> slices = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
-      String line = i < lines.size() - 1 ? lines.get(i) + " " : lines.get(i);
+      String line = lines.get(i);
       Slice slice = i == 0 && tag.bookmarked() ? marked(line) : line(line);
       boolean first = i == 0 && lines.size() > 1;
       boolean lastButOne = i == lines.size() - 2;

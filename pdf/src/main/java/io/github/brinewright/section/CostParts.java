@@ -5,7 +5,6 @@ import io.github.brinewright.comparison.Option;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.trace.Figure;
 import java.util.Arrays;
 import java.util.List;
@@ -28,11 +27,10 @@ final class CostParts {
         bars.stream()
             .map(bar -> kit.text("year.stack.bar", Figure.of(bar.name()), Figure.of(bar.label())))
             .collect(Collectors.joining(" "));
-    Tag figure =
-        tag.child(Tag.Role.FIGURE).alternative(kit.text("year.stack.alt", Figure.of(alternative)));
-    Block drawing =
-        new Drawing(figure, StackedBars.heightFor(bars.size()), new StackedBars(bars, parts));
-    return Block.stack(List.of(kit.subheading(tag, kit.text("year.stack")), drawing.after(6)));
+    Block title = kit.subheading(tag, kit.text("year.stack"));
+    String inWords = kit.text("year.stack.alt", Figure.of(alternative));
+    Block drawing = kit.drawing(tag, inWords, new StackedBars(bars, parts));
+    return Block.stack(List.of(title, drawing.after(6)));
   }
 
   private StackedBars.Bar bar(Option option) {

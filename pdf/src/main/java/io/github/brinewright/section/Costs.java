@@ -11,7 +11,6 @@ import io.github.brinewright.document.Canvas.Stroke;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.math.BigDecimal;
@@ -24,7 +23,6 @@ import org.joda.money.Money;
 
 /** What the options cost in a year and over the years. */
 public final class Costs {
-  private static final double CHART_HEIGHT = 140;
 
   private final Kit kit;
   private final Wording words;
@@ -77,8 +75,7 @@ public final class Costs {
     }
     RunningTotal artist =
         new RunningTotal(series, value -> words.about(money(value)), kit.text("cost.chart.years"));
-    Tag figure = tag.child(Tag.Role.FIGURE).alternative(alternative(shown));
-    return new Drawing(figure, CHART_HEIGHT, artist);
+    return kit.drawing(tag, alternative(shown), artist);
   }
 
   private Money money(double value) {

@@ -4,7 +4,6 @@ import io.github.brinewright.chart.DayMarks;
 import io.github.brinewright.document.Ink;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.year.Study;
@@ -15,13 +14,11 @@ import java.util.stream.Collectors;
 record RegenerationDays(Kit kit, Study study, Tag tag) {
   Block block() {
     List<Control> controls = List.copyOf(study.controls().keySet());
-    Tag figure =
-        tag.child(Tag.Role.FIGURE)
-            .alternative(kit.text("year.days.alt", Figure.of(inWords(controls))));
     Block title = kit.subheading(tag, kit.text("year.days"));
     DayMarks marks =
         new DayMarks(controls.stream().map(this::row).toList(), kit.text("year.days.axis"));
-    Block drawing = new Drawing(figure, DayMarks.heightFor(controls.size()), marks);
+    String inWords = kit.text("year.days.alt", Figure.of(inWords(controls)));
+    Block drawing = kit.drawing(tag, inWords, marks);
     return Block.stack(List.of(title, drawing.after(2)));
   }
 

@@ -5,7 +5,6 @@ import io.github.brinewright.comparison.Option;
 import io.github.brinewright.document.Canvas;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.resin.CapacityBasis;
 import io.github.brinewright.resin.DosageCurveBasis;
 import io.github.brinewright.trace.Figure;
@@ -38,12 +37,11 @@ final class ResinCurve {
             dosage -> kit.words().number(dosage, 0),
             capacity -> kit.words().number(capacity, 0),
             kit.accent());
-    Tag figure = tag.child(Tag.Role.FIGURE).alternative(alternative());
     return Block.stack(
             List.of(
                 kit.subheading(tag, Tag.Role.H2, kit.text("settings.curve")),
                 kit.quiet(tag, kit.text("settings.curveLead")),
-                new Drawing(figure, CapacityCurve.HEIGHT, artist).after(4)))
+                kit.drawing(tag, alternative(), artist).after(4)))
         .whole();
   }
 

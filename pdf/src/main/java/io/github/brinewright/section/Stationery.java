@@ -115,6 +115,11 @@ public class Stationery {
     return new Beside(left, matter.apply(section), LABEL_WIDTH);
   }
 
+  /** A figure, after what was made before it. */
+  Block drawing(Tag section, String alternative, Drawing.Artist artist) {
+    return new Drawing(section.child(Tag.Role.FIGURE).alternative(alternative), artist);
+  }
+
   /** A line to write on, with a field above it and what belongs there below. */
   Block line(Tag section, Field field, String label) {
     Block below = quiet(section, label).after(3);

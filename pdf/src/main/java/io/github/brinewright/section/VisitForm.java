@@ -82,7 +82,8 @@ public final class VisitForm {
   private Block part(String heading, int columns, List<FieldGrid.Entry> entries) {
     Block title = stationery.subheading(tag, Tag.Role.H2, stationery.text(heading)).after(11);
     TextStyle style = TextStyle.SMALL;
-    return Block.stack(List.of(title, new FieldGrid(tag, columns, style, entries)));
+    return Block.stack(
+        List.of(title, new FieldGrid(tag.child(Tag.Role.DIVISION), columns, style, entries)));
   }
 
   private List<FieldGrid.Entry> home() {

@@ -5,7 +5,6 @@ import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Cell;
-import io.github.brinewright.layout.Drawing;
 import io.github.brinewright.layout.Table;
 import io.github.brinewright.sizing.HomeLoad;
 import io.github.brinewright.sizing.Site;
@@ -99,8 +98,7 @@ public final class WaterAndHome {
             Figure.of(Hardness.ofGrainsPerGallon(highest)),
             Figure.of(water.hardness()),
             Figure.of(hardnessClass));
-    return new Drawing(
-        tag.child(Tag.Role.FIGURE).alternative(alternative), HardnessScale.HEIGHT, artist);
+    return kit.drawing(tag, alternative, artist);
   }
 
   private Block waterTable() {

@@ -238,6 +238,21 @@ class StandardsTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void documentsReadAloudInTheOrderInWhichTheyAreSeen(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      ReadAloud aloud = ReadAloud.of(document);
+      assertThat(aloud.outOfOrder()).isEmpty();
+      assertThat(aloud.said())
+          .hasSizeGreaterThan(30)
+          .noneMatch(part -> part.text().contains("  ·  ·") || part.text().contains("- "));
+      assertThat(aloud.said())
+          .filteredOn(part -> part.role().equals("Figure"))
+          .allSatisfy(figure -> assertThat(figure.text()).hasSizeGreaterThan(40).endsWith("."));
+    }
+  }
+
   /**
    * WCAG 2.1, success criteria 1.4.3 and 1.4.11, level AA: text 4.5 to 1, parts of figures 3 to 1
    * against the white page. Grid lines, which only guide the eye, and white itself are left out.
