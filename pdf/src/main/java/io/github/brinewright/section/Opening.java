@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 
 /** The first page: what we recommend, why, and what to know before deciding. */
 public final class Opening {
-  private static final double SPACE = 17;
+  private static final double SPACE = 14;
 
   private final Kit kit;
   private final Comparison comparison;
@@ -38,7 +38,7 @@ public final class Opening {
   /** The page as a block. */
   public Block block() {
     List<Block> blocks =
-        new ArrayList<>(List.of(new Masthead(kit, tag).block(), title().after(34)));
+        new ArrayList<>(List.of(new Masthead(kit, tag).block(), title().after(28)));
     comparison
         .recommended()
         .ifPresentOrElse(option -> recommend(option, blocks), () -> nothingToSell(blocks));
@@ -72,9 +72,9 @@ public final class Opening {
 
   private void recommend(Option option, List<Block> blocks) {
     blocks.add(
-        kit.beside(tag, kit.text("opening.recommend"), at -> recommended(option, at)).after(28));
+        kit.beside(tag, kit.text("opening.recommend"), at -> recommended(option, at)).after(24));
     blocks.add(facts(option).after(20));
-    blocks.add(neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller").after(22));
+    blocks.add(neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller").after(20));
     blocks.add(neighbour("opening.larger", comparison.larger(), "opening.noLarger").after(SPACE));
     blocks.add(
         kit.beside(tag, kit.text("opening.taste"), at -> kit.body(at, taste(option))).after(SPACE));

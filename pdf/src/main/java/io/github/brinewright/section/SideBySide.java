@@ -5,6 +5,7 @@ import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.hydraulics.Range;
 import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
@@ -36,10 +37,23 @@ public final class SideBySide {
         kit.body(tag, kit.text(any ? "compare.lead" : "compare.leadNone")).after(8).keptWithNext());
     blocks.add(table().whole().after(14));
     blocks.add(kit.subheading(tag, kit.text("compare.notes")).after(20));
-    kit.columns().stream()
-        .filter(option -> kit.comparison().recommended().filter(option::equals).isEmpty())
-        .forEach(option -> blocks.add(note(option).after(7)));
+    notes().forEach(pair -> blocks.add(pair.after(7)));
     return Block.stack(blocks);
+  }
+
+  /** A note on each option but the recommended one, two in a row. */
+  private List<Block> notes() {
+    List<Block> notes =
+        kit.columns().stream()
+            .filter(option -> kit.comparison().recommended().filter(option::equals).isEmpty())
+            .map(this::note)
+            .toList();
+    List<Block> pairs = new ArrayList<>();
+    for (int i = 0; i < notes.size(); i += 2) {
+      Block right = i + 1 < notes.size() ? notes.get(i + 1) : Block.stack(List.of());
+      pairs.add(new Columns(List.of(notes.get(i), right), 20));
+    }
+    return pairs;
   }
 
   private Block table() {
