@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
@@ -12,7 +13,8 @@ import org.joda.money.CurrencyUnit;
  * @param contact lines below the name: street, town, phone, mail
  * @param license license numbers, as they are to be printed; may be empty
  * @param accent colour of rules and headings, as #RRGGBB
- * @param terms text above the signature; may be empty
+ * @param anyTerms text above the signature where its language has none of its own; may be empty
+ * @param termsByLanguage the same by code of the language
  * @param validDays days the offer stands; 1 to 365
  * @param currency of all prices
  * @param locale language and number formats of the documents
@@ -25,7 +27,8 @@ public record Dealer(
     List<String> contact,
     String license,
     String accent,
-    String terms,
+    String anyTerms,
+    Map<String, String> termsByLanguage,
     int validDays,
     CurrencyUnit currency,
     Locale locale,
@@ -52,6 +55,7 @@ public record Dealer(
           "",
           "#1F5C66",
           "",
+          Map.of(),
           30,
           CurrencyUnit.USD,
           Locale.US,
@@ -62,11 +66,35 @@ public record Dealer(
   /** The same dealer writing for other readers. */
   public Dealer writing(Locale language, Paper size, Units system) {
     return new Dealer(
-        name, contact, license, accent, terms, validDays, currency, language, size, system, logo);
+        name,
+        contact,
+        license,
+        accent,
+        anyTerms,
+        termsByLanguage,
+        validDays,
+        currency,
+        language,
+        size,
+        system,
+        logo);
   }
 
-  /** Keeps its own copy of {@code contact}. */
+  /** The same dealer writing in another language. */
+  public Dealer writing(Locale language) {
+    return writing(language, paper, units);
+  }
+
+  /**
+   * Text above the signature, in the language of the documents where there is one; may be empty.
+   */
+  public String terms() {
+    return termsByLanguage.getOrDefault(locale.getLanguage(), anyTerms);
+  }
+
+  /** Keeps its own copies of the collections. */
   public Dealer {
     contact = List.copyOf(contact);
+    termsByLanguage = Map.copyOf(termsByLanguage);
   }
 }

@@ -7,14 +7,12 @@ import io.github.brinewright.units.Pressure;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
-import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 
@@ -32,6 +30,9 @@ final class DealerReader {
           "license",
           "accent",
           "terms",
+          "terms_en",
+          "terms_es",
+          "terms_fr",
           "logo",
           "valid_days",
           "currency",
@@ -48,8 +49,6 @@ final class DealerReader {
           "shortest_interval_days",
           "lowest_pressure_psi",
           "reserve_risk_percent");
-
-  private static final Set<String> LANGUAGES = Set.of("en", "es", "fr");
 
   private final Row row;
 
@@ -96,15 +95,17 @@ final class DealerReader {
     if (!accent.matches("#[0-9A-Fa-f]{6}")) {
       row.note("accent", accent, "is not a colour; write # and six hexadecimal digits");
     }
+    Locale locale = Languages.in(row, "locale").orElse(usual.locale());
     return new Dealer(
         row.text("name").orElse(usual.name()),
         contact(),
         row.text("license").orElse(""),
         accent,
         row.text("terms").orElse(""),
+        termsByLanguage(),
         (int) row.number("valid_days", 1, 365, usual.validDays()),
         currency(usual.currency()),
-        row.text("locale").map(this::locale).orElse(usual.locale()),
+        locale,
         row.choice("paper", Dealer.Paper.class).orElse(usual.paper()),
         row.choice("units", Dealer.Units.class).orElse(usual.units()),
         row.text("logo").flatMap(this::logo));
@@ -134,13 +135,13 @@ final class DealerReader {
         .toList();
   }
 
-  private Locale locale(String tag) {
-    Locale locale = Locale.forLanguageTag(tag);
-    if (!Arrays.asList(Locale.getAvailableLocales()).contains(locale)
-        || !LANGUAGES.contains(locale.getLanguage())) {
-      row.note("locale", tag, "is not a locale we write in; write en-US, es-US, fr-CA or the like");
+  /** Terms by language; the key without a language holds for those that have none. */
+  private Map<String, String> termsByLanguage() {
+    Map<String, String> terms = new LinkedHashMap<>();
+    for (String code : Languages.CODES) {
+      row.text("terms_" + code).ifPresent(text -> terms.put(code, text));
     }
-    return locale;
+    return terms;
   }
 
   private CurrencyUnit currency(CurrencyUnit usual) {

@@ -34,6 +34,11 @@ public record Job(
     return comparer.compare(visit.site(), visit.tariff());
   }
 
+  /** The dealer, writing in the language of a home. */
+  public Dealer dealerFor(Visit visit) {
+    return visit.language().map(dealer::writing).orElse(dealer);
+  }
+
   /** Studies a year in the home with its recommended option; empty when there is none. */
   public Optional<Study> study(Comparison comparison) {
     return Study.of(comparer, comparison, Study.USUAL_YEARS);

@@ -38,6 +38,7 @@ final class SiteReader {
               "customer",
               "street",
               "town",
+              "language",
               "hardness_gpg",
               "hardness_mg_per_l",
               "water_source",
@@ -134,6 +135,7 @@ final class SiteReader {
             allowance(row, "iron_allowance_gpg", FoulingAllowances.USUAL.iron()),
             allowance(row, "manganese_allowance_gpg", FoulingAllowances.USUAL.manganese()));
     Hardness target = Hardness.ofGrainsPerGallon(row.number("target_hardness_gpg", 0, 10, 0));
+    Optional<Locale> language = Languages.in(row, "language");
     Optional<Tariff> tariff =
         row.has("tariff_id") ? row.reference("tariff_id", tariffs, "") : Optional.of(otherwise);
     return tariff.flatMap(
@@ -142,7 +144,8 @@ final class SiteReader {
                 () ->
                     new Visit(
                         new Site(id, contact, water, household, supply, allowances, target),
-                        prices)));
+                        prices,
+                        language)));
   }
 
   private static FoulingAllowance allowance(Row row, String column, FoulingAllowance usual) {

@@ -104,6 +104,30 @@ class JobFolderTest {
   }
 
   @Test
+  void aHomeIsWrittenToInItsOwnLanguage() throws IOException {
+    write("dealer.properties", "terms=All sales final.\nterms_es=Venta firme.\n");
+    write(
+        "sites.csv",
+        "site_id,hardness_gpg,people,language\nA1,18,3,es-US\nB2,18,3,\nC3,18,3,fr-CA\nD4,18,3,xx\n");
+
+    JobReading reading = read();
+    Job job = reading.job().orElseThrow();
+    Dealer spanish = job.dealerFor(job.visit("A1").orElseThrow());
+    Dealer usual = job.dealerFor(job.visit("B2").orElseThrow());
+    Dealer french = job.dealerFor(job.visit("C3").orElseThrow());
+
+    assertThat(spanish.locale()).isEqualTo(Locale.forLanguageTag("es-US"));
+    assertThat(spanish.terms()).isEqualTo("Venta firme.");
+    assertThat(usual).isEqualTo(job.dealer());
+    assertThat(usual.terms()).isEqualTo("All sales final.");
+    assertThat(french.terms()).as("none of its own").isEqualTo("All sales final.");
+    assertThat(reading.problems())
+        .singleElement()
+        .asString()
+        .contains("row 5, column language: \"xx\" is not a locale we write in");
+  }
+
+  @Test
   void semicolonsAreExplained() throws IOException {
     write("sites.csv", "site_id;hardness_gpg;people\nA1;18;3\n");
 

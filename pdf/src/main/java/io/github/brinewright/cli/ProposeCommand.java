@@ -141,7 +141,7 @@ final class ProposeCommand implements Callable<Integer> {
     String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
     byte[] pdf =
         onePage
-            ? new ComparisonPage(comparison, input.job().dealer(), day).toPdf()
+            ? new ComparisonPage(comparison, input.job().dealerFor(visit), day).toPdf()
             : proposal(comparison, visit, input, day);
     try {
       SafeFile.write(target.resolve(name), pdf);
@@ -159,7 +159,7 @@ final class ProposeCommand implements Callable<Integer> {
     return new Proposal(
             comparison,
             input.job().study(comparison),
-            input.job().dealer(),
+            input.job().dealerFor(visit),
             day,
             withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)),
             revision(comparison))

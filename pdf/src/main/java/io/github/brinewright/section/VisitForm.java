@@ -6,6 +6,7 @@ import io.github.brinewright.demand.SoftenedShare;
 import io.github.brinewright.document.Field;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
+import io.github.brinewright.job.Languages;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.FieldGrid;
 import io.github.brinewright.layout.Paragraph;
@@ -89,7 +90,8 @@ public final class VisitForm {
   private List<FieldGrid.Entry> home() {
     return List.of(
         new FieldGrid.Entry(text("site_id").mandatory(), 1),
-        new FieldGrid.Entry(text("customer"), 3),
+        new FieldGrid.Entry(text("customer"), 2),
+        one(language()),
         new FieldGrid.Entry(text("street"), 2),
         new FieldGrid.Entry(text("town"), 2));
   }
@@ -177,6 +179,15 @@ public final class VisitForm {
     }
     return Field.choice(column, label(column), choices)
         .containing(value(column).toLowerCase(Locale.ROOT));
+  }
+
+  /** Each language by its own name, for the people who read it. */
+  private Field language() {
+    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
+    for (Locale locale : Languages.USUAL) {
+      choices.add(new Field.Choice(locale.toLanguageTag(), locale.getDisplayLanguage(locale)));
+    }
+    return Field.choice("language", label("language"), choices).containing(value("language"));
   }
 
   private Field tariff() {
