@@ -52,6 +52,37 @@ public interface JobFiles {
     };
   }
 
+  /** The same files, one of them replaced by a text. */
+  default JobFiles with(String name, String text) {
+    JobFiles others = this;
+    JobFiles own = of(Map.of(name, text));
+    return new JobFiles() {
+      private JobFiles holder(String wanted) {
+        return wanted.equals(name) ? own : others;
+      }
+
+      @Override
+      public String place() {
+        return others.place();
+      }
+
+      @Override
+      public boolean has(String wanted) {
+        return holder(wanted).has(wanted);
+      }
+
+      @Override
+      public long size(String wanted) throws IOException {
+        return holder(wanted).size(wanted);
+      }
+
+      @Override
+      public byte[] read(String wanted) throws IOException {
+        return holder(wanted).read(wanted);
+      }
+    };
+  }
+
   /** Files held as text; a picture among them as Base64. */
   static JobFiles of(Map<String, String> texts) {
     Map<String, String> copy = Map.copyOf(texts);

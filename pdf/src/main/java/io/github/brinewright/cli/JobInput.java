@@ -53,6 +53,17 @@ final class JobInput {
     return new JobInput(JobFolder.read(files), files, Optional.of(pdf)).reported(err);
   }
 
+  /** Reads the home of a proposal or a filled form, and all else from a job folder. */
+  static JobInput read(Path path, Path prices, PrintWriter err) {
+    if (!Files.isRegularFile(path) || !Files.isDirectory(prices)) {
+      throw new UsageException(
+          "--prices takes a folder, with a proposal or a form in place of JOBFOLDER");
+    }
+    PdfInput pdf = PdfInput.read(path);
+    JobFiles files = JobFiles.in(prices).with(SiteCells.FILE, pdf.sites());
+    return new JobInput(JobFolder.read(files), files, Optional.of(pdf)).reported(err);
+  }
+
   /** Reads what the homes of a job folder share. */
   static JobInput readWithoutHomes(Path folder, PrintWriter err) {
     if (!Files.isDirectory(folder)) {

@@ -10,8 +10,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -57,9 +55,14 @@ record PdfInput(Path path, CarriedJob job, Optional<FilledVisit> visit) {
   }
 
   JobFiles files() {
-    Map<String, String> files = new HashMap<>(job.files());
-    visit.ifPresent(filled -> files.put(SiteCells.FILE, filled.csv()));
-    return JobFiles.of(files);
+    return JobFiles.of(job.files()).with(SiteCells.FILE, sites());
+  }
+
+  /** The text of sites.csv with the home. */
+  String sites() {
+    return visit
+        .map(FilledVisit::csv)
+        .orElseGet(() -> job.files().getOrDefault(SiteCells.FILE, ""));
   }
 
   /** A problem in the words of the document that it came with. */
@@ -70,6 +73,10 @@ record PdfInput(Path path, CarriedJob job, Optional<FilledVisit> visit) {
 
   /** What to know about the prices. */
   Optional<String> note() {
-    return visit.map(filled -> "note: prices are those that the form brought, of " + date());
+    return visit.map(
+        filled ->
+            "note: prices are those that the form brought, of "
+                + date()
+                + "; take today's with --prices JOBFOLDER");
   }
 }

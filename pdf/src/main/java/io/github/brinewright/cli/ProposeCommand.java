@@ -67,6 +67,12 @@ final class ProposeCommand implements Callable<Integer> {
   @Nullable Path since;
 
   @Option(
+      names = "--prices",
+      paramLabel = "JOBFOLDER",
+      description = "With a proposal or a form: takes the price list and the dealer from here.")
+  @Nullable Path prices;
+
+  @Option(
       names = "--without-data",
       description = "Leaves out the data by which a proposal can be opened again.")
   boolean withoutData;
@@ -84,7 +90,7 @@ final class ProposeCommand implements Callable<Integer> {
     if (which.site == null && !which.all && Files.isDirectory(from)) {
       throw new UsageException("name a home with --site, or write all with --all");
     }
-    JobInput input = JobInput.read(from, err);
+    JobInput input = prices == null ? JobInput.read(from, err) : JobInput.read(from, prices, err);
     if (!input.usable()) {
       err.println("Nothing was written.");
       return 1;

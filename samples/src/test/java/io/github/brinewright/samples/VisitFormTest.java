@@ -180,6 +180,27 @@ class VisitFormTest {
   }
 
   @Test
+  void aFormMayBeQuotedAtTodaysPrices() throws IOException {
+    Path today = Files.createDirectory(folder.resolve("today"));
+    Files.writeString(
+        today.resolve("units.csv"),
+        "unit_id,name,resin_ft3,dosages_lb_per_ft3,price\nN1,New unit,1.5,6 8,1234.56\n");
+    String form =
+        filled(blank(JOB), Map.of("site_id", "A", "hardness_gpg", "18", "people", "3")).toString();
+    String target = folder.resolve("x").toString();
+
+    assertThat(run("propose", form, "--prices", today.toString(), "--out", target)).isZero();
+    assertThat(err.toString()).doesNotContain("prices are those");
+    assertThat(ReadAloud.of(Files.readAllBytes(Path.of(target, "proposal-A.pdf"))).toString())
+        .contains("New unit", "$1,234.56")
+        .doesNotContain("Sorrel", "Marl Valley");
+    assertThat(run("propose", JOB, "--all", "--prices", today.toString(), "--out", target))
+        .isEqualTo(2);
+    assertThat(run("propose", form, "--prices", "nowhere", "--out", target)).isEqualTo(2);
+    assertThat(err.toString()).contains("--prices takes a folder");
+  }
+
+  @Test
   void wrongUsageOfTheFormIsExplained() {
     String target = folder.resolve("f.pdf").toString();
     assertThat(run("form", JOB, "--site", "Z9", "--out", target)).isEqualTo(2);
