@@ -86,12 +86,12 @@ public final class ControlSettings {
             .orElse("");
     return Block.stack(
         List.of(
-            kit.quiet(tag, kit.dealer().name()),
+            new Masthead(kit, tag).block(),
             new Paragraph(
                     tag.child(Tag.Role.H1),
                     kit.text("settings.heading", Figure.of(option.unit().name())),
                     TextStyle.HEADING.sized(21))
-                .after(8),
+                .after(14),
             kit.quiet(tag, line).after(3)));
   }
 

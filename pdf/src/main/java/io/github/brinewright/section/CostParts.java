@@ -14,14 +14,16 @@ import java.util.stream.Collectors;
 final class CostParts {
   private final Kit kit;
   private final Tag tag;
+  private final List<Option> options;
 
-  CostParts(Kit kit, Tag section) {
+  CostParts(Kit kit, Tag section, List<Option> options) {
     this.kit = kit;
+    this.options = options;
     tag = section;
   }
 
   Block block() {
-    List<StackedBars.Bar> bars = kit.columns().stream().map(this::bar).toList();
+    List<StackedBars.Bar> bars = options.stream().map(this::bar).toList();
     List<String> parts = Arrays.stream(CostKind.values()).map(kit.words()::term).toList();
     String alternative =
         bars.stream()

@@ -27,6 +27,14 @@ final class OptionTable {
     this.options = options;
   }
 
+  /** Adds rows. */
+  OptionTable rows(OptionRow... all) {
+    for (OptionRow row : all) {
+      addRow(row.name(kit), option -> row.text(kit, option), row.total());
+    }
+    return this;
+  }
+
   /** Adds a row: a name, and a text for each option. */
   OptionTable row(String name, Function<Option, String> text) {
     return addRow(name, text, false);

@@ -3,14 +3,10 @@ package io.github.brinewright.section;
 import io.github.brinewright.comparison.Option;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
-import io.github.brinewright.hydraulics.Range;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Paragraph;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Finding;
-import io.github.brinewright.units.Minutes;
-import io.github.brinewright.units.Pressure;
 import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,63 +53,7 @@ public final class SideBySide {
   }
 
   private Block table() {
-    OptionTable table =
-        new OptionTable(kit)
-            .row(kit.text("compare.bed"), o -> words.resin(o.resin()))
-            .row(kit.text("compare.control"), o -> words.term(o.candidate().control()))
-            .row(kit.text("compare.method"), o -> words.term(o.design().basis().method()))
-            .row(kit.text("compare.usable"), o -> figure(Figure.of(o.design().basis().usable())))
-            .row(kit.text("compare.full"), o -> words.number(o.design().schedule().designDays(), 1))
-            .row(
-                kit.text("compare.expected"),
-                o -> words.number(o.design().schedule().expectedDays(), 1))
-            .row(kit.text("compare.salt"), o -> figure(Figure.of(o.salt(), 1)))
-            .row(
-                kit.text("compare.refill"),
-                o -> words.number(Minutes.of(o.design().refill().set()), 1))
-            .row(kit.text("compare.saltYear"), o -> figure(Figure.of(o.design().year().salt(), 0)))
-            .row(kit.text("compare.fillings"), this::fillings)
-            .row(
-                kit.text("compare.chloride"),
-                o -> figure(Figure.of(o.design().year().chloride(), 0)))
-            .row(kit.text("compare.waterYear"), o -> figure(Figure.of(o.design().year().water())))
-            .row(kit.text("compare.service"), this::serviceFlow)
-            .row(kit.text("compare.loss"), o -> loss(o.design().flow().pressureLoss()))
-            .row(
-                kit.text("compare.efficiency"),
-                o -> figure(Figure.of(o.design().effect().saltEfficiency())))
-            .row(kit.text("compare.price"), o -> words.about(o.quote().total()))
-            .row(kit.text("compare.yearly"), o -> words.about(o.yearly().total()))
-            .total(
-                kit.text("compare.life", Figure.of(kit.explained().life().years())),
-                o -> words.about(o.life().total()))
-            .row(kit.text("compare.limits"), this::limits);
-    return table.in(tag, kit.text("compare.row"));
-  }
-
-  private String figure(Figure figure) {
-    return words.figure(figure);
-  }
-
-  private String fillings(Option option) {
-    return option.design().filling().map(filling -> words.number(filling.months(), 1)).orElse("–");
-  }
-
-  private String serviceFlow(Option option) {
-    return words.number(Figure.of(option.unit().serviceFlow()))
-        + " / "
-        + figure(Figure.of(option.unit().peakServiceFlow()));
-  }
-
-  private String loss(Range<Pressure> range) {
-    return words.number(Figure.of(range.low())) + "–" + figure(Figure.of(range.high()));
-  }
-
-  private String limits(Option option) {
-    long broken = option.findings().stream().filter(Finding::stops).count();
-    return broken == 0
-        ? kit.text("compare.keeps")
-        : kit.text("compare.breaks", Figure.of((int) broken));
+    return new OptionTable(kit).rows(OptionRow.values()).in(tag, kit.text("compare.row"));
   }
 
   private Block note(Option option) {

@@ -6,6 +6,7 @@ import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.layout.Block;
+import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.sizing.Contact;
 import io.github.brinewright.trace.Figure;
@@ -16,6 +17,18 @@ import java.util.stream.Stream;
 
 /** The homeowner's page: a smaller one, the recommended one, a bigger one, and what changes. */
 public final class ThreeSizes {
+  private static final OptionRow[] ROWS = {
+    OptionRow.PRICE,
+    OptionRow.YEARLY,
+    OptionRow.LIFE,
+    OptionRow.EXPECTED,
+    OptionRow.SALT_YEAR,
+    OptionRow.FILLINGS,
+    OptionRow.WATER_YEAR,
+    OptionRow.SERVICE,
+    OptionRow.LIMITS
+  };
+
   private final Kit kit;
   private final Wording words;
   private final Comparison comparison;
@@ -33,13 +46,13 @@ public final class ThreeSizes {
   public Block block() {
     Contact contact = comparison.home().site().contact();
     List<Block> blocks = new ArrayList<>();
-    blocks.add(kit.quiet(tag, kit.dealer().name()));
+    blocks.add(new Masthead(kit, tag).block());
     blocks.add(
         new Paragraph(
                 tag.child(Tag.Role.H1),
                 kit.text("three.heading", Figure.of(contact.name())),
                 TextStyle.HEADING.sized(23))
-            .after(10));
+            .after(20));
     blocks.add(
         kit.body(
                 tag,
@@ -49,8 +62,15 @@ public final class ThreeSizes {
                     Figure.of(comparison.home().use().expected()),
                     Figure.of(words.date(kit.date()))))
             .after(8));
-    blocks.add(table().whole().after(18));
-    options().forEach(option -> blocks.add(note(option).after(10)));
+    blocks.add(table().whole().after(14));
+    blocks.add(new Columns(options().stream().map(this::note).toList(), 20).after(16));
+    blocks.add(new CostParts(kit, tag, options()).block().whole().after(20));
+    blocks.add(cautions().after(12));
+    return Block.stack(blocks);
+  }
+
+  private Block cautions() {
+    List<Block> blocks = new ArrayList<>();
     Stream.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.SODIUM)
         .forEach(caution -> blocks.add(kit.quiet(tag, words.caution(caution)).after(6)));
     return Block.stack(blocks);
@@ -61,34 +81,7 @@ public final class ThreeSizes {
   }
 
   private Block table() {
-    return new OptionTable(kit, options())
-        .row(kit.text("price.total"), o -> words.about(o.quote().total()))
-        .row(kit.text("compare.yearly"), o -> words.about(o.yearly().total()))
-        .total(
-            kit.text("compare.life", Figure.of(kit.explained().life().years())),
-            o -> words.about(o.life().total()))
-        .row(
-            kit.text("compare.expected"),
-            o -> words.number(o.design().schedule().expectedDays(), 1))
-        .row(
-            kit.text("compare.saltYear"), o -> words.figure(Figure.of(o.design().year().salt(), 0)))
-        .row(
-            kit.text("compare.fillings"),
-            o -> o.design().filling().map(f -> words.number(f.months(), 1)).orElse("–"))
-        .row(kit.text("compare.waterYear"), o -> words.figure(Figure.of(o.design().year().water())))
-        .row(
-            kit.text("compare.service"),
-            o ->
-                words.number(Figure.of(o.unit().serviceFlow()))
-                    + " / "
-                    + words.figure(Figure.of(o.unit().peakServiceFlow())))
-        .row(
-            kit.text("compare.limits"),
-            o ->
-                o.feasible()
-                    ? kit.text("compare.keeps")
-                    : kit.text("compare.breaks", Figure.of(o.limitsBroken())))
-        .in(tag, kit.text("compare.row"));
+    return new OptionTable(kit, options()).rows(ROWS).in(tag, kit.text("compare.row"));
   }
 
   private Block note(Option option) {
@@ -103,6 +96,6 @@ public final class ThreeSizes {
     return Block.stack(
         List.of(
             new Paragraph(tag.child(Tag.Role.H2), option.unit().name(), TextStyle.BODY.bold()),
-            kit.body(tag, text)));
+            new Paragraph(tag.child(Tag.Role.PARAGRAPH), text, TextStyle.SMALL)));
   }
 }

@@ -50,7 +50,7 @@ public final class YearInHome {
     blocks.add(table().whole().after(10).keptWithNext());
     blocks.add(new RegenerationDays(kit, study, tag).block().whole().after(12));
     sentences().forEach(text -> blocks.add(kit.body(tag, text).after(6)));
-    blocks.add(new CostParts(kit, tag).block().whole().after(18));
+    blocks.add(new CostParts(kit, tag, kit.columns()).block().whole().after(18));
     return Block.stack(blocks);
   }
 

@@ -123,6 +123,15 @@ class StandardsTest {
     assertThat(TextBoxes.of(blank).pages()).isEqualTo(1);
   }
 
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
+    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    byte[] page = new ComparisonPage(comparison, dealer(tag), DAY).toPdf();
+
+    assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
+  }
+
   /** A label for each field, as long as a reader may meet; a customer's name as long as a page. */
   @Test
   void aFormWithLongValuesKeepsItsShape() throws Exception {
