@@ -5,9 +5,12 @@ import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Breaks text into lines that fit a width. */
 public final class Lines {
+  private static final Pattern NUMBER = Pattern.compile("^[^ ]*\\d $");
+
   private Lines() {}
 
   /**
@@ -20,7 +23,7 @@ public final class Lines {
     String printable = style.weight().typeface().printable(text);
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String part : parts(printable)) {
+    for (String part : withUnits(parts(printable), style, width)) {
       if (style.width((line + part).stripTrailing()) <= width) {
         line += part;
       } else {
@@ -44,6 +47,22 @@ public final class Lines {
       from = to;
     }
     return parts;
+  }
+
+  /** Keeps a number with the word after it, most often its unit, where both fit on a line. */
+  private static List<String> withUnits(List<String> parts, TextStyle style, double width) {
+    List<String> joined = new ArrayList<>();
+    for (String part : parts) {
+      int last = joined.size() - 1;
+      if (last >= 0
+          && NUMBER.matcher(joined.get(last)).find()
+          && style.width((joined.get(last) + part).stripTrailing()) <= width) {
+        joined.set(last, joined.get(last) + part);
+      } else {
+        joined.add(part);
+      }
+    }
+    return joined;
   }
 
   /** Puts all but the last piece of an over-long word into lines; returns the last piece. */

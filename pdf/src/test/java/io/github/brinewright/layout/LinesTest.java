@@ -32,6 +32,15 @@ class LinesTest {
   }
 
   @Test
+  void aNumberStaysWithItsUnitWhereBothFit() {
+    String text = "sized for 22.2 gpg of it";
+    double room = STYLE.width("sized for 22.2 ");
+
+    assertThat(Lines.of(text, STYLE, room)).containsExactly("sized for ", "22.2 gpg of it");
+    assertThat(Lines.of("22.2 gpg", STYLE, STYLE.width("22.2"))).startsWith("22.2 ");
+  }
+
+  @Test
   void aLetterWiderThanTheColumnStandsAlone() {
     assertThat(Lines.of("WW", STYLE, 1)).containsExactly("W", "W");
   }
