@@ -21,20 +21,17 @@ import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
-import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.BeforeAll;
@@ -130,71 +127,6 @@ class StandardsTest {
     byte[] page = new ComparisonPage(comparison, dealer(tag), DAY).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
-  }
-
-  /** A label for each field, as long as a reader may meet; a customer's name as long as a page. */
-  @Test
-  void aFormWithLongValuesKeepsItsShape() throws Exception {
-    String word = "Wasserenthaertungsanlagenbesitzergemeinschaft".repeat(3);
-    byte[] form = form(dealer("fr-CA"), Map.of("customer", word, "town", word + " " + word));
-
-    assertThat(failures(form, PDFAFlavour.PDFA_3_A)).isEmpty();
-    assertThat(TextBoxes.of(form).overlaps()).isEmpty();
-    assertThat(TextBoxes.of(form).outsideTheMargins()).isEmpty();
-  }
-
-  /** Names as long as a job folder takes, in one word and in many. */
-  @Test
-  void longNamesAreNeitherCutNorOverlapping() throws Exception {
-    String word = "Wasserenthaertungsanlagenbesitzergemeinschaft".repeat(3);
-    String many = "the very long and winding household of many names ".repeat(3).strip();
-    String fixtures = "9 bathtub 9 shower 9 lavatory 9 water_closet 4 kitchen_sink";
-    JobFiles files =
-        JobFiles.of(
-            Map.of(
-                "dealer.properties",
-                "name=" + word + "\nstreet=" + many + "\nterms=" + many + "\nlogo=tall.png",
-                "tall.png",
-                tallPicture(),
-                "units.csv",
-                "unit_id,name,resin_ft3,dosages_lb_per_ft3,price\n"
-                    + "A,"
-                    + word
-                    + ",1,6 8,900\nB,"
-                    + many
-                    + ",1.5,6 8,1200\nC,c,2,6,1500\n"
-                    + "D,d,2.5,6,1800\nE,e,3,6,2100\nF,f,4,6,2500\nG,g,5,6,3000\nH,h,6,6,3500\n",
-                "sites.csv",
-                "site_id,customer,street,hardness_gpg,people,fixtures\n"
-                    + "X,"
-                    + word
-                    + ","
-                    + many
-                    + ",18,3,\nY,"
-                    + many
-                    + ",s,18,3,"
-                    + fixtures
-                    + "\n"));
-    Job job = JobFolder.read(files).job().orElseThrow();
-
-    for (Visit visit : job.visits()) {
-      Comparison comparison = job.compare(visit);
-      byte[] pdf = new Proposal(comparison, job.study(comparison), job.dealer(), DAY).toPdf();
-      assertThat(TextBoxes.of(pdf).outsideTheMargins()).isEmpty();
-      assertThat(TextBoxes.of(pdf).overlaps()).isEmpty();
-      assertThat(job.dealer().logo()).isPresent();
-      assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
-      assertThat(failures(pdf, PDFAFlavour.PDFA_3_A)).isEmpty();
-    }
-  }
-
-  /** A half transparent picture, much taller than wide, in Base64. */
-  private static String tallPicture() throws IOException {
-    BufferedImage image = new BufferedImage(60, 900, BufferedImage.TYPE_INT_ARGB);
-    image.setRGB(30, 450, 0x80FF0000);
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    ImageIO.write(image, "png", bytes);
-    return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 
   /** The geometry check itself can fail. */
