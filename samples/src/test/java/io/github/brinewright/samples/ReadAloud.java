@@ -16,6 +16,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedConte
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.text.PDFMarkedContentExtractor;
 import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A document as a reader's program says it: by its structure, figures by their alternative text.
@@ -26,8 +27,9 @@ final class ReadAloud {
    *
    * @param role of it
    * @param text said
+   * @param language of it, where it is not the document's
    */
-  record Said(String role, String text) {}
+  record Said(String role, String text, @Nullable String language) {}
 
   private final Map<PDPage, Map<Integer, String>> texts = new HashMap<>();
   private final List<Said> said = new ArrayList<>();
@@ -81,7 +83,7 @@ final class ReadAloud {
       String instead = element.getAlternateDescription();
       String words = instead == null ? text.toString() : instead;
       if (!words.isBlank()) {
-        said.add(new Said(role, words.strip()));
+        said.add(new Said(role, words.strip(), element.getLanguage()));
       }
     }
   }
