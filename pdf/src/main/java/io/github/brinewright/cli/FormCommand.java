@@ -4,12 +4,12 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.proposal.VisitSheet;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -34,18 +34,7 @@ final class FormCommand implements Callable<Integer> {
       description = "A home of sites.csv that the form begins with (default: a blank form).")
   @Nullable String site;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "FILE",
-      description = "The PDF file to write.")
-  @Nullable Path out;
-
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      description = "Date of the form and of the prices it brings (default: today).")
-  @Nullable LocalDate date;
+  @Mixin OneFile file = new OneFile();
 
   @Override
   public Integer call() throws IOException {
@@ -55,12 +44,10 @@ final class FormCommand implements Callable<Integer> {
       return 1;
     }
     Job job = input.job();
-    LocalDate day = date == null ? LocalDate.now() : date;
     Map<String, String> cells = site == null ? Map.of() : input.cells(site);
     VisitSheet sheet =
-        new VisitSheet(job.dealer(), job.tariffs(), cells, input.carriedWithoutHomes(day));
-    SafeFile.writeWithFolder(Objects.requireNonNull(out), sheet.toPdf());
-    spec.commandLine().getOut().println("Form written to " + out);
+        new VisitSheet(job.dealer(), job.tariffs(), cells, input.carriedWithoutHomes(file.day()));
+    spec.commandLine().getOut().println("Form written to " + file.write(sheet.toPdf()));
     return 0;
   }
 }

@@ -6,13 +6,13 @@ import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.regeneration.Control;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -51,18 +51,7 @@ final class SettingsCommand implements Callable<Integer> {
       description = "clock, metered_immediate or metered_delayed (default: the best).")
   @Nullable Control control;
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "FILE",
-      description = "The PDF file to write.")
-  @Nullable Path out;
-
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      description = "Date of the sheet (default: today).")
-  @Nullable LocalDate date;
+  @Mixin OneFile file = new OneFile();
 
   @Override
   public Integer call() throws IOException {
@@ -82,11 +71,8 @@ final class SettingsCommand implements Callable<Integer> {
             .filter(wanted())
             .findFirst()
             .orElseThrow(() -> new UsageException(notFound(comparison)));
-    LocalDate day = date == null ? LocalDate.now() : date;
-    SafeFile.writeWithFolder(
-        Objects.requireNonNull(out),
-        new SettingsSheet(comparison, option, input.job().dealer(), day).toPdf());
-    spec.commandLine().getOut().println("Settings sheet written to " + out);
+    SettingsSheet sheet = new SettingsSheet(comparison, option, input.job().dealer(), file.day());
+    spec.commandLine().getOut().println("Settings sheet written to " + file.write(sheet.toPdf()));
     return 0;
   }
 
