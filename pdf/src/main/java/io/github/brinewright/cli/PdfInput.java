@@ -7,6 +7,7 @@ import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.FilledVisit;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -23,6 +24,10 @@ record PdfInput(Path path, CarriedJob job, Optional<FilledVisit> visit) {
   static PdfInput read(Path path) {
     try {
       byte[] pdf = Files.readAllBytes(path);
+      if (!new String(pdf, 0, Math.min(1024, pdf.length), StandardCharsets.ISO_8859_1)
+          .contains("%PDF-")) {
+        throw new UsageException(path + " " + JobInput.NO_JOB);
+      }
       CarriedJob job =
           CarriedJob.fromJson(
               PdfReader.attachment(pdf, CarriedJob.FILE)

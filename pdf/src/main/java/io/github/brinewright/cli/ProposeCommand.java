@@ -99,6 +99,10 @@ final class ProposeCommand implements Callable<Integer> {
       throw new UsageException("--since is about one home; name it with --site");
     }
     List<Visit> visits = input.visits(which.site);
+    if (visits.isEmpty()) {
+      err.println("Nothing was written.");
+      return 1;
+    }
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     int failed = writeAll(visits, input, target);

@@ -18,6 +18,9 @@ final class SafeFile {
    * as any file of this folder; a temporary file of the library would be closed to them.
    */
   static void write(Path target, byte[] content) throws IOException {
+    if (Files.isDirectory(target)) {
+      throw new UsageException(target + " is a folder; name a file in it");
+    }
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = folder.resolve(".brinewright-" + UUID.randomUUID() + ".tmp");
     try {

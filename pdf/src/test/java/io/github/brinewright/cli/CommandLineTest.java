@@ -259,9 +259,19 @@ class CommandLineTest {
   @Test
   void aFileThatIsNoPdfIsExplained() throws IOException {
     Path file = Files.writeString(folder.resolve("x.pdf"), "no pdf at all");
+    assertThat(run("compare", file.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("is neither a folder that holds sites.csv nor a proposal");
 
+    Files.writeString(file, "%PDF-1.7 and no more");
     assertThat(run("compare", file.toString())).isEqualTo(2);
     assertThat(err.toString()).contains("cannot be opened");
+  }
+
+  @Test
+  void aFolderInPlaceOfAFileIsExplained() {
+    String there = folder.toString();
+    assertThat(run("form", there, "--out", there)).isEqualTo(2);
+    assertThat(err.toString()).contains(there + " is a folder; name a file in it");
   }
 
   @Test
