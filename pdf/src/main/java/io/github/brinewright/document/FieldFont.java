@@ -31,9 +31,16 @@ final class FieldFont {
 
   private FieldFont() {}
 
-  /** The font for use in one document. */
+  /**
+   * The font for use in one document. Programs set what is typed by the height of its letters,
+   * which the smaller file does not tell.
+   */
   static PDFont of(PDDocument document) throws IOException {
-    return PDTrueTypeFont.load(document, PARSED.get(), WinAnsiEncoding.INSTANCE);
+    PDFont font = PDTrueTypeFont.load(document, PARSED.get(), WinAnsiEncoding.INSTANCE);
+    Typeface regular = Typeface.Weight.REGULAR.typeface();
+    font.getFontDescriptor().setCapHeight(regular.capHeight());
+    font.getFontDescriptor().setXHeight(regular.smallHeight());
+    return font;
   }
 
   /** Made once for all threads, when the first field is drawn. */

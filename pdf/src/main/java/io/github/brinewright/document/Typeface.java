@@ -6,7 +6,9 @@ import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.ToIntFunction;
 import org.apache.fontbox.ttf.CmapLookup;
+import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -59,6 +61,24 @@ public final class Typeface {
 
   TrueTypeFont font() {
     return font;
+  }
+
+  /** Height of capital letters, in thousandths of the size. */
+  float capHeight() {
+    return thousandths(OS2WindowsMetricsTable::getCapHeight);
+  }
+
+  /** Height of letters as x, in thousandths of the size. */
+  float smallHeight() {
+    return thousandths(OS2WindowsMetricsTable::getHeight);
+  }
+
+  private float thousandths(ToIntFunction<OS2WindowsMetricsTable> height) {
+    try {
+      return (float) (1000 * height.applyAsInt(font.getOS2Windows()) / unitsPerEm);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
   }
 
   /** Whether the font has a glyph for a character. */

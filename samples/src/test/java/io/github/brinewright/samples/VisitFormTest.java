@@ -17,7 +17,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
 import org.junit.jupiter.api.Test;
@@ -213,6 +215,21 @@ class VisitFormTest {
         .contains("name a home with --site, or write all with --all")
         .doesNotContain("Exception");
     assertThat(folder.resolve("f.pdf")).doesNotExist();
+  }
+
+  /** PDF/A-3, 6.2.11.4.1: fonts are embedded; and programs centre what is typed by its height. */
+  @Test
+  void whatIsTypedIsInAnEmbeddedFontOfKnownHeight() throws IOException {
+    try (PDDocument document = Loader.loadPDF(blank(JOB).toFile())) {
+      PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+      PDFont font = form.getDefaultResources().getFont(COSName.getPDFName("Field"));
+
+      assertThat(font.isEmbedded()).isTrue();
+      assertThat(font.getFontDescriptor().getCapHeight())
+          .as("Source Sans 3 Regular: 660 of 1000, as its OS/2 table says")
+          .isEqualTo(660);
+      assertThat(font.getStringWidth("Ñandú €5 «été»")).isPositive();
+    }
   }
 
   /** Names of fields are columns, or kinds of fixtures, in every language. */
