@@ -68,7 +68,7 @@ final class CompareCommand implements Callable<Integer> {
       throw new UsageException("give either a JOBFOLDER or --hardness, not both");
     }
     JobInput input = JobInput.read(folder, spec.commandLine().getErr());
-    if (!input.usable()) {
+    if (!input.hasHomes()) {
       return 1;
     }
     String wanted = site == null ? input.siteOfPdf() : site;

@@ -159,6 +159,11 @@ final class JobInput {
     return reading.job().isPresent();
   }
 
+  /** Whether there is a home to work on. */
+  boolean hasHomes() {
+    return reading.job().filter(job -> !job.visits().isEmpty()).isPresent();
+  }
+
   Job job() {
     return reading.job().orElseThrow();
   }

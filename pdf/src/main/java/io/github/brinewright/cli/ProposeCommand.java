@@ -91,7 +91,7 @@ final class ProposeCommand implements Callable<Integer> {
       throw new UsageException("name a home with --site, or write all with --all");
     }
     JobInput input = prices == null ? JobInput.read(from, err) : JobInput.read(from, prices, err);
-    if (!input.usable()) {
+    if (!input.hasHomes()) {
       err.println("Nothing was written.");
       return 1;
     }
@@ -99,10 +99,6 @@ final class ProposeCommand implements Callable<Integer> {
       throw new UsageException("--since is about one home; name it with --site");
     }
     List<Visit> visits = input.visits(which.site);
-    if (visits.isEmpty()) {
-      err.println("Nothing was written.");
-      return 1;
-    }
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     int failed = writeAll(visits, input, target);

@@ -56,7 +56,7 @@ final class SettingsCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
-    if (!input.usable()) {
+    if (!input.hasHomes()) {
       return 1;
     }
     String home = site == null ? input.siteOfPdf() : site;

@@ -13,9 +13,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * What was filled into the form of a site visit.
@@ -25,6 +25,8 @@ import java.util.stream.Stream;
  */
 public record FilledVisit(Map<String, String> cells, Map<String, String> labels) {
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Pattern COLUMN = Pattern.compile("[a-z]+(_[a-z]+)+");
+  private static final List<String> NEEDED = List.of("site_id", "hardness_gpg", "people");
   private static final Set<String> TEXTS = Set.of("site_id", "customer", "street", "town");
 
   /** Keeps its own copies of the maps. */
@@ -35,7 +37,8 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
 
   /**
    * Reads a form that {@link VisitSheet} wrote and somebody filled. Where the form is in a language
-   * that writes decimals with a comma, a comma is taken for one.
+   * that writes decimals with a comma, a comma is taken for one. A field that a form lacks, as one
+   * written before the field was known, is taken for blank.
    *
    * @return empty when the document has no such fields, as after printing it to a new file
    * @throws IOException when the bytes are not a PDF
@@ -43,11 +46,7 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
   public static Optional<FilledVisit> read(byte[] pdf) throws IOException {
     PdfReader.FilledFields form = PdfReader.fields(pdf);
     Map<String, PdfReader.Filled> fields = form.fields();
-    List<String> missing =
-        SiteCells.columns().stream()
-            .filter(column -> !column.equals(VisitForm.FIXTURES) && !fields.containsKey(column))
-            .toList();
-    if (!missing.isEmpty()) {
+    if (!fields.containsKey(NEEDED.get(0))) {
       return Optional.empty();
     }
     Map<String, String> cells = new LinkedHashMap<>();
@@ -106,17 +105,17 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
   }
 
   private String inOwnWords(String advice) {
-    String text = advice;
-    for (Map.Entry<String, String> column : labels.entrySet()) {
-      if (column.getKey().contains("_")) {
-        text = text.replace(column.getKey(), "\"" + column.getValue() + "\"");
-      }
-    }
-    return text;
+    return COLUMN
+        .matcher(advice)
+        .replaceAll(
+            name -> {
+              String label = labels.get(name.group());
+              return Matcher.quoteReplacement(label == null ? name.group() : "\"" + label + "\"");
+            });
   }
 
   private String needed() {
-    return Stream.of("site_id", "hardness_gpg", "people")
+    return NEEDED.stream()
         .map(column -> "\"" + labels.get(column) + "\"")
         .collect(Collectors.joining(", "));
   }

@@ -116,7 +116,9 @@ class VisitFormTest {
         .contains("blank.pdf: nothing is filled in; needed are")
         .contains("\"Short name of the home *\", \"Hardness, gpg\", \"People *\"")
         .doesNotContain("sites.csv");
-    assertThat(folder.resolve("x/proposal-.pdf")).doesNotExist();
+    assertThat(folder.resolve("x")).doesNotExist();
+    assertThat(run("compare", folder.resolve("blank.pdf").toString())).isEqualTo(1);
+    assertThat(err.toString()).doesNotContain("usable home");
   }
 
   @Test
@@ -128,6 +130,21 @@ class VisitFormTest {
         .contains("filled.pdf, field \"Short name of the home *\": must be 1 to 40 letters")
         .contains("field \"Hardness, gpg\": is needed, or \"Hardness, mg/L as CaCO₃\" instead")
         .contains("field \"People *\": is empty; a value from 1 to 40 is needed");
+  }
+
+  @Test
+  void aFormWithoutANewerFieldIsReadAllTheSame() throws IOException {
+    Path form = filled(blank(JOB), entries("H13"));
+    Path older = folder.resolve("older.pdf");
+    try (PDDocument document = Loader.loadPDF(form.toFile())) {
+      PDAcroForm fields = document.getDocumentCatalog().getAcroForm(null);
+      fields.setFields(
+          fields.getFields().stream()
+              .filter(field -> !field.getPartialName().equals("language"))
+              .toList());
+      document.save(older.toFile());
+    }
+    assertThat(proposal(older.toString(), "H13")).isEqualTo(proposal(JOB, "H13"));
   }
 
   @Test
