@@ -217,6 +217,7 @@ public final class Wording {
 
   /** A source with its standing. */
   public String source(Source source) {
-    return term(source.standing()) + ": " + source.citation();
+    return Messages.fill(
+        messages.get("source.standing"), List.of(term(source.standing()), source.citation()));
   }
 }

@@ -99,7 +99,12 @@ public final class ControlSettings {
   private List<String> warnings() {
     return option.findings().stream()
         .filter(Finding::stops)
-        .map(finding -> words.term(Severity.STOP) + ": " + words.finding(finding))
+        .map(
+            finding ->
+                kit.text(
+                    "settings.warning",
+                    Figure.of(Severity.STOP),
+                    Figure.of(words.finding(finding))))
         .toList();
   }
 

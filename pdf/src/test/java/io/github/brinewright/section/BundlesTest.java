@@ -55,6 +55,16 @@ class BundlesTest {
     }
   }
 
+  /** French sets a space before these signs, which must not be left at the start of a line. */
+  @ParameterizedTest
+  @CsvSource({"words/messages_fr.properties", "section/texts_fr.properties"})
+  void frenchSignsStayWithTheirWords(String bundle) throws IOException {
+    load(bundle)
+        .forEach(
+            (key, text) ->
+                assertThat(text.toString()).as(key.toString()).doesNotContainPattern(" [:;?!]"));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "words/messages.properties",
