@@ -25,14 +25,23 @@ final class CostParts {
   Block block() {
     List<StackedBars.Bar> bars = options.stream().map(this::bar).toList();
     List<String> parts = Arrays.stream(CostKind.values()).map(kit.words()::term).toList();
-    String alternative =
-        bars.stream()
-            .map(bar -> kit.text("year.stack.bar", Figure.of(bar.name()), Figure.of(bar.label())))
-            .collect(Collectors.joining(" "));
+    String alternative = options.stream().map(this::inWords).collect(Collectors.joining(" "));
     Block title = kit.subheading(tag, kit.text("year.stack"));
     String inWords = kit.text("year.stack.alt", Figure.of(alternative));
     Block drawing = kit.drawing(tag, inWords, new StackedBars(bars, parts));
     return Block.stack(List.of(title, drawing.after(6)));
+  }
+
+  private String inWords(Option option) {
+    String each =
+        Arrays.stream(CostKind.values())
+            .map(kind -> kit.words().term(kind) + " " + kit.words().about(option.yearly().of(kind)))
+            .collect(Collectors.joining(", "));
+    return kit.text(
+        "year.stack.bar",
+        Figure.of(option.unit().name()),
+        Figure.about(option.yearly().total()),
+        Figure.of(each));
   }
 
   private StackedBars.Bar bar(Option option) {
