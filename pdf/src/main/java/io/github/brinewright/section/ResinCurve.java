@@ -11,6 +11,7 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.units.ResinCapacity;
 import io.github.brinewright.units.SaltDosage;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The resin's capacity against salt dosage, with the settings in stock. In US units. */
@@ -78,6 +79,19 @@ final class ResinCurve {
         Figure.of(capacity(high)),
         Figure.of(high),
         Figure.of(capacity(basis.dosage())),
-        Figure.of(basis.dosage()));
+        Figure.of(basis.dosage()),
+        Figure.of(stocked()));
+  }
+
+  private String stocked() {
+    return option.unit().bases().stream()
+        .map(each -> ((DosageCurveBasis) each).dosage())
+        .map(
+            dosage ->
+                kit.words().figure(Figure.of(dosage))
+                    + " ("
+                    + kit.words().figure(Figure.of(capacity(dosage)))
+                    + ")")
+        .collect(Collectors.joining(", "));
   }
 }
