@@ -22,6 +22,10 @@ final class FieldLook {
   private static final COSName TICKED = COSName.getPDFName("Yes");
   private static final Ink EDGE = Ink.QUIET;
   private static final float EDGE_WIDTH = 0.8f;
+
+  /** Programs clip a field at its box; an edge too near to it would vanish on a coarse screen. */
+  private static final float EDGE_ROOM = 1.2f;
+
   private static final float INSET = 4;
   private static final TextStyle TYPED = TextStyle.BODY;
 
@@ -78,7 +82,7 @@ final class FieldLook {
   private static void edge(PDPageContentStream out, float width, float height) throws IOException {
     out.setStrokingColor(EDGE.red(), EDGE.green(), EDGE.blue());
     out.setLineWidth(EDGE_WIDTH);
-    out.addRect(EDGE_WIDTH / 2, EDGE_WIDTH / 2, width - EDGE_WIDTH, height - EDGE_WIDTH);
+    out.addRect(EDGE_ROOM, EDGE_ROOM, width - 2 * EDGE_ROOM, height - 2 * EDGE_ROOM);
     out.stroke();
   }
 
