@@ -44,6 +44,11 @@ public record Comparison(
     return options.stream().findFirst().filter(Option::feasible);
   }
 
+  /** Whether an option is the recommended one. */
+  public boolean recommends(Option option) {
+    return recommended().filter(option::equals).isPresent();
+  }
+
   /**
    * The recommended option or, where none keeps every limit, the one that breaks the fewest, of the
    * largest bed.
@@ -126,7 +131,7 @@ public record Comparison(
   }
 
   private static Reason differs(Option chosen, Option other) {
-    Optional<Finding> broken = other.findings().stream().filter(Finding::stops).findFirst();
+    Optional<Finding> broken = other.broken().stream().findFirst();
     if (broken.isPresent()) {
       return new Reason(Reason.Kind.BREAKS_LIMIT, List.of(), broken);
     }

@@ -44,9 +44,14 @@ public record Option(
     return limitsBroken() == 0;
   }
 
+  /** What it breaks limits by, in the order of the rules. */
+  public List<Finding> broken() {
+    return findings.stream().filter(Finding::stops).toList();
+  }
+
   /** How many limits it breaks. */
   public int limitsBroken() {
-    return (int) findings.stream().filter(Finding::stops).count();
+    return broken().size();
   }
 
   /** The unit. */
@@ -85,7 +90,9 @@ public record Option(
     List<Step> steps = new ArrayList<>(design.steps());
     steps.addAll(yearly.steps());
     steps.addAll(life.steps());
-    steps.removeIf(step -> !feasible() && !WHY_NOT.contains(step.kind().topic()));
+    if (!feasible()) {
+      steps.removeIf(step -> !WHY_NOT.contains(step.kind().topic()));
+    }
     steps.sort((a, b) -> a.kind().compareTo(b.kind()));
     return steps;
   }

@@ -48,7 +48,7 @@ public final class ComparisonCsv {
     Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> row = new LinkedHashMap<>();
     row.put("siteId", comparison.home().site().id());
-    row.put("recommended", comparison.recommended().filter(option::equals).isPresent());
+    row.put("recommended", comparison.recommends(option));
     row.putAll(new OptionFields(option).flat());
     row.put("priceTotal", option.quote().total().getAmount());
     row.put("costPerYearTotal", option.yearly().total().getAmount());

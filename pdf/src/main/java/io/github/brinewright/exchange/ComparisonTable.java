@@ -76,7 +76,7 @@ public final class ComparisonTable {
       int line = i;
       cells("", names.stream().map(name -> line < name.size() ? name.get(line) : "").toList());
     }
-    row("", o -> comparison.recommended().filter(o::equals).isPresent() ? "RECOMMENDED" : "");
+    row("", o -> comparison.recommends(o) ? "RECOMMENDED" : "");
   }
 
   private void rows() {
@@ -172,8 +172,8 @@ public final class ComparisonTable {
   }
 
   private void broken(Option option) {
-    option.findings().stream()
-        .filter(Finding::stops)
+    option
+        .broken()
         .forEach(finding -> line("- " + option.unit().name() + ": " + words.finding(finding)));
   }
 

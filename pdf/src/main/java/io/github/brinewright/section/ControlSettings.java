@@ -19,7 +19,6 @@ import io.github.brinewright.resin.DosageCurveBasis;
 import io.github.brinewright.sizing.Contact;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Severity;
 import io.github.brinewright.units.Minutes;
 import io.github.brinewright.words.Wording;
@@ -97,8 +96,7 @@ public final class ControlSettings {
 
   /** Limits that the option breaks: an installer must not set it up unasked. */
   private List<String> warnings() {
-    return option.findings().stream()
-        .filter(Finding::stops)
+    return option.broken().stream()
         .map(
             finding ->
                 kit.text(

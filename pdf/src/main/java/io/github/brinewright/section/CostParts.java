@@ -49,8 +49,10 @@ final class CostParts {
         option.yearly().lines().values().stream()
             .map(money -> money.getAmount().doubleValue())
             .toList();
-    boolean marked = kit.comparison().recommended().filter(option::equals).isPresent();
     return new StackedBars.Bar(
-        option.unit().name(), values, kit.words().about(option.yearly().total()), marked);
+        option.unit().name(),
+        values,
+        kit.words().about(option.yearly().total()),
+        kit.comparison().recommends(option));
   }
 }

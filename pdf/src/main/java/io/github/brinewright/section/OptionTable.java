@@ -49,16 +49,12 @@ final class OptionTable {
     List<Cell> row = new ArrayList<>();
     row.add((total ? kit.strong(name) : kit.cell(name)).heading());
     for (Option option : options) {
-      boolean bold = total || isRecommended(option);
+      boolean bold = total || kit.comparison().recommends(option);
       String value = text.apply(option);
       row.add((bold ? kit.strong(value) : kit.cell(value)).right());
     }
     rows.add(row);
     return this;
-  }
-
-  private boolean isRecommended(Option option) {
-    return kit.comparison().recommended().filter(option::equals).isPresent();
   }
 
   Block in(Tag section, String firstHeader) {
@@ -67,7 +63,7 @@ final class OptionTable {
     int marked = -1;
     for (Option option : options) {
       String name = option.unit().name();
-      if (isRecommended(option)) {
+      if (kit.comparison().recommends(option)) {
         marked = header.size();
         name = kit.text("compare.recommended", Figure.of(name));
       }

@@ -6,10 +6,10 @@ import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Columns;
 import io.github.brinewright.layout.Paragraph;
-import io.github.brinewright.trace.Finding;
 import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The options side by side, and what sets them apart. */
 public final class SideBySide {
@@ -41,7 +41,7 @@ public final class SideBySide {
   private List<Block> notes() {
     List<Block> notes =
         kit.columns().stream()
-            .filter(option -> kit.comparison().recommended().filter(option::equals).isEmpty())
+            .filter(option -> !kit.comparison().recommends(option))
             .map(this::note)
             .toList();
     List<Block> pairs = new ArrayList<>();
@@ -68,10 +68,6 @@ public final class SideBySide {
   }
 
   private String limitsBroken(Option option) {
-    return option.findings().stream()
-        .filter(Finding::stops)
-        .map(words::finding)
-        .reduce((a, b) -> a + " " + b)
-        .orElse("");
+    return option.broken().stream().map(words::finding).collect(Collectors.joining(" "));
   }
 }

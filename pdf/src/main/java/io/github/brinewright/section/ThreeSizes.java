@@ -90,9 +90,7 @@ public final class ThreeSizes {
             .against(option)
             .or(() -> comparison.whyRecommended().filter(reason -> option.feasible()))
             .map(words::reason)
-            .orElseGet(
-                () ->
-                    option.findings().stream().limit(1).map(words::finding).findFirst().orElse(""));
+            .orElseGet(() -> option.broken().stream().findFirst().map(words::finding).orElse(""));
     return Block.stack(
         List.of(
             new Paragraph(tag.child(Tag.Role.H2), option.unit().name(), TextStyle.BODY.bold()),
