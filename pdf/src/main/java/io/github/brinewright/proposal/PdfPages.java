@@ -22,8 +22,6 @@ import java.util.Optional;
 /** Plans the pages of a document, draws them with their footers, and makes the file. */
 final class PdfPages {
   private static final String TEXTS = "io.github.brinewright.section.texts";
-  static final double SECTION_GAP = 32;
-
   private static final double FOOTER_BASELINE = 34;
 
   private final Stationery stationery;

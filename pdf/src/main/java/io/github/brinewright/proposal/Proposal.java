@@ -40,6 +40,7 @@ public record Proposal(
     LocalDate date,
     Optional<CarriedJob> carried,
     Optional<Revision> revision) {
+  private static final double SECTION_GAP = 32;
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
@@ -62,23 +63,27 @@ public record Proposal(
 
   private List<Block> parts(Kit kit) {
     List<Block> parts = new ArrayList<>();
+    boolean any = kit.comparison().recommended().isPresent();
     parts.add(new Opening(kit).block());
-    revision.ifPresent(
-        changes -> parts.add(new Changes(kit, changes).block().after(PdfPages.SECTION_GAP)));
-    parts.add(new WaterAndHome(kit).block().after(PdfPages.SECTION_GAP));
-    parts.add(new SideBySide(kit).block().after(PdfPages.SECTION_GAP));
-    if (kit.comparison().recommended().isPresent()) {
-      parts.add(new Costs(kit).block().after(PdfPages.SECTION_GAP));
-      parts.add(new Price(kit).block().after(PdfPages.SECTION_GAP));
+    revision.ifPresent(changes -> parts.add(new Changes(kit, changes).block()));
+    parts.add(new WaterAndHome(kit).block());
+    parts.add(new SideBySide(kit).block());
+    if (any) {
+      parts.add(new Costs(kit).block());
+      parts.add(new Price(kit).block());
     }
-    kit.study()
-        .ifPresent(s -> parts.add(new YearInHome(kit, s).block().after(PdfPages.SECTION_GAP)));
+    kit.study().ifPresent(year -> parts.add(new YearInHome(kit, year).block()));
     Block signing = new Signing(kit).block();
     Block workedOut = new WorkedOut(kit).block();
-    if (kit.comparison().recommended().isPresent()) {
-      return List.of(Block.stack(parts), signing, workedOut);
+    if (any) {
+      return List.of(spaced(parts), signing, workedOut);
     }
-    parts.add(signing.after(PdfPages.SECTION_GAP));
-    return List.of(Block.stack(parts), workedOut);
+    parts.add(signing);
+    return List.of(spaced(parts), workedOut);
+  }
+
+  /** Sections below one another; the room above the first is the page's own. */
+  private static Block spaced(List<Block> sections) {
+    return Block.stack(sections.stream().map(section -> section.after(SECTION_GAP)).toList());
   }
 }

@@ -78,11 +78,8 @@ public final class ControlSettings {
 
   private Block title() {
     Contact contact = kit.comparison().home().site().contact();
-    String line =
-        Stream.of(contact.name(), contact.street(), contact.town(), words.date(kit.date()))
-            .filter(part -> !part.isEmpty())
-            .reduce((a, b) -> a + "  ·  " + b)
-            .orElse("");
+    Stream<String> details =
+        Stream.of(contact.name(), contact.street(), contact.town(), words.date(kit.date()));
     return Block.stack(
         List.of(
             new Masthead(kit, tag).block(),
@@ -91,7 +88,7 @@ public final class ControlSettings {
                     kit.text("settings.heading", Figure.of(option.unit().name())),
                     TextStyle.HEADING.sized(21))
                 .after(14),
-            kit.quiet(tag, line).after(3)));
+            kit.details(tag, details).after(3)));
   }
 
   /** Limits that the option breaks: an installer must not set it up unasked. */

@@ -22,14 +22,10 @@ record Masthead(Stationery stationery, Tag tag) {
             stationery.dealer().name(),
             TextStyle.BODY.sized(13).bold().in(stationery.accent()));
     Block contact =
-        stationery.quiet(
+        stationery.details(
             tag,
             Stream.concat(
-                    stationery.dealer().contact().stream(),
-                    Stream.of(stationery.dealer().license()))
-                .filter(line -> !line.isEmpty())
-                .reduce((a, b) -> a + "  ·  " + b)
-                .orElse(""));
+                stationery.dealer().contact().stream(), Stream.of(stationery.dealer().license())));
     Block text = Block.stack(List.of(name, contact.after(2)));
     Block head = stationery.dealer().logo().map(logo -> beside(text, logo)).orElse(text);
     return Block.stack(List.of(head, Drawing.rule(1.2, stationery.accent()).after(7)));

@@ -50,24 +50,20 @@ public final class Opening {
 
   private Block title() {
     Contact contact = kit.comparison().home().site().contact();
-    String line =
+    String until = kit.words().date(kit.date().plusDays(kit.dealer().validDays()));
+    Stream<String> details =
         Stream.of(
-                contact.street(),
-                contact.town(),
-                kit.words().date(kit.date()),
-                kit.text(
-                    "valid",
-                    Figure.of(kit.words().date(kit.date().plusDays(kit.dealer().validDays())))))
-            .filter(part -> !part.isEmpty())
-            .reduce((a, b) -> a + "  ·  " + b)
-            .orElse("");
+            contact.street(),
+            contact.town(),
+            kit.words().date(kit.date()),
+            kit.text("valid", Figure.of(until)));
     return Block.stack(
         List.of(
             new Paragraph(
                 tag.child(Tag.Role.H1),
                 kit.text("opening.heading", Figure.of(contact.name())),
                 TextStyle.HEADING.sized(27)),
-            kit.quiet(tag, line).after(5)));
+            kit.details(tag, details).after(5)));
   }
 
   private void recommend(Option option, List<Block> blocks) {

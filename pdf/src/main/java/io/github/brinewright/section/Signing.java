@@ -7,7 +7,6 @@ import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.Columns;
-import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,26 +50,11 @@ public final class Signing {
             .toList();
     Tag list = tag.child(Tag.Role.LIST);
     int half = (cautions.size() + 1) / 2;
-    Columns columns =
-        new Columns(
-            List.of(
-                items(list, cautions.subList(0, half)),
-                items(list, cautions.subList(half, cautions.size()))),
-            20);
-    return columns;
-  }
-
-  private static Block items(Tag list, List<String> cautions) {
-    return Block.stack(
-        cautions.stream()
-            .map(
-                caution ->
-                    new Paragraph(
-                            list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY),
-                            caution,
-                            TextStyle.SMALL)
-                        .after(4))
-            .toList());
+    return new Columns(
+        List.of(
+            kit.items(list, cautions.subList(0, half), TextStyle.SMALL),
+            kit.items(list, cautions.subList(half, cautions.size()), TextStyle.SMALL)),
+        20);
   }
 
   private Block acceptance(Option option) {

@@ -16,6 +16,8 @@ import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What every document needs: the dealer, the words in the reader's language, the look of text. */
 public class Stationery {
@@ -92,17 +94,25 @@ public class Stationery {
     return new Paragraph(section.child(Tag.Role.PARAGRAPH), text, TextStyle.SMALL.in(Ink.QUIET));
   }
 
-  /** Items of a list, each with room above it. */
+  /** What is there of some details, in one quiet line. */
+  Block details(Tag section, Stream<String> parts) {
+    return quiet(
+        section, parts.filter(part -> !part.isEmpty()).collect(Collectors.joining("  ·  ")));
+  }
+
+  /** A list of its own. */
   Block list(Tag section, List<String> items) {
-    Tag list = section.child(Tag.Role.LIST);
+    return items(section.child(Tag.Role.LIST), items, TextStyle.BODY);
+  }
+
+  /** Items of a list, each with room above it. */
+  Block items(Tag list, List<String> items, TextStyle style) {
     return Block.stack(
         items.stream()
             .map(
                 item ->
                     new Paragraph(
-                            list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY),
-                            item,
-                            TextStyle.BODY)
+                            list.child(Tag.Role.LIST_ITEM).child(Tag.Role.LIST_BODY), item, style)
                         .whole()
                         .after(4))
             .toList());

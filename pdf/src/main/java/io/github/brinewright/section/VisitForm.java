@@ -12,7 +12,6 @@ import io.github.brinewright.layout.FieldGrid;
 import io.github.brinewright.layout.Paragraph;
 import io.github.brinewright.water.BacteriaTest;
 import io.github.brinewright.water.WaterSource;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -28,9 +27,6 @@ public final class VisitForm {
   public static final String FIXTURES = "fixtures";
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
-  private static final int FOUR = 4;
-  private static final int FIVE = 5;
-  private static final int SIX = 6;
   private static final Field.Choice NONE = new Field.Choice("", " ");
 
   private final Stationery stationery;
@@ -62,29 +58,26 @@ public final class VisitForm {
 
   /** The form as a block. */
   public Block block() {
-    List<Block> blocks =
-        new ArrayList<>(
-            List.of(
-                new Masthead(stationery, tag).block(),
-                new Paragraph(
-                        tag.child(Tag.Role.H1),
-                        stationery.text("form.heading"),
-                        TextStyle.HEADING.sized(21))
-                    .after(16),
-                stationery.quiet(tag, stationery.text("form.lead")).after(3)));
-    blocks.add(part("form.home", FOUR, home()));
-    blocks.add(part("form.water", FOUR, water()));
-    blocks.add(part("form.people", FIVE, people()));
-    blocks.add(part("form.supply", SIX, supply()));
-    blocks.add(part("form.fixtures", FIVE, fixtures()));
-    return Block.stack(blocks);
+    return Block.stack(
+        List.of(
+            new Masthead(stationery, tag).block(),
+            new Paragraph(
+                    tag.child(Tag.Role.H1),
+                    stationery.text("form.heading"),
+                    TextStyle.HEADING.sized(21))
+                .after(16),
+            stationery.quiet(tag, stationery.text("form.lead")).after(3),
+            part("form.home", 4, home()),
+            part("form.water", 4, water()),
+            part("form.people", 5, people()),
+            part("form.supply", 6, supply()),
+            part("form.fixtures", 5, fixtures())));
   }
 
   private Block part(String heading, int columns, List<FieldGrid.Entry> entries) {
     Block title = stationery.subheading(tag, Tag.Role.H2, stationery.text(heading)).after(11);
-    TextStyle style = TextStyle.SMALL;
-    return Block.stack(
-        List.of(title, new FieldGrid(tag.child(Tag.Role.DIVISION), columns, style, entries)));
+    Tag fields = tag.child(Tag.Role.DIVISION);
+    return Block.stack(List.of(title, new FieldGrid(fields, columns, TextStyle.SMALL, entries)));
   }
 
   private List<FieldGrid.Entry> home() {
@@ -173,27 +166,30 @@ public final class VisitForm {
   }
 
   private Field choice(String column, Enum<?>[] constants) {
-    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
-    for (Enum<?> constant : constants) {
-      choices.add(new Field.Choice(word(constant), stationery.words().term(constant)));
-    }
-    return Field.choice(column, label(column), choices)
-        .containing(value(column).toLowerCase(Locale.ROOT));
+    Stream<Field.Choice> choices =
+        Arrays.stream(constants)
+            .map(each -> new Field.Choice(word(each), stationery.words().term(each)));
+    return choice(column, choices).containing(value(column).toLowerCase(Locale.ROOT));
+  }
+
+  private Field choice(String column, Stream<Field.Choice> choices) {
+    return Field.choice(column, label(column), Stream.concat(Stream.of(NONE), choices).toList())
+        .containing(value(column));
   }
 
   /** Each language by its own name, for the people who read it. */
   private Field language() {
-    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
-    for (Locale locale : Languages.USUAL) {
-      choices.add(new Field.Choice(locale.toLanguageTag(), locale.getDisplayLanguage(locale)));
-    }
-    return Field.choice("language", label("language"), choices).containing(value("language"));
+    return choice(
+        "language",
+        Languages.USUAL.stream()
+            .map(
+                locale ->
+                    new Field.Choice(locale.toLanguageTag(), locale.getDisplayLanguage(locale))));
   }
 
   private Field tariff() {
-    List<Field.Choice> choices = new ArrayList<>(List.of(NONE));
-    tariffs.forEach(tariff -> choices.add(new Field.Choice(tariff.id(), tariff.name())));
-    return Field.choice("tariff_id", label("tariff_id"), choices).containing(value("tariff_id"));
+    return choice(
+        "tariff_id", tariffs.stream().map(each -> new Field.Choice(each.id(), each.name())));
   }
 
   private String value(String column) {

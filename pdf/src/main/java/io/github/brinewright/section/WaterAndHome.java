@@ -9,7 +9,6 @@ import io.github.brinewright.layout.Table;
 import io.github.brinewright.sizing.HomeLoad;
 import io.github.brinewright.sizing.Site;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
 import io.github.brinewright.trace.Severity;
 import io.github.brinewright.units.Hardness;
 import io.github.brinewright.units.Volume;
@@ -212,8 +211,7 @@ public final class WaterAndHome {
             .filter(finding -> !finding.code().endsWith("-not-tested"))
             .filter(finding -> !finding.code().startsWith("water-cold"))
             .filter(finding -> !finding.code().startsWith("temperature"))
-            .map(Finding::code)
-            .map(code -> sentence(List.of(code)))
+            .map(kit.words()::finding)
             .toList();
     return Block.stack(more.stream().map(text -> kit.quiet(tag, text).after(2)).toList());
   }
