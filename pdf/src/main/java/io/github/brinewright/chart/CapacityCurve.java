@@ -52,32 +52,30 @@ public record CapacityCurve(
             frame.y() + 8,
             frame.width() - LEFT - 40,
             frame.height() - BOTTOM - 8);
-    double highest = curve.get(curve.size() - 1).y();
-    double step = Ticks.step(highest, 4);
-    double top = step * Math.ceil(highest / step);
-    double right = curve.get(curve.size() - 1).x();
-    Ticks.lines(canvas, plot, top, step, yAxis, LABEL);
-    double xStep = Ticks.step(right, 6);
-    for (double x = 0; x <= right * 1.0001; x += xStep) {
-      String text = xAxis.apply(x);
-      canvas.text(
-          plot.x() + plot.width() * x / right - LABEL.width(text) / 2,
-          plot.bottom() + 12,
-          text,
-          LABEL);
+    Ticks.Scale scale = Ticks.Scale.upTo(end().y());
+    Ticks.lines(canvas, plot, scale, yAxis, LABEL);
+    double xStep = Ticks.step(end().x(), 6);
+    for (double x = 0; x <= end().x() * 1.0001; x += xStep) {
+      Ticks.below(canvas, x(x, plot), plot.bottom() + 12, xAxis.apply(x), LABEL);
     }
     canvas.path(
-        curve.stream().map(point -> place(point, plot, right, top)).toList(),
+        curve.stream().map(point -> place(point, plot, scale)).toList(),
         1.4,
         Ink.TEXT,
         Canvas.Stroke.SOLID);
-    points.forEach(point -> mark(canvas, point, place(point.at(), plot, right, top)));
+    points.forEach(point -> mark(canvas, point, place(point.at(), plot, scale)));
   }
 
-  private static Canvas.Point place(Canvas.Point value, Box plot, double right, double top) {
-    return new Canvas.Point(
-        plot.x() + plot.width() * value.x() / right,
-        plot.bottom() - plot.height() * value.y() / top);
+  private Canvas.Point end() {
+    return curve.get(curve.size() - 1);
+  }
+
+  private double x(double value, Box plot) {
+    return plot.x() + plot.width() * value / end().x();
+  }
+
+  private Canvas.Point place(Canvas.Point value, Box plot, Ticks.Scale scale) {
+    return new Canvas.Point(x(value.x(), plot), scale.y(value.y(), plot));
   }
 
   private void mark(Canvas canvas, Marked point, Canvas.Point at) {

@@ -30,8 +30,6 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
   private static final double AXIS = 16;
   private static final double TALL = 8;
   private static final double MORE = 3;
-  private static final double NAMES = 118;
-  private static final double LABELS = 62;
   private static final int MONTHS = 12;
   private static final TextStyle LABEL = TextStyle.TINY.in(Ink.QUIET);
 
@@ -43,7 +41,11 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
   @Override
   public void draw(Canvas canvas, Box frame) {
     Box plot =
-        new Box(frame.x() + NAMES, frame.y(), frame.width() - NAMES - LABELS, rows.size() * EACH);
+        new Box(
+            frame.x() + Rows.NAMES,
+            frame.y(),
+            frame.width() - Rows.NAMES - Rows.LABELS,
+            rows.size() * EACH);
     months(canvas, plot, frame.x());
     for (int i = 0; i < rows.size(); i++) {
       draw(canvas, rows.get(i), frame.x(), plot, frame.y() + (i + 1) * EACH - 5);
@@ -56,17 +58,15 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
       canvas.line(
           new Canvas.Point(x, plot.y() + 2), new Canvas.Point(x, plot.bottom()), 0.5, Ink.HAIRLINE);
       if (month < MONTHS) {
-        String number = String.valueOf(month + 1);
         double middle = x + plot.width() / MONTHS / 2;
-        canvas.text(middle - LABEL.width(number) / 2, plot.bottom() + 9, number, LABEL);
+        Ticks.below(canvas, middle, plot.bottom() + 9, String.valueOf(month + 1), LABEL);
       }
     }
     canvas.text(left, plot.bottom() + 9, axis, LABEL);
   }
 
   private static void draw(Canvas canvas, Row row, double left, Box plot, double base) {
-    TextStyle style = row.marked() ? TextStyle.SMALL.bold() : TextStyle.SMALL;
-    canvas.text(left, base, style.fitting(row.name(), NAMES - 8), style);
+    Rows.name(canvas, left, base, row.name(), row.marked());
     canvas.rule(plot.x(), base, plot.width(), 0.5, Ink.QUIET);
     double day = plot.width() / row.events().size();
     for (int i = 0; i < row.events().size(); i++) {
@@ -77,6 +77,6 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
         canvas.line(new Canvas.Point(x, base), new Canvas.Point(x, top), 0.9, row.ink());
       }
     }
-    canvas.text(plot.right() + 6, base, row.label(), style);
+    Rows.label(canvas, plot.right(), base, row.label(), row.marked());
   }
 }

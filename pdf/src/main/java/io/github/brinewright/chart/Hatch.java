@@ -7,24 +7,27 @@ import io.github.brinewright.layout.Box;
 /** Ways to fill a part of a chart that differ without colour. All are outlined. */
 enum Hatch {
   SOLID,
-  RISING,
-  CROSSED,
+  RISING(1),
+  CROSSED(1, -1),
   OPEN,
-  FALLING;
+  FALLING(-1);
 
   private static final double STEP = 3.6;
   private static final double LINE = 0.7;
+
+  private final int[] slants;
+
+  Hatch(int... slants) {
+    this.slants = slants;
+  }
 
   /** Fills a box. */
   void fill(Canvas canvas, Box box, Ink ink) {
     if (this == SOLID) {
       canvas.fill(box.x(), box.y(), box.width(), box.height(), ink);
     }
-    if (this == RISING || this == CROSSED) {
-      slanted(canvas, box, ink, 1);
-    }
-    if (this == FALLING || this == CROSSED) {
-      slanted(canvas, box, ink, -1);
+    for (int slant : slants) {
+      slanted(canvas, box, ink, slant);
     }
     canvas.path(box.outline(), LINE, ink, Canvas.Stroke.SOLID);
   }

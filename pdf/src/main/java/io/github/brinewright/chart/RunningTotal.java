@@ -54,41 +54,38 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
             frame.y() + 6,
             frame.width() - LEFT - RIGHT,
             frame.height() - BOTTOM - 6);
-    double highest = series.stream().mapToDouble(Series::last).max().orElse(1);
-    double step = Ticks.step(highest, 4);
-    double top = Math.max(step, step * Math.ceil(highest / step));
-    drawAxes(canvas, plot, top, step);
-    series.forEach(one -> drawLine(canvas, plot, one, top));
-    drawNames(canvas, plot, top);
+    Ticks.Scale scale = Ticks.Scale.upTo(series.stream().mapToDouble(Series::last).max().orElse(1));
+    drawAxes(canvas, plot, scale);
+    series.forEach(one -> drawLine(canvas, plot, one, scale));
+    drawNames(canvas, plot, scale);
   }
 
-  private void drawAxes(Canvas canvas, Box plot, double top, double step) {
-    Ticks.lines(canvas, plot, top, step, axis, LABEL);
+  private void drawAxes(Canvas canvas, Box plot, Ticks.Scale scale) {
+    Ticks.lines(canvas, plot, scale, axis, LABEL);
     int years = series.get(0).values().size() - 1;
     int every = years > 12 ? 5 : years > 6 ? 2 : 1;
     for (int year = 0; year <= years; year += every) {
-      String text = String.valueOf(year);
-      canvas.text(x(year, plot, years) - LABEL.width(text) / 2, plot.bottom() + 12, text, LABEL);
+      Ticks.below(canvas, x(year, plot, years), plot.bottom() + 12, String.valueOf(year), LABEL);
     }
     canvas.text(plot.right() + 8, plot.bottom() + 12, xName, LABEL);
   }
 
-  private static void drawLine(Canvas canvas, Box plot, Series one, double top) {
+  private static void drawLine(Canvas canvas, Box plot, Series one, Ticks.Scale scale) {
     List<Canvas.Point> points = new ArrayList<>();
     int years = one.values().size() - 1;
     for (int year = 0; year <= years; year++) {
-      points.add(new Canvas.Point(x(year, plot, years), y(one.values().get(year), plot, top)));
+      points.add(new Canvas.Point(x(year, plot, years), scale.y(one.values().get(year), plot)));
     }
     canvas.path(points, one.stroke() == Canvas.Stroke.SOLID ? 2 : 1.4, one.ink(), one.stroke());
   }
 
   /** Puts the names beside the ends of their lines, moved apart where they would overlap. */
-  private void drawNames(Canvas canvas, Box plot, double top) {
+  private void drawNames(Canvas canvas, Box plot, Ticks.Scale scale) {
     double lowest = Double.NEGATIVE_INFINITY;
     List<Series> fromTop =
         series.stream().sorted(Comparator.comparingDouble(Series::last).reversed()).toList();
     for (Series one : fromTop) {
-      double y = Math.max(y(one.last(), plot, top) + 3, lowest + LABEL_STEP);
+      double y = Math.max(scale.y(one.last(), plot) + 3, lowest + LABEL_STEP);
       TextStyle style =
           one.stroke() == Canvas.Stroke.SOLID ? TextStyle.SMALL.bold() : TextStyle.SMALL;
       canvas.text(plot.right() + 8, y, style.fitting(one.name(), RIGHT - 8), style.in(one.ink()));
@@ -98,9 +95,5 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
 
   private static double x(int year, Box plot, int years) {
     return plot.x() + plot.width() * year / years;
-  }
-
-  private static double y(double value, Box plot, double top) {
-    return plot.bottom() - plot.height() * value / top;
   }
 }

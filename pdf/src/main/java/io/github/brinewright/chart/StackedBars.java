@@ -31,8 +31,6 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
 
   private static final double EACH = 17;
   private static final double THICK = 10;
-  private static final double NAMES = 118;
-  private static final double LABELS = 62;
   private static final double SWATCH = 9;
   private static final double LEGEND = 20;
   private static final double THINNEST = 0.4;
@@ -45,17 +43,16 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
   @Override
   public void draw(Canvas canvas, Box frame) {
     double longest = bars.stream().mapToDouble(Bar::total).max().orElse(1);
-    double scale = (frame.width() - NAMES - LABELS) / Math.max(longest, 1e-9);
+    double scale = (frame.width() - Rows.NAMES - Rows.LABELS) / Math.max(longest, 1e-9);
     for (int i = 0; i < bars.size(); i++) {
       draw(canvas, bars.get(i), frame.x(), frame.y() + i * EACH, scale);
     }
-    legend(canvas, frame.x() + NAMES, frame.y() + bars.size() * EACH + 6);
+    legend(canvas, frame.x() + Rows.NAMES, frame.y() + bars.size() * EACH + 6);
   }
 
   private static void draw(Canvas canvas, Bar bar, double x, double top, double scale) {
-    TextStyle style = bar.marked() ? TextStyle.SMALL.bold() : TextStyle.SMALL;
-    canvas.text(x, top + THICK - 1, style.fitting(bar.name(), NAMES - 8), style);
-    double left = x + NAMES;
+    Rows.name(canvas, x, top + THICK - 1, bar.name(), bar.marked());
+    double left = x + Rows.NAMES;
     for (int i = 0; i < bar.values().size(); i++) {
       double width = bar.values().get(i) * scale;
       if (width > THINNEST) {
@@ -63,7 +60,7 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing
       }
       left += width;
     }
-    canvas.text(left + 6, top + THICK - 1, bar.label(), style);
+    Rows.label(canvas, left, top + THICK - 1, bar.label(), bar.marked());
   }
 
   private static Hatch hatch(int part) {

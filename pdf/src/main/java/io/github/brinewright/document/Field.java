@@ -33,7 +33,7 @@ public record Field(
   public enum Look {
     /** A box around it. */
     BOXED,
-    /** Nothing of its own: the page has a line to write on. */
+    /** Nothing of its own: the page has a line to write on, or a box to tick. */
     OPEN
   }
 
@@ -72,7 +72,7 @@ public record Field(
 
   /** A box to tick. */
   public static Field tick(String name, String label) {
-    return new Field(Kind.TICK, name, label, "", List.of(), Look.BOXED, false);
+    return new Field(Kind.TICK, name, label, "", List.of(), Look.OPEN, false);
   }
 
   /** A place to sign. */

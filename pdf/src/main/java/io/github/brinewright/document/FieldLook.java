@@ -27,7 +27,9 @@ final class FieldLook {
   private static final float EDGE_ROOM = 1.2f;
 
   private static final float INSET = 4;
-  private static final TextStyle TYPED = TextStyle.BODY;
+
+  /** What is typed, and what a field begins with. */
+  static final TextStyle TYPED = TextStyle.BODY;
 
   private final PDDocument document;
   private final PDFont font;
@@ -55,7 +57,7 @@ final class FieldLook {
       appearance.setNormalAppearance(stream(widget, (out, w, h) -> text(out, field, w, h)));
     }
     widget.setAppearance(appearance);
-    boolean boxed = field.look() == Field.Look.BOXED && field.kind() != Field.Kind.TICK;
+    boolean boxed = field.look() == Field.Look.BOXED;
     if (boxed) {
       PDAppearanceCharacteristicsDictionary edge =
           new PDAppearanceCharacteristicsDictionary(new COSDictionary());

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
@@ -24,7 +25,7 @@ import org.apache.pdfbox.pdmodel.interactive.form.PDVariableText;
 /** The fields of a document. */
 final class Form {
   private static final COSName FONT = COSName.getPDFName("Field");
-  private static final String TYPED = "/Field 10 Tf 0.13 0.16 0.17 rg";
+  private static final String TYPED = typed(FieldLook.TYPED);
 
   private final PDDocument document;
   private final FieldLook looks;
@@ -36,6 +37,19 @@ final class Form {
     this.document = document;
     this.looks = looks;
     form = new PDAcroForm(document);
+  }
+
+  /** How a program is to write what is typed. */
+  private static String typed(TextStyle style) {
+    Ink ink = style.ink();
+    return String.format(
+        Locale.ROOT,
+        "/%s %.0f Tf %.2f %.2f %.2f rg",
+        FONT.getName(),
+        style.size(),
+        ink.red(),
+        ink.green(),
+        ink.blue());
   }
 
   /** Puts a field on a page and returns what the reader touches. */

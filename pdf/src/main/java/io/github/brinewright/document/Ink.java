@@ -19,9 +19,6 @@ public record Ink(float red, float green, float blue) {
   /** Colour of hairlines. */
   public static final Ink HAIRLINE = of("#C9CFD1");
 
-  /** Colour of a marked background. */
-  public static final Ink TINT = of("#F1F4F4");
-
   /** White. */
   public static final Ink PAPER = of("#FFFFFF");
 

@@ -15,27 +15,18 @@ public record Beside(Block label, Block matter, double labelWidth) implements Bl
 
   @Override
   public List<Slice> slices(double width) {
-    Slice left = Pile.of(label.slices(labelWidth - GUTTER));
+    List<Slice> left = label.slices(labelWidth - GUTTER);
+    double leftHeight = Pile.of(left).height();
     List<Slice> right = new ArrayList<>(matter.indented(labelWidth).slices(width));
     int covered = 1;
     double height = right.get(0).height();
-    while (height < left.height() && covered < right.size()) {
+    while (height < leftHeight && covered < right.size()) {
       height += right.get(covered).gap() + right.get(covered).height();
       covered++;
     }
-    Slice top = Pile.of(right.subList(0, covered));
+    Slice both = Overlay.of(left, right.subList(0, covered));
     boolean kept = right.get(covered - 1).keepWithNext();
-    Slice both =
-        new Slice(
-            top.gap(),
-            Math.max(top.height(), left.height()),
-            kept,
-            null,
-            (canvas, x, y) -> {
-              left.painter().paint(canvas, x, y);
-              top.painter().paint(canvas, x, y);
-            });
-    List<Slice> all = new ArrayList<>(List.of(both));
+    List<Slice> all = new ArrayList<>(List.of(kept ? both.kept() : both));
     all.addAll(right.subList(covered, right.size()));
     return all;
   }
