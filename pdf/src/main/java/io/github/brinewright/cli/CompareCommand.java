@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
     if (!input.hasHomes()) {
       return 1;
     }
-    String wanted = site == null ? input.siteOfPdf() : site;
+    String wanted = input.siteOr(site);
     List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
     print(comparisons, wanted != null, out);
     return input.clean() ? 0 : 1;

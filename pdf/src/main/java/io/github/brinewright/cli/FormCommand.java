@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -36,6 +37,8 @@ final class FormCommand implements Callable<Integer> {
 
   @Mixin OneFile file = new OneFile();
 
+  @Mixin Dated dated = new Dated();
+
   @Override
   public Integer call() throws IOException {
     JobInput input =
@@ -46,7 +49,8 @@ final class FormCommand implements Callable<Integer> {
     Job job = input.job();
     Map<String, String> cells = site == null ? Map.of() : input.cells(site);
     VisitSheet sheet =
-        new VisitSheet(job.dealer(), job.tariffs(), cells, input.carriedWithoutHomes(file.day()));
+        new VisitSheet(
+            job.dealer(), job.tariffs(), cells, input.carried(Optional.empty(), dated.day()));
     spec.commandLine().getOut().println("Form written to " + file.write(sheet.toPdf()));
     return 0;
   }

@@ -9,6 +9,7 @@ import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
+import io.github.brinewright.job.Logo;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.Visit;
 import java.io.IOException;
@@ -41,16 +42,18 @@ final class JobInput {
   /** Reads a job folder, or the job that came with a proposal or a filled form. */
   static JobInput read(Path path, PrintWriter err) {
     if (Files.isDirectory(path)) {
-      JobFiles files = JobFiles.in(path);
-      return new JobInput(JobFolder.read(files), files, Optional.empty()).reported(err);
+      return read(JobFiles.in(path), Optional.empty(), err);
     }
     if (!Files.isRegularFile(path)) {
       throw new UsageException(path + " " + NO_JOB);
     }
     PdfInput pdf = PdfInput.read(path);
     pdf.note().ifPresent(err::println);
-    JobFiles files = pdf.files();
-    return new JobInput(JobFolder.read(files), files, Optional.of(pdf)).reported(err);
+    return read(pdf.files(), Optional.of(pdf), err);
+  }
+
+  private static JobInput read(JobFiles files, Optional<PdfInput> pdf, PrintWriter err) {
+    return new JobInput(JobFolder.read(files), files, pdf).reported(err);
   }
 
   /** Reads the home of a proposal or a filled form, and all else from a job folder. */
@@ -60,8 +63,7 @@ final class JobInput {
           "--prices takes a folder, with a proposal or a form in place of JOBFOLDER");
     }
     PdfInput pdf = PdfInput.read(path);
-    JobFiles files = JobFiles.in(prices).with(SiteCells.FILE, pdf.sites());
-    return new JobInput(JobFolder.read(files), files, Optional.of(pdf)).reported(err);
+    return read(JobFiles.in(prices).with(SiteCells.FILE, pdf.sites()), Optional.of(pdf), err);
   }
 
   /** Reads what the homes of a job folder share. */
@@ -93,9 +95,9 @@ final class JobInput {
                 + " is too light to read on white (contrast below 4.5); it is darkened in documents");
   }
 
-  /** The home that a PDF is about; null for a folder. */
-  @Nullable String siteOfPdf() {
-    return pdf.map(PdfInput::site).orElse(null);
+  /** The home asked for, or else the one that a PDF is about; null for all of a folder. */
+  @Nullable String siteOr(@Nullable String asked) {
+    return asked == null ? pdf.map(PdfInput::site).orElse(null) : asked;
   }
 
   /** What a comparison changes against the proposal that was reopened here. */
@@ -111,21 +113,15 @@ final class JobInput {
     return Revision.between(before, earlier.date(), now);
   }
 
-  /** The job with one home, for a proposal to carry. */
-  CarriedJob carried(Visit visit, LocalDate date) {
+  /** The job with one home, for a proposal to carry, or without any, for a form. */
+  CarriedJob carried(Optional<String> site, LocalDate date) {
+    Optional<Logo> logo = job().dealer().logo();
     try {
-      String id = visit.site().id();
-      return new CarriedJob(Optional.of(id), date, JobExcerpt.of(files, job().dealer().logo(), id));
-    } catch (IOException unreadable) {
-      throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
-    }
-  }
-
-  /** The job without its homes, for a form to carry. */
-  CarriedJob carriedWithoutHomes(LocalDate date) {
-    try {
-      return new CarriedJob(
-          Optional.empty(), date, JobExcerpt.withoutHomes(files, job().dealer().logo()));
+      Map<String, String> texts =
+          site.isPresent()
+              ? JobExcerpt.of(files, logo, site.get())
+              : JobExcerpt.withoutHomes(files, logo);
+      return new CarriedJob(site, date, texts);
     } catch (IOException unreadable) {
       throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
     }

@@ -15,9 +15,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -77,11 +79,7 @@ final class ProposeCommand implements Callable<Integer> {
       description = "Leaves out the data by which a proposal can be opened again.")
   boolean withoutData;
 
-  @Option(
-      names = "--date",
-      paramLabel = "YYYY-MM-DD",
-      description = "Date of the proposals (default: today).")
-  @Nullable LocalDate date;
+  @Mixin Dated dated = new Dated();
 
   @Override
   public Integer call() {
@@ -101,7 +99,8 @@ final class ProposeCommand implements Callable<Integer> {
     List<Visit> visits = input.visits(which.site);
     Path target = Objects.requireNonNull(out);
     createFolder(target);
-    int failed = writeAll(visits, input, target);
+    LocalDate day = dated.day();
+    int failed = writeAll(visits, visit -> write(visit, input, target, day));
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
     spec.commandLine()
         .getOut()
@@ -123,12 +122,12 @@ final class ProposeCommand implements Callable<Integer> {
     }
   }
 
-  private int writeAll(List<Visit> visits, JobInput input, Path target) {
+  private int writeAll(List<Visit> visits, Consumer<Visit> writing) {
     Progress progress = new Progress(visits.size(), which.all);
     int failed = 0;
     for (Visit visit : visits) {
       try {
-        write(visit, input, target);
+        writing.accept(visit);
       } catch (RuntimeException failure) {
         failed++;
         spec.commandLine()
@@ -141,8 +140,7 @@ final class ProposeCommand implements Callable<Integer> {
     return failed;
   }
 
-  private void write(Visit visit, JobInput input, Path target) {
-    LocalDate day = date == null ? LocalDate.now() : date;
+  private void write(Visit visit, JobInput input, Path target, LocalDate day) {
     Comparison comparison = input.job().compare(visit);
     String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
     byte[] pdf =
@@ -167,7 +165,9 @@ final class ProposeCommand implements Callable<Integer> {
             input.job().study(comparison),
             input.job().dealerFor(visit),
             day,
-            withoutData ? Optional.empty() : Optional.of(input.carried(visit, day)),
+            withoutData
+                ? Optional.empty()
+                : Optional.of(input.carried(Optional.of(visit.site().id()), day)),
             revision(comparison))
         .toPdf();
   }

@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.util.Objects;
 import java.util.UUID;
 
 /** Writes a file whole or not at all. */
@@ -29,12 +28,6 @@ final class SafeFile {
     } finally {
       Files.deleteIfExists(temporary);
     }
-  }
-
-  /** The same, making the folder of the target when it is not there. */
-  static void writeWithFolder(Path target, byte[] content) throws IOException {
-    Files.createDirectories(Objects.requireNonNull(target.toAbsolutePath().getParent()));
-    write(target, content);
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -53,13 +53,15 @@ final class SettingsCommand implements Callable<Integer> {
 
   @Mixin OneFile file = new OneFile();
 
+  @Mixin Dated dated = new Dated();
+
   @Override
   public Integer call() throws IOException {
     JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
     if (!input.hasHomes()) {
       return 1;
     }
-    String home = site == null ? input.siteOfPdf() : site;
+    String home = input.siteOr(site);
     if (home == null) {
       throw new UsageException("name a home with --site");
     }
@@ -71,7 +73,7 @@ final class SettingsCommand implements Callable<Integer> {
             .filter(wanted())
             .findFirst()
             .orElseThrow(() -> new UsageException(notFound(comparison)));
-    SettingsSheet sheet = new SettingsSheet(comparison, option, input.job().dealer(), file.day());
+    SettingsSheet sheet = new SettingsSheet(comparison, option, input.job().dealer(), dated.day());
     spec.commandLine().getOut().println("Settings sheet written to " + file.write(sheet.toPdf()));
     return 0;
   }

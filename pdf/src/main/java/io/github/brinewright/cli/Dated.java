@@ -1,0 +1,18 @@
+package io.github.brinewright.cli;
+
+import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Option;
+
+/** The option of a command that dates what it writes. */
+final class Dated {
+  @Option(
+      names = "--date",
+      paramLabel = "YYYY-MM-DD",
+      description = "Date of what is written (default: today).")
+  private @Nullable LocalDate date;
+
+  LocalDate day() {
+    return date == null ? LocalDate.now() : date;
+  }
+}
