@@ -13,13 +13,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.IllegalCurrencyException;
 
 /** Reads dealer.properties: name, look, terms, tax and credit. */
 final class DealerReader {
   static final String FILE = "dealer.properties";
-  private static final List<String> KNOWN =
+  private static final String TERMS_IN = "terms_";
+  private static final List<String> PLAIN =
       List.of(
           "name",
           "street",
@@ -30,9 +32,6 @@ final class DealerReader {
           "license",
           "accent",
           "terms",
-          "terms_en",
-          "terms_es",
-          "terms_fr",
           "logo",
           "valid_days",
           "currency",
@@ -49,6 +48,10 @@ final class DealerReader {
           "shortest_interval_days",
           "lowest_pressure_psi",
           "reserve_risk_percent");
+
+  /** The keys, with terms in each language. */
+  private static final List<String> KNOWN =
+      Stream.concat(PLAIN.stream(), Languages.CODES.stream().map(code -> TERMS_IN + code)).toList();
 
   private final Row row;
 
@@ -139,7 +142,7 @@ final class DealerReader {
   private Map<String, String> termsByLanguage() {
     Map<String, String> terms = new LinkedHashMap<>();
     for (String code : Languages.CODES) {
-      row.text("terms_" + code).ifPresent(text -> terms.put(code, text));
+      row.text(TERMS_IN + code).ifPresent(text -> terms.put(code, text));
     }
     return terms;
   }

@@ -226,10 +226,7 @@ final class Row {
   }
 
   private <E extends Enum<E>> Optional<E> constant(String column, String text, Class<E> type) {
-    List<String> names =
-        Arrays.stream(type.getEnumConstants())
-            .map(constant -> constant.name().toLowerCase(Locale.ROOT))
-            .toList();
+    List<String> names = Arrays.stream(type.getEnumConstants()).map(SiteCells::word).toList();
     int index = names.indexOf(text.toLowerCase(Locale.ROOT));
     if (index < 0) {
       note(column, text, "is not known here; write one of " + String.join(", ", names));

@@ -1,17 +1,15 @@
 package io.github.brinewright.job;
 
 import com.opencsv.CSVReader;
-import com.opencsv.CSVReaderBuilder;
 import com.opencsv.CSVWriter;
-import com.opencsv.RFC4180ParserBuilder;
 import com.opencsv.exceptions.CsvException;
 import java.io.IOException;
-import java.io.StringReader;
 import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +21,11 @@ public final class SiteCells {
   private static final String ID = "site_id";
 
   private SiteCells() {}
+
+  /** How a constant is written in a cell. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
 
   /** Columns that sites.csv may have, those it must have first. */
   public static List<String> columns() {
@@ -40,10 +43,7 @@ public final class SiteCells {
     if (text.isEmpty()) {
       throw new IOException(problems.get(0).toString());
     }
-    try (CSVReader in =
-        new CSVReaderBuilder(new StringReader(text.get()))
-            .withCSVParser(new RFC4180ParserBuilder().build())
-            .build()) {
+    try (CSVReader in = Table.reader(text.get())) {
       List<String[]> rows = in.readAll();
       List<String> header =
           rows.isEmpty() ? List.of() : Arrays.stream(rows.get(0)).map(String::strip).toList();

@@ -176,7 +176,8 @@ final class SiteReader {
       row.note(
           "hardness_gpg",
           "",
-          "is needed, or hardness_mg_per_l instead; fill exactly one of the two: without a hardness nothing can be sized");
+          "is needed, or hardness_mg_per_l instead; fill exactly one of the two:"
+              + " without a hardness nothing can be sized");
       return Hardness.ofGrainsPerGallon(1);
     }
     return grains

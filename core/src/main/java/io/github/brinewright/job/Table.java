@@ -35,11 +35,7 @@ final class Table {
   }
 
   private void parse(String text) {
-    try (CSVReader reader =
-        new CSVReaderBuilder(new StringReader(text))
-            .withCSVParser(new RFC4180ParserBuilder().build())
-            .withMultilineLimit(20)
-            .build()) {
+    try (CSVReader reader = reader(text)) {
       String[] header = reader.readNext();
       if (header == null || !headerIsGood(header)) {
         if (header == null) {
@@ -55,6 +51,14 @@ final class Table {
     } catch (IOException | CsvValidationException malformed) {
       whole("has a quote that is not closed, or a field over 20 lines: " + malformed.getMessage());
     }
+  }
+
+  /** Reads comma-separated text with quotes doubled, no field over 20 lines. */
+  static CSVReader reader(String text) {
+    return new CSVReaderBuilder(new StringReader(text))
+        .withCSVParser(new RFC4180ParserBuilder().build())
+        .withMultilineLimit(20)
+        .build();
   }
 
   private void whole(String advice) {

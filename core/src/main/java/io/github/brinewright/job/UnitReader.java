@@ -114,7 +114,8 @@ final class UnitReader {
       row.note(
           "rated_grains",
           "",
-          "is needed, or dosages_lb_per_ft3 instead; fill exactly one: dosages for a bed of known resin, rated_grains"
+          "is needed, or dosages_lb_per_ft3 instead; fill exactly one:"
+              + " dosages for a bed of known resin, rated_grains"
               + " when only the rating is known");
       return Optional.empty();
     }

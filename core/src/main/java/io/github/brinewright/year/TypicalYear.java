@@ -30,10 +30,11 @@ public record TypicalYear(Map<Control, List<Integer>> regenerations) {
             .findFirst()
             .map(Outcome::middleYear)
             .orElse(0);
+    List<BedSettings> beds = outcomes.stream().map(Outcome::bed).toList();
+    List<int[]> counts = simulation.regenerations(beds, year);
     Map<Control, List<Integer>> days = new EnumMap<>(Control.class);
-    for (Outcome outcome : outcomes) {
-      int[] counts = simulation.regenerations(outcome.bed(), year);
-      days.put(outcome.bed().control(), IntStream.of(counts).boxed().toList());
+    for (int i = 0; i < beds.size(); i++) {
+      days.put(beds.get(i).control(), IntStream.of(counts.get(i)).boxed().toList());
     }
     return new TypicalYear(days);
   }

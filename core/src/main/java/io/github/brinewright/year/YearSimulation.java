@@ -53,10 +53,12 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
     return tallies;
   }
 
-  /** Regenerations of each day of one of the years. */
-  int[] regenerations(BedSettings bed, int year) {
+  /** Regenerations of each day of one of the years, for each bed. */
+  List<int[]> regenerations(List<BedSettings> beds, int year) {
     double[] gallons = days(DailyDraw.of(demand.variation()), year);
-    return new BedYear(bed).regenerations(gallons, WARM_UP, year % 7);
+    return beds.stream()
+        .map(bed -> new BedYear(bed).regenerations(gallons, WARM_UP, year % 7))
+        .toList();
   }
 
   /** The use of each day of a year, after days to warm up. */

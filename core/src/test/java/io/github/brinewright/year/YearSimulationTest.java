@@ -55,7 +55,7 @@ class YearSimulationTest {
     Outcome outcome = simulation.run(List.of(bed)).get(0);
 
     for (int year = 0; year < 9; year++) {
-      int[] counts = simulation.regenerations(bed, year);
+      int[] counts = simulation.regenerations(List.of(bed), year).get(0);
       assertThat(counts).hasSize(365);
       assertThat(IntStream.of(counts).sum()).isEqualTo(outcome.regenerationsOf(year));
     }

@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.text.DecimalFormatSymbols;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -49,12 +48,14 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
     if (!fields.containsKey(NEEDED.get(0))) {
       return Optional.empty();
     }
+    boolean comma = DecimalFormatSymbols.getInstance(form.language()).getDecimalSeparator() == ',';
     Map<String, String> cells = new LinkedHashMap<>();
     Map<String, String> labels = new LinkedHashMap<>();
     for (String column : SiteCells.columns()) {
       PdfReader.Filled field = fields.get(column);
       if (field != null) {
-        cells.put(column, plain(column, field.value().strip(), form.language()));
+        String value = field.value().strip();
+        cells.put(column, comma && !TEXTS.contains(column) ? withPoint(value) : value);
         labels.put(column, field.label());
       }
     }
@@ -62,11 +63,8 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
     return Optional.of(new FilledVisit(cells, labels));
   }
 
-  private static String plain(String column, String value, Locale language) {
-    boolean comma = DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ',';
-    return comma && !TEXTS.contains(column) && COMMA.matcher(value).matches()
-        ? value.replace(',', '.')
-        : value;
+  private static String withPoint(String value) {
+    return COMMA.matcher(value).matches() ? value.replace(',', '.') : value;
   }
 
   private static String fixtures(Map<String, PdfReader.Filled> fields) {
@@ -75,7 +73,7 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
       PdfReader.Filled field = fields.get(VisitForm.nameOf(fixture));
       String count = field == null ? "" : field.value().strip();
       if (!count.isEmpty() && !count.equals("0")) {
-        all.append(' ').append(count).append(' ').append(fixture.name().toLowerCase(Locale.ROOT));
+        all.append(' ').append(count).append(' ').append(SiteCells.word(fixture));
       }
     }
     return all.toString().strip();

@@ -7,6 +7,7 @@ import io.github.brinewright.document.Field;
 import io.github.brinewright.document.Tag;
 import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.job.Languages;
+import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.layout.Block;
 import io.github.brinewright.layout.FieldGrid;
 import io.github.brinewright.layout.Paragraph;
@@ -49,11 +50,7 @@ public final class VisitForm {
 
   /** Name of the field that counts the fixtures of a kind. */
   public static String nameOf(Fixture fixture) {
-    return FIXTURES + "_" + word(fixture);
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT);
+    return FIXTURES + "_" + SiteCells.word(fixture);
   }
 
   /** The form as a block. */
@@ -141,7 +138,7 @@ public final class VisitForm {
         .map(
             fixture ->
                 Field.text(nameOf(fixture), stationery.words().term(fixture))
-                    .containing(Objects.toString(counts.get(word(fixture)), "")))
+                    .containing(Objects.toString(counts.get(SiteCells.word(fixture)), "")))
         .map(VisitForm::one)
         .toList();
   }
@@ -168,7 +165,7 @@ public final class VisitForm {
   private Field choice(String column, Enum<?>[] constants) {
     Stream<Field.Choice> choices =
         Arrays.stream(constants)
-            .map(each -> new Field.Choice(word(each), stationery.words().term(each)));
+            .map(each -> new Field.Choice(SiteCells.word(each), stationery.words().term(each)));
     return choice(column, choices).containing(value(column).toLowerCase(Locale.ROOT));
   }
 
