@@ -35,6 +35,8 @@ public record CapacityCurve(
   private static final double HEIGHT = 118;
 
   private static final double LEFT = 48;
+  private static final double TOP = 8;
+  private static final double RIGHT = 40;
   private static final double BOTTOM = 20;
   private static final double SIDE = 6;
   private static final TextStyle LABEL = TextStyle.TINY.in(Ink.QUIET);
@@ -46,12 +48,7 @@ public record CapacityCurve(
 
   @Override
   public void draw(Canvas canvas, Box frame) {
-    Box plot =
-        new Box(
-            frame.x() + LEFT,
-            frame.y() + 8,
-            frame.width() - LEFT - 40,
-            frame.height() - BOTTOM - 8);
+    Box plot = frame.inset(LEFT, TOP, RIGHT, BOTTOM);
     Ticks.Scale scale = Ticks.Scale.upTo(end().y());
     Ticks.lines(canvas, plot, scale, yAxis, LABEL);
     double xStep = Ticks.step(end().x(), 6);

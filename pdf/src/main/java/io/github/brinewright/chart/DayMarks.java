@@ -40,12 +40,7 @@ public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
 
   @Override
   public void draw(Canvas canvas, Box frame) {
-    Box plot =
-        new Box(
-            frame.x() + Rows.NAMES,
-            frame.y(),
-            frame.width() - Rows.NAMES - Rows.LABELS,
-            rows.size() * EACH);
+    Box plot = frame.inset(Rows.NAMES, 0, Rows.LABELS, AXIS);
     months(canvas, plot, frame.x());
     for (int i = 0; i < rows.size(); i++) {
       draw(canvas, rows.get(i), frame.x(), plot, frame.y() + (i + 1) * EACH - 5);

@@ -37,6 +37,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
   private static final double HEIGHT = 140;
   private static final double LEFT = 44;
   private static final double RIGHT = 132;
+  private static final double TOP = 6;
   private static final double BOTTOM = 24;
   private static final double LABEL_STEP = 11.5;
   private static final TextStyle LABEL = TextStyle.SMALL.in(Ink.QUIET);
@@ -48,12 +49,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
 
   @Override
   public void draw(Canvas canvas, Box frame) {
-    Box plot =
-        new Box(
-            frame.x() + LEFT,
-            frame.y() + 6,
-            frame.width() - LEFT - RIGHT,
-            frame.height() - BOTTOM - 6);
+    Box plot = frame.inset(LEFT, TOP, RIGHT, BOTTOM);
     Ticks.Scale scale = Ticks.Scale.upTo(series.stream().mapToDouble(Series::last).max().orElse(1));
     drawAxes(canvas, plot, scale);
     series.forEach(one -> drawLine(canvas, plot, one, scale));

@@ -27,6 +27,11 @@ public record Box(double x, double y, double width, double height) {
         new Canvas.Point(x, y));
   }
 
+  /** What is left inside margins. */
+  public Box inset(double left, double top, double right, double bottom) {
+    return new Box(x + left, y + top, width - left - right, height - top - bottom);
+  }
+
   /** Bottom edge. */
   public double bottom() {
     return y + height;
