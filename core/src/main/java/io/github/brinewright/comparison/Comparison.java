@@ -1,10 +1,10 @@
 package io.github.brinewright.comparison;
 
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.sizing.HomeLoad;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -17,96 +17,99 @@ import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * All options of a home side by side.
+ * All candidates of a home side by side.
  *
  * @param home what the home asks for
  * @param homeFindings what was found in the water and the home, the gravest first
  * @param tariff the prices reckoned with
- * @param options every option, best first
+ * @param candidates every candidate, best first
  */
 public record Comparison(
-    HomeLoad home, List<Finding> homeFindings, Tariff tariff, List<Option> options) {
+    HomeLoad home, List<Finding> homeFindings, Tariff tariff, List<Candidate> candidates) {
   /** Costs that differ by less than this share are called level. */
   private static final BigDecimal LEVEL = new BigDecimal("0.02");
 
-  private static final Comparator<Option> NEAREST =
-      Comparator.comparing(Option::limitsBroken)
-          .thenComparing(Option::resin, Comparator.reverseOrder());
+  private static final Comparator<Candidate> NEAREST =
+      Comparator.comparing(Candidate::limitsBroken)
+          .thenComparing(Candidate::resin, Comparator.reverseOrder());
 
   /** Keeps its own copies of the lists. */
   public Comparison {
     homeFindings = List.copyOf(homeFindings);
-    options = List.copyOf(options);
+    candidates = List.copyOf(candidates);
   }
 
-  /** The best option that keeps every limit; empty when none does. */
-  public Optional<Option> recommended() {
-    return options.stream().findFirst().filter(Option::feasible);
+  /** The best candidate that keeps every limit; empty when none does. */
+  public Optional<Candidate> recommended() {
+    return candidates.stream().findFirst().filter(Candidate::feasible);
   }
 
-  /** Whether an option is the recommended one. */
-  public boolean recommends(Option option) {
-    return recommended().filter(option::equals).isPresent();
+  /** Whether a candidate is the recommended one. */
+  public boolean recommends(Candidate candidate) {
+    return recommended().filter(candidate::equals).isPresent();
   }
 
   /**
-   * The recommended option or, where none keeps every limit, the one that breaks the fewest, of the
-   * largest bed.
+   * The recommended candidate or, where none keeps every limit, the one that breaks the fewest, of
+   * the largest bed.
    */
-  public Option closest() {
+  public Candidate closest() {
     return recommended().orElseGet(() -> bestOfEachUnit().stream().min(NEAREST).orElseThrow());
   }
 
-  /** The best option of each unit, best first. */
-  public List<Option> bestOfEachUnit() {
-    Map<String, Option> best = new LinkedHashMap<>();
-    options.forEach(option -> best.putIfAbsent(option.unit().id(), option));
+  /** The best candidate of each unit, best first. */
+  public List<Candidate> bestOfEachUnit() {
+    Map<String, Candidate> best = new LinkedHashMap<>();
+    candidates.forEach(candidate -> best.putIfAbsent(candidate.softener().id(), candidate));
     return List.copyOf(best.values());
   }
 
-  /** The best option with the next smaller bed. */
-  public Optional<Option> smaller() {
+  /** The best candidate with the next smaller bed. */
+  public Optional<Candidate> smaller() {
     return recommended().flatMap(chosen -> nearest(chosen, Comparator.reverseOrder(), -1));
   }
 
-  /** The best option with the next larger bed. */
-  public Optional<Option> larger() {
+  /** The best candidate with the next larger bed. */
+  public Optional<Candidate> larger() {
     return recommended().flatMap(chosen -> nearest(chosen, Comparator.naturalOrder(), 1));
   }
 
-  private Optional<Option> nearest(Option chosen, Comparator<Volume> order, int side) {
+  private Optional<Candidate> nearest(Candidate chosen, Comparator<Volume> order, int side) {
     return bestOfEachUnit().stream()
-        .filter(option -> Integer.signum(option.resin().compareTo(chosen.resin())) == side)
-        .min(Comparator.comparing(Option::resin, order));
+        .filter(candidate -> Integer.signum(candidate.resin().compareTo(chosen.resin())) == side)
+        .min(Comparator.comparing(Candidate::resin, order));
   }
 
   /**
-   * The options worth a column: the recommended one with its neighbours, then the best of the other
-   * units, by size of bed.
+   * The candidates worth a column: the recommended one with its neighbours, then the best of the
+   * other units, by size of bed.
    *
    * @param most how many columns there is room for; 1 or more
    */
-  public List<Option> columns(int most) {
-    List<Option> chosen = new ArrayList<>();
+  public List<Candidate> columns(int most) {
+    List<Candidate> chosen = new ArrayList<>();
     recommended().ifPresent(chosen::add);
     smaller().ifPresent(chosen::add);
     larger().ifPresent(chosen::add);
-    Stream<Option> others = bestOfEachUnit().stream().filter(option -> !chosen.contains(option));
+    Stream<Candidate> others =
+        bestOfEachUnit().stream().filter(candidate -> !chosen.contains(candidate));
     (chosen.isEmpty() ? others.sorted(NEAREST) : others).forEach(chosen::add);
     return chosen.stream()
         .limit(most)
-        .sorted(Comparator.comparing(Option::resin).thenComparingInt(options::indexOf))
+        .sorted(Comparator.comparing(Candidate::resin).thenComparingInt(candidates::indexOf))
         .toList();
   }
 
-  /** Why the recommended option is recommended; empty when there is none. */
+  /** Why the recommended candidate is recommended; empty when there is none. */
   public Optional<Reason> whyRecommended() {
     return recommended().map(this::reasonFor);
   }
 
-  private Reason reasonFor(Option chosen) {
-    List<Option> others =
-        bestOfEachUnit().stream().filter(option -> option.feasible() && option != chosen).toList();
+  private Reason reasonFor(Candidate chosen) {
+    List<Candidate> others =
+        bestOfEachUnit().stream()
+            .filter(candidate -> candidate.feasible() && candidate != chosen)
+            .toList();
     if (others.isEmpty()) {
       int compared = bestOfEachUnit().size();
       return reason(
@@ -122,15 +125,15 @@ public record Comparison(
         Figure.of(chosen.life().years()),
         Figure.about(chosen.life().total()),
         Figure.about(lead),
-        Figure.of(others.get(0).unit().name()));
+        Figure.of(others.get(0).softener().name()));
   }
 
-  /** How another option differs from the recommended one; empty when there is none. */
-  public Optional<Reason> against(Option other) {
+  /** How another candidate differs from the recommended one; empty when there is none. */
+  public Optional<Reason> against(Candidate other) {
     return recommended().filter(chosen -> chosen != other).map(chosen -> differs(chosen, other));
   }
 
-  private static Reason differs(Option chosen, Option other) {
+  private static Reason differs(Candidate chosen, Candidate other) {
     Optional<Finding> broken = other.broken().stream().findFirst();
     if (broken.isPresent()) {
       return new Reason(Reason.Kind.BREAKS_LIMIT, List.of(), broken);
@@ -146,7 +149,7 @@ public record Comparison(
         Figure.days(chosen.design().schedule().expectedDays(), 0));
   }
 
-  private static boolean level(Money difference, Option chosen) {
+  private static boolean level(Money difference, Candidate chosen) {
     Money limit = chosen.life().total().multipliedBy(LEVEL, RoundingMode.HALF_EVEN);
     return difference.isLessThan(limit);
   }

@@ -1,12 +1,12 @@
 package io.github.brinewright.comparison;
 
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * Why an option is marked, as computed numbers; the words package makes a sentence of it.
+ * Why a candidate is marked, as computed numbers; the words package makes a sentence of it.
  *
  * @param kind which sentence
  * @param figures its numbers

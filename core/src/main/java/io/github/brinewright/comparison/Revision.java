@@ -52,10 +52,10 @@ public record Revision(LocalDate since, List<Item> changes) {
     items.add(Kind.PEOPLE, people(earlier), people(now));
     items.add(
         Kind.DAILY_LOAD, Figure.of(earlier.home().dailyLoad()), Figure.of(now.home().dailyLoad()));
-    Optional<Option> before = earlier.recommended();
-    Optional<Option> after = now.recommended();
+    Optional<Candidate> before = earlier.recommended();
+    Optional<Candidate> after = now.recommended();
     if (before.isPresent() && after.isPresent()) {
-      items.addOptions(before.get(), after.get());
+      items.addCandidates(before.get(), after.get());
     }
     return new Revision(since, items.all);
   }
@@ -78,12 +78,12 @@ public record Revision(LocalDate since, List<Item> changes) {
       }
     }
 
-    void addOptions(Option before, Option now) {
-      add(Kind.RECOMMENDED_UNIT, Figure.of(before.unit().name()), Figure.of(now.unit().name()));
+    void addCandidates(Candidate before, Candidate now) {
       add(
-          Kind.CONTROL,
-          Figure.of(before.candidate().control()),
-          Figure.of(now.candidate().control()));
+          Kind.RECOMMENDED_UNIT,
+          Figure.of(before.softener().name()),
+          Figure.of(now.softener().name()));
+      add(Kind.CONTROL, Figure.of(before.setup().control()), Figure.of(now.setup().control()));
       add(Kind.SALT_EACH_TIME, Figure.of(before.salt(), 1), Figure.of(now.salt(), 1));
       add(Kind.PRICE, Figure.of(before.quote().total()), Figure.of(now.quote().total()));
       add(

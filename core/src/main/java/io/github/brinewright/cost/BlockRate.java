@@ -1,6 +1,6 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.Volume;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;

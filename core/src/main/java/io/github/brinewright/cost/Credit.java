@@ -1,6 +1,6 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.Require;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;

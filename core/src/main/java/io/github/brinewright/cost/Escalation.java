@@ -1,6 +1,6 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.Require;
 
 /**
  * Yearly rise of prices, as fractions; −0.05 to 0.2 each.

@@ -1,8 +1,8 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
 import java.math.BigDecimal;
@@ -23,7 +23,7 @@ public final class LifeCost implements Explained {
   private final Escalation escalation;
   private final Money total;
 
-  /** Adds up an option's life. */
+  /** Adds up a candidate's life. */
   public LifeCost(Quote quote, YearlyCost yearly, Escalation escalation) {
     this.quote = quote;
     this.yearly = yearly;

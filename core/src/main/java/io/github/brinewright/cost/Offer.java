@@ -1,24 +1,24 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
- * A unit with its prices.
+ * A softener with its prices.
  *
- * @param unit the unit
- * @param equipment price of the unit; zero or more
+ * @param softener the softener
+ * @param equipment price of the softener; zero or more
  * @param installation price of the installation; zero or more
  * @param yearlyService price of a year's service; zero or more
  * @param meterExtra price of a metered control on top of that of a clock; zero or more
  */
 public record Offer(
-    SoftenerUnit unit, Money equipment, Money installation, Money yearlyService, Money meterExtra) {
-  /** A unit whose price is the same with and without a meter. */
-  public Offer(SoftenerUnit unit, Money equipment, Money installation, Money yearlyService) {
-    this(unit, equipment, installation, yearlyService, Money.zero(equipment.getCurrencyUnit()));
+    Softener softener, Money equipment, Money installation, Money yearlyService, Money meterExtra) {
+  /** A softener whose price is the same with and without a meter. */
+  public Offer(Softener softener, Money equipment, Money installation, Money yearlyService) {
+    this(softener, equipment, installation, yearlyService, Money.zero(equipment.getCurrencyUnit()));
   }
 
   /**
@@ -32,13 +32,13 @@ public record Offer(
     }
   }
 
-  /** A unit whose prices are not known; all are zero. */
-  public static Offer unpriced(SoftenerUnit unit, CurrencyUnit currency) {
+  /** A softener whose prices are not known; all are zero. */
+  public static Offer unpriced(Softener softener, CurrencyUnit currency) {
     Money zero = Money.zero(currency);
-    return new Offer(unit, zero, zero, zero, zero);
+    return new Offer(softener, zero, zero, zero, zero);
   }
 
-  /** Price of the unit with a control. */
+  /** Price of the softener with a control. */
   public Money equipment(Control control) {
     return control.metered() ? equipment.plus(meterExtra) : equipment;
   }

@@ -1,12 +1,12 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.softener.Control;
 import java.math.RoundingMode;
 import java.util.Optional;
 import org.joda.money.Money;
 
 /**
- * The price of an option: exact decimals, each line rounded once, the total the sum of the lines.
+ * The price of a candidate: exact decimals, each line rounded once, the total the sum of the lines.
  *
  * @param offer the unit with its prices
  * @param control the control it is bought with

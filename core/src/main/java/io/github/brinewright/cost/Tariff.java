@@ -1,9 +1,9 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.units.Energy;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.Energy;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Regenerant;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.joda.money.BigMoney;

@@ -1,13 +1,13 @@
 package io.github.brinewright.cost;
 
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
-import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Volume;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -19,8 +19,8 @@ import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
 /**
- * What an option costs in its first year at today's prices. Each line is rounded once to the cent;
- * the total is the sum of the lines.
+ * What a candidate costs in its first year at today's prices. Each line is rounded once to the
+ * cent; the total is the sum of the lines.
  */
 public final class YearlyCost implements Explained {
   private final Design design;

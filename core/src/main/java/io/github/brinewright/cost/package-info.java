@@ -1,4 +1,4 @@
-/** What an option costs to buy, to run and over its life. */
+/** What a candidate costs to buy, to run and over its life. */
 @NullMarked
 package io.github.brinewright.cost;
 

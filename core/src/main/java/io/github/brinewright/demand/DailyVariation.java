@@ -1,6 +1,6 @@
 package io.github.brinewright.demand;
 
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.Require;
 import java.util.List;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.GammaDistribution;

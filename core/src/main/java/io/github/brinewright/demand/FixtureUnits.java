@@ -1,7 +1,8 @@
 package io.github.brinewright.demand;
 
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Require;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Require;
 import java.util.Map;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;

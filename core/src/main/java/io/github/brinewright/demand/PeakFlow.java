@@ -1,11 +1,13 @@
 package io.github.brinewright.demand;
 
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.FlowRate;
 import java.util.List;
 import java.util.Map;
 

@@ -1,4 +1,4 @@
-/** How much softened water a household uses, on the design day and on an average day. */
+/** What a home asks of any softener: compensated hardness, daily use, daily load, peak flow. */
 @NullMarked
 package io.github.brinewright.demand;
 

@@ -1,10 +1,8 @@
 package io.github.brinewright.finding;
 
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.trace.Severity;
-import io.github.brinewright.water.WaterSource;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.softener.Regenerant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -39,7 +37,7 @@ public enum Caution {
    *
    * @param home the home
    * @param findings of the home
-   * @param offered the salts of the options shown
+   * @param offered the salts of the candidates shown
    */
   public static List<Caution> applying(
       HomeLoad home, List<Finding> findings, Set<Regenerant> offered) {

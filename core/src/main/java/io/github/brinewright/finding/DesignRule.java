@@ -1,31 +1,29 @@
 package io.github.brinewright.finding;
 
-import static io.github.brinewright.trace.Severity.CAUTION;
-import static io.github.brinewright.trace.Severity.NOTE;
-import static io.github.brinewright.trace.Severity.STOP;
+import static io.github.brinewright.finding.Severity.CAUTION;
+import static io.github.brinewright.finding.Severity.NOTE;
+import static io.github.brinewright.finding.Severity.STOP;
 
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.regeneration.CyclePlan;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
-import io.github.brinewright.source.Source;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.trace.Severity;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.Substance;
+import io.github.brinewright.trace.Source;
+import io.github.brinewright.trace.Sources;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 
-/** What to look for in one option at one home. */
+/** What to look for in one candidate at one home. */
 public enum DesignRule implements Rule<DesignRule.Subject> {
   CAPACITY_BELOW_LOAD(STOP, Sources.DEFINITION, (design, limits) -> belowLoad(design)),
   NO_ROOM_FOR_RESERVE(STOP, Sources.RESERVE, (design, limits) -> noReserve(design)),
@@ -41,7 +39,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   PEAK_ABOVE_BED(
       STOP,
       Sources.COMMON_PRACTICE,
-      (design, limits) -> peakAbove(design, design.unit().peakServiceFlow())),
+      (design, limits) -> peakAbove(design, design.softener().peakServiceFlow())),
   LEAN_SALT_IN_HARSH_WATER(STOP, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
   PRESSURE_LEFT_TOO_LOW(
       STOP,
@@ -57,9 +55,9 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       CAUTION,
       Sources.COMMON_PRACTICE,
       (design, limits) ->
-          design.flow().peak().exceeds(design.unit().peakServiceFlow())
+          design.flow().peak().exceeds(design.softener().peakServiceFlow())
               ? Optional.empty()
-              : peakAbove(design, design.unit().serviceFlow())),
+              : peakAbove(design, design.softener().serviceFlow())),
   INTERVAL_SHORT(
       CAUTION,
       Sources.MMSD,
@@ -87,7 +85,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       CAUTION,
       Sources.COMMON_PRACTICE,
       (design, limits) -> {
-        double freeboard = design.unit().vessel().freeboard(design.unit().resinVolume());
+        double freeboard = design.softener().vessel().freeboard(design.softener().resinVolume());
         return Rule.when(freeboard < 0.5, Figure.percent(freeboard), Figure.percent(0.5));
       }),
   FLOW_OUTSIDE_FORMULA(
@@ -134,13 +132,13 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.COMMON_PRACTICE,
       (design, limits) ->
           Rule.when(
-              design.unit().resinVolumeAssumed(),
-              Figure.of(design.unit().resinVolume().cubicFeet(), 2)));
+              design.softener().resinVolumeAssumed(),
+              Figure.of(design.softener().resinVolume().cubicFeet(), 2)));
 
   /**
    * What a design rule looks at.
    *
-   * @param design the option at the home
+   * @param design the candidate at the home
    * @param limits the dealer's limits
    */
   public record Subject(Design design, Limits limits) {}
@@ -158,7 +156,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     this.condition = condition;
   }
 
-  /** Everything that applies to an option. */
+  /** Everything that applies to a candidate. */
   public static List<Finding> findings(Design design, Limits limits) {
     return Rule.checkAll(values(), new Subject(design, limits));
   }
@@ -181,7 +179,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   private static Optional<List<Figure>> belowLoad(Design design) {
     HardnessAmount usable = design.basis().usable();
     HardnessAmount load = design.home().dailyLoad();
-    Volume needed = design.unit().resinVolume().times(load.ratioTo(usable));
+    Volume needed = design.softener().resinVolume().times(load.ratioTo(usable));
     return Rule.when(
         load.grains() > usable.grains() * (1 + 1e-9),
         Figure.of(usable),
@@ -200,11 +198,11 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     boolean holds = design.basis().usable().compareTo(design.home().dailyLoad()) >= 0;
     Volume needed =
         design
-            .unit()
+            .softener()
             .resinVolume()
             .times(2 * design.home().dailyLoad().ratioTo(design.basis().usable()));
     return Rule.when(
-        design.candidate().control() == Control.METERED_DELAYED
+        design.setup().control() == Control.METERED_AT_NIGHT
             && holds
             && !design.schedule().feasible(),
         Figure.of(design.basis().usable()),
@@ -258,7 +256,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   private static Optional<List<Figure>> brineTank(Design design) {
     Volume refill = design.refill().water();
     return design
-        .unit()
+        .softener()
         .brineTank()
         .filter(tank -> !tank.holds(refill))
         .map(tank -> List.of(Figure.of(refill, 1), Figure.of(tank.level(refill))));
@@ -275,7 +273,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     double grains = design.effect().saltEfficiency().grainsPerPound();
     double gallons = design.effect().waterEfficiency().gallonsPerThousandGrains();
     return Rule.when(
-        design.candidate().control().metered() && (grains < 3_350 || gallons > 5),
+        design.setup().control().metered() && (grains < 3_350 || gallons > 5),
         Figure.of(design.effect().saltEfficiency()),
         Figure.of(design.effect().waterEfficiency()));
   }

@@ -1,36 +1,34 @@
 package io.github.brinewright.finding;
 
-import static io.github.brinewright.trace.Severity.CAUTION;
-import static io.github.brinewright.trace.Severity.NOTE;
+import static io.github.brinewright.finding.Severity.CAUTION;
+import static io.github.brinewright.finding.Severity.NOTE;
 
-import io.github.brinewright.demand.SoftenedShare;
+import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.UseBasis;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.source.Source;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.home.BacteriaResult;
+import io.github.brinewright.home.HardnessClass;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.trace.Severity;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.water.BacteriaTest;
-import io.github.brinewright.water.HardnessClass;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
-import io.github.brinewright.water.WaterSource;
+import io.github.brinewright.trace.Source;
+import io.github.brinewright.trace.Sources;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What to look for in the water and the home, whatever the option. */
+/** What to look for in the water and the home, whatever the candidate. */
 public enum HomeRule implements Rule<HomeLoad> {
   BACTERIA_FOUND(
       CAUTION,
       Sources.COMMON_PRACTICE,
-      home -> Rule.when(water(home).bacteria() == BacteriaTest.FOUND)),
+      home -> Rule.when(water(home).bacteria() == BacteriaResult.FOUND)),
   BACTERIA_NOT_TESTED(
       CAUTION,
       Sources.COMMON_PRACTICE,
-      home -> Rule.when(well(home) && water(home).bacteria() == BacteriaTest.NOT_DONE)),
+      home -> Rule.when(well(home) && water(home).bacteria() == BacteriaResult.NOT_DONE)),
   IRON_ABOVE_BED(CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.IRON, 5)),
   IRON_OXIDISED(CAUTION, Sources.COMMON_PRACTICE, HomeRule::oxidisedIron),
   IRON_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.IRON, 0.3)),

@@ -1,7 +1,7 @@
 package io.github.brinewright.finding;
 
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Require;
 
 /**
  * Limits that a dealer may set.
@@ -24,7 +24,7 @@ public record Limits(double shortestDays, Pressure lowestPressure, double reserv
   /** Two days and 30 psi: common practice. */
   public static final Limits USUAL = new Limits(2, Pressure.ofPsi(30), 0);
 
-  /** Pressure that must be left at peak flow for the option to be sold: half of the lowest. */
+  /** Pressure that must be left at peak flow for the candidate to be sold: half of the lowest. */
   public Pressure leastPressure() {
     return lowestPressure.times(LEAST_SHARE);
   }

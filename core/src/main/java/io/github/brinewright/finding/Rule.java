@@ -1,9 +1,7 @@
 package io.github.brinewright.finding;
 
-import io.github.brinewright.source.Source;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.trace.Severity;
+import io.github.brinewright.trace.Source;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;

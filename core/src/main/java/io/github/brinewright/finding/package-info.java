@@ -1,4 +1,4 @@
-/** The rules a careful practitioner applies to a home and to each option. */
+/** The rules a careful practitioner applies to a home and to each candidate. */
 @NullMarked
 package io.github.brinewright.finding;
 

@@ -1,10 +1,10 @@
 package io.github.brinewright.hydraulics;
 
-import io.github.brinewright.resin.Resin;
-import io.github.brinewright.units.FlowVelocity;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Require;
-import io.github.brinewright.units.Temperature;
+import io.github.brinewright.quantity.FlowVelocity;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.softener.Resin;
 
 /**
  * The backwash that lifts a bed by a chosen share of its depth.

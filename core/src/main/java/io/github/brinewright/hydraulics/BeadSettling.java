@@ -1,8 +1,8 @@
 package io.github.brinewright.hydraulics;
 
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.FlowVelocity;
-import io.github.brinewright.units.Length;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.FlowVelocity;
+import io.github.brinewright.quantity.Length;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** How fast a single bead falls through water, and how fast a bed of them expands. */

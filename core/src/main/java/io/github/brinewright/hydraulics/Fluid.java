@@ -1,10 +1,10 @@
 package io.github.brinewright.hydraulics;
 
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.FlowVelocity;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Temperature;
-import io.github.brinewright.units.Viscosity;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.FlowVelocity;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Viscosity;
 
 /**
  * What flows through a bed.

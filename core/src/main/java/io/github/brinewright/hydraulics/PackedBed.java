@@ -1,10 +1,10 @@
 package io.github.brinewright.hydraulics;
 
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.FlowVelocity;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.FlowVelocity;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Require;
 
 /**
  * A settled bed of beads.

@@ -1,9 +1,9 @@
 package io.github.brinewright.hydraulics;
 
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.Require;
-import io.github.brinewright.units.Temperature;
-import io.github.brinewright.units.Viscosity;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Viscosity;
 
 /** Density and viscosity of air-free water at one atmosphere, 0 to 60 °C. */
 public final class WaterProperties {

@@ -1,10 +1,10 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.SaltDosage;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.EnumSet;
@@ -32,15 +32,15 @@ public final class BuiltInOffers {
 
   private static Offer offer(double volume, CurrencyUnit currency) {
     BigDecimal size = BigDecimal.valueOf(volume).stripTrailingZeros();
-    SoftenerUnit unit =
-        SoftenerUnit.withResin("bed-" + size.toPlainString(), Volume.ofCubicFeet(volume))
+    Softener softener =
+        Softener.withResin("bed-" + size.toPlainString(), Volume.ofCubicFeet(volume))
             .name("Bed of " + size.toPlainString() + " ft³ (placeholder price)")
             .dosages(Stream.of(4.0, 6.0, 8.0).map(SaltDosage::ofPoundsPerCubicFoot).toList())
-            .controls(EnumSet.of(Control.CLOCK, Control.METERED_DELAYED))
+            .controls(EnumSet.of(Control.CLOCK, Control.METERED_AT_NIGHT))
             .build();
     BigDecimal price = BigDecimal.valueOf(BASE_PRICE + PRICE_PER_CUBIC_FOOT * volume);
     return new Offer(
-        unit,
+        softener,
         Money.of(currency, price, RoundingMode.HALF_EVEN),
         Money.zero(currency),
         Money.zero(currency));

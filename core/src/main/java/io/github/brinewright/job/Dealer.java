@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.words.UnitSystem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,14 +34,8 @@ public record Dealer(
     CurrencyUnit currency,
     Locale locale,
     Paper paper,
-    Units units,
+    UnitSystem units,
     Optional<Logo> logo) {
-  /** Units that documents are written in. */
-  public enum Units {
-    US,
-    METRIC
-  }
-
   /** Paper sizes. */
   public enum Paper {
     LETTER,
@@ -60,11 +55,11 @@ public record Dealer(
           CurrencyUnit.USD,
           Locale.US,
           Paper.LETTER,
-          Units.US,
+          UnitSystem.US,
           Optional.empty());
 
   /** The same dealer writing for other readers. */
-  public Dealer writing(Locale language, Paper size, Units system) {
+  public Dealer writing(Locale language, Paper size, UnitSystem system) {
     return new Dealer(
         name,
         contact,

@@ -3,7 +3,8 @@ package io.github.brinewright.job;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
-import io.github.brinewright.units.Pressure;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.words.UnitSystem;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
@@ -110,7 +111,7 @@ final class DealerReader {
         currency(usual.currency()),
         locale,
         row.choice("paper", Dealer.Paper.class).orElse(usual.paper()),
-        row.choice("units", Dealer.Units.class).orElse(usual.units()),
+        row.choice("units", UnitSystem.class).orElse(usual.units()),
         row.text("logo").flatMap(this::logo));
   }
 

@@ -1,9 +1,9 @@
 package io.github.brinewright.job;
 
-import io.github.brinewright.comparison.Comparer;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.year.Study;
+import io.github.brinewright.study.HomeStudy;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,8 +17,8 @@ import java.util.Optional;
  * @param notes what was taken from built-in defaults, for the person at the screen
  */
 public record Job(
-    List<Visit> visits,
-    Comparer comparer,
+    List<QuotedHome> visits,
+    PriceList comparer,
     Dealer dealer,
     List<Tariff> tariffs,
     List<String> notes) {
@@ -29,23 +29,23 @@ public record Job(
     notes = List.copyOf(notes);
   }
 
-  /** Compares the options of one home. */
-  public Comparison compare(Visit visit) {
+  /** Compares the candidates of one home. */
+  public Comparison compare(QuotedHome visit) {
     return comparer.compare(visit.site(), visit.tariff());
   }
 
   /** The dealer, writing in the language of a home. */
-  public Dealer dealerFor(Visit visit) {
+  public Dealer dealerFor(QuotedHome visit) {
     return visit.language().map(dealer::writing).orElse(dealer);
   }
 
-  /** Studies a year in the home with its recommended option; empty when there is none. */
-  public Optional<Study> study(Comparison comparison) {
-    return Study.of(comparer, comparison, Study.USUAL_YEARS);
+  /** Studies a year in the home with its recommended candidate; empty when there is none. */
+  public Optional<HomeStudy> study(Comparison comparison) {
+    return HomeStudy.of(comparer, comparison, HomeStudy.USUAL_YEARS);
   }
 
   /** The home of an id. */
-  public Optional<Visit> visit(String siteId) {
+  public Optional<QuotedHome> visit(String siteId) {
     return visits.stream().filter(visit -> visit.site().id().equals(siteId)).findFirst();
   }
 }

@@ -1,9 +1,9 @@
 package io.github.brinewright.job;
 
-import io.github.brinewright.comparison.Comparer;
+import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.resin.Resin;
+import io.github.brinewright.softener.Resin;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,13 +63,13 @@ public final class JobFolder {
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
     SiteReader sites = new SiteReader(tariffs, first);
-    List<Visit> visits = withHomes ? sites.read(files, problems) : List.of();
+    List<QuotedHome> visits = withHomes ? sites.read(files, problems) : List.of();
     Optional<Job> job =
         sharedFilesGood
             ? Optional.of(
                 new Job(
                     visits,
-                    new Comparer(offers, dealer.terms(), dealer.limits()),
+                    new PriceList(offers, dealer.terms(), dealer.limits()),
                     dealer.dealer(),
                     List.copyOf(tariffs.values()),
                     notes))

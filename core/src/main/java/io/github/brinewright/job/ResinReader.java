@@ -1,13 +1,13 @@
 package io.github.brinewright.job;
 
-import io.github.brinewright.resin.Resin;
-import io.github.brinewright.resin.ShippedResins;
-import io.github.brinewright.resin.TableCurve;
-import io.github.brinewright.source.Source;
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.ResinCapacity;
-import io.github.brinewright.units.SaltDosage;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.ResinCapacity;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.Resin;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.TableCurve;
+import io.github.brinewright.trace.Source;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,25 +1,25 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.demand.Bill;
-import io.github.brinewright.demand.Fixture;
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.demand.SoftenedShare;
-import io.github.brinewright.sizing.Contact;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.sizing.Supply;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.FoulingAllowance;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.Temperature;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.BacteriaTest;
-import io.github.brinewright.water.FoulingAllowances;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
-import io.github.brinewright.water.WaterSource;
+import io.github.brinewright.home.BacteriaResult;
+import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.FoulingAllowance;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -97,16 +97,16 @@ final class SiteReader {
     return refused;
   }
 
-  List<Visit> read(JobFiles files, List<Problem> problems) {
+  List<QuotedHome> read(JobFiles files, List<Problem> problems) {
     int before = problems.size();
-    List<Visit> visits = new ArrayList<>();
+    List<QuotedHome> visits = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     for (Row row : Table.read(files, SHAPE, problems)) {
       String id = row.id("site_id");
       if (!row.broken() && !ids.add(id.toLowerCase(Locale.ROOT))) {
         row.note("site_id", id, "stands in an earlier row too; each home needs its own id");
       }
-      Optional<Visit> visit = visit(row, id);
+      Optional<QuotedHome> visit = visit(row, id);
       refused += visit.isPresent() ? 0 : 1;
       visit.ifPresent(visits::add);
     }
@@ -116,9 +116,9 @@ final class SiteReader {
     return visits;
   }
 
-  private Optional<Visit> visit(Row row, String id) {
-    Contact contact =
-        new Contact(
+  private Optional<QuotedHome> visit(Row row, String id) {
+    Customer contact =
+        new Customer(
             row.text("customer").orElse(id),
             row.text("street").orElse(""),
             row.text("town").orElse(""));
@@ -142,7 +142,7 @@ final class SiteReader {
         prices ->
             row.build(
                 () ->
-                    new Visit(
+                    new QuotedHome(
                         new Site(id, contact, water, household, supply, allowances, target),
                         prices,
                         language)));
@@ -156,7 +156,7 @@ final class SiteReader {
   private static WaterAnalysis water(Row row) {
     WaterAnalysis.Builder water = WaterAnalysis.ofHardness(hardness(row));
     row.choice("water_source", WaterSource.class).ifPresent(water::from);
-    row.choice("bacteria", BacteriaTest.class).ifPresent(water::bacteria);
+    row.choice("bacteria", BacteriaResult.class).ifPresent(water::bacteria);
     SUBSTANCES.forEach(
         (column, substance) ->
             row.ifNumber(

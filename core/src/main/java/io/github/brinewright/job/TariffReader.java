@@ -3,7 +3,7 @@ package io.github.brinewright.job;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.Volume;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,23 +1,23 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
-import io.github.brinewright.hydraulics.Vessel;
-import io.github.brinewright.regeneration.BrineTank;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.regeneration.CyclePlan;
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.resin.Resin;
-import io.github.brinewright.resin.ShippedResins;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Minutes;
-import io.github.brinewright.units.Power;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.SaltDosage;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.Power;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CyclePlan;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.Resin;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.softener.Vessel;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -86,7 +86,7 @@ final class UnitReader {
   }
 
   private Optional<Offer> offer(Row row, String id) {
-    Optional<SoftenerUnit.Builder> unit = bed(row, id);
+    Optional<Softener.Builder> unit = bed(row, id);
     unit.ifPresent(builder -> valve(row, builder));
     Money price = money(row, "price");
     Money installation = money(row, "installation_price");
@@ -108,7 +108,7 @@ final class UnitReader {
     return Money.of(currency, amount, RoundingMode.HALF_EVEN);
   }
 
-  private Optional<SoftenerUnit.Builder> bed(Row row, String id) {
+  private Optional<Softener.Builder> bed(Row row, String id) {
     boolean rated = row.has("rated_grains");
     if (rated == row.has("dosages_lb_per_ft3")) {
       row.note(
@@ -126,10 +126,10 @@ final class UnitReader {
       return Optional.empty();
     }
     Volume resin = Volume.ofCubicFeet(volume);
-    SoftenerUnit.Builder unit =
+    Softener.Builder unit =
         rated
-            ? SoftenerUnit.withRating(id, HardnessAmount.ofGrains(grains))
-            : SoftenerUnit.withResin(id, resin).dosages(dosages(row));
+            ? Softener.withRating(id, HardnessAmount.ofGrains(grains))
+            : Softener.withResin(id, resin).dosages(dosages(row));
     if (rated && volume > 0) {
       unit.resinVolume(resin);
     }
@@ -143,7 +143,7 @@ final class UnitReader {
         .toList();
   }
 
-  private static void valve(Row row, SoftenerUnit.Builder unit) {
+  private static void valve(Row row, Softener.Builder unit) {
     row.text("name").ifPresent(unit::name);
     row.ifNumber("design_factor", 0.5, 1, unit::designFactor);
     Set<Control> controls = row.choices("controls", Control.class);

@@ -1,11 +1,11 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.hydraulics.WaterProperties;
-import io.github.brinewright.units.Density;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Require;
-import io.github.brinewright.units.Temperature;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
 import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 

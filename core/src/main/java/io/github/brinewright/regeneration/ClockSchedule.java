@@ -1,13 +1,13 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.demand.DailyVariation;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Require;
-import io.github.brinewright.units.Volume;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,14 +1,15 @@
 package io.github.brinewright.regeneration;
 
-import io.github.brinewright.source.Source;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Source;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Minutes;
-import io.github.brinewright.units.Volume;
 import java.time.Duration;
 import java.util.List;
 

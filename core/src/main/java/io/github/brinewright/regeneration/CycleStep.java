@@ -1,7 +1,7 @@
 package io.github.brinewright.regeneration;
 
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Volume;
 import java.time.Duration;
 
 /**

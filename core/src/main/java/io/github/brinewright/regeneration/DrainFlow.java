@@ -1,6 +1,6 @@
 package io.github.brinewright.regeneration;
 
-import io.github.brinewright.units.FlowRate;
+import io.github.brinewright.quantity.FlowRate;
 import java.util.List;
 
 /**

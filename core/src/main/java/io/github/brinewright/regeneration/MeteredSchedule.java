@@ -1,14 +1,15 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.demand.DailyVariation;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Require;
-import io.github.brinewright.units.Volume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -78,12 +79,12 @@ public final class MeteredSchedule implements Schedule {
 
   private double uncappedDays() {
     double days = Math.max(0, volumeToSet().ratioTo(expectedUse));
-    return control == Control.METERED_DELAYED ? days + EXCESS_DAYS : Math.max(days, 0.1);
+    return control == Control.METERED_AT_NIGHT ? days + EXCESS_DAYS : Math.max(days, 0.1);
   }
 
   @Override
   public double runOutShare() {
-    if (control == Control.METERED_IMMEDIATE) {
+    if (control == Control.METERED_AT_ONCE) {
       return 0;
     }
     double daysHeld = reserve.held().asWaterOf(hardness).ratioTo(expectedUse);
@@ -98,7 +99,7 @@ public final class MeteredSchedule implements Schedule {
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>();
-    if (control == Control.METERED_DELAYED) {
+    if (control == Control.METERED_AT_NIGHT) {
       steps.add(reserveStep());
     }
     steps.add(
@@ -119,7 +120,7 @@ public final class MeteredSchedule implements Schedule {
             List.of(
                 Figure.of(volumeToSet()),
                 Figure.of(expectedUse),
-                Figure.of(control == Control.METERED_DELAYED ? EXCESS_DAYS : 0, 2),
+                Figure.of(control == Control.METERED_AT_NIGHT ? EXCESS_DAYS : 0, 2),
                 Figure.of(uncappedDays(), 2)),
             Figure.days(expectedDays(), 2),
             Sources.RENEWAL));

@@ -1,8 +1,8 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.demand.DailyVariation;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Require;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Require;
 
 /**
  * Capacity held back so that soft water lasts until the regeneration.

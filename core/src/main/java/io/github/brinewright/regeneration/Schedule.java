@@ -1,10 +1,10 @@
 package io.github.brinewright.regeneration;
 
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.units.Volume;
 import java.util.Optional;
 
-/** When an option regenerates, on the design day and over a year of expected use. */
+/** When a candidate regenerates, on the design day and over a year of expected use. */
 public sealed interface Schedule extends Explained permits ClockSchedule, MeteredSchedule {
   /** The longest interval allowed, so that the bed does not stand too long: common practice. */
   int LONGEST_DAYS = 14;

@@ -1,28 +1,30 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Brine;
 import io.github.brinewright.regeneration.BrineRefill;
-import io.github.brinewright.regeneration.BrineTank;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
-import io.github.brinewright.resin.CapacityBasis;
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.CapacityBasis;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Volume;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * One candidate at one home, worked out in full.
+ * One setup at one home, worked out in full.
  *
  * @param home what the home asks for
- * @param candidate the unit and its setting
+ * @param setup the softener and its setting
  * @param schedule when it regenerates
  * @param refill salt and refill minutes
  * @param cycle the steps of a regeneration
@@ -32,22 +34,22 @@ import java.util.Optional;
  */
 public record Design(
     HomeLoad home,
-    Candidate candidate,
+    Setup setup,
     Schedule schedule,
     BrineRefill refill,
     Cycle cycle,
-    FlowCheck flow,
+    BedFlow flow,
     YearlyUse year,
     Effect effect)
     implements Explained {
-  /** The unit. */
-  public SoftenerUnit unit() {
-    return candidate.unit();
+  /** The softener. */
+  public Softener softener() {
+    return setup.softener();
   }
 
   /** The one basis of capacity and salt. */
   public CapacityBasis basis() {
-    return candidate.basis();
+    return setup.basis();
   }
 
   @Override
@@ -75,6 +77,6 @@ public record Design(
 
   /** How long a filling of the brine tank lasts; empty when its size is not known. */
   public Optional<BrineTank.Filling> filling() {
-    return unit().saltStorage().map(storage -> new BrineTank.Filling(storage, year.salt()));
+    return softener().saltStorage().map(storage -> new BrineTank.Filling(storage, year.salt()));
   }
 }

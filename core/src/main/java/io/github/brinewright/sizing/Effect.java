@@ -1,18 +1,18 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.SaltEfficiency;
+import io.github.brinewright.quantity.WaterEfficiency;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
-import io.github.brinewright.resin.CapacityBasis;
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.source.Sources;
+import io.github.brinewright.softener.CapacityBasis;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.SaltEfficiency;
-import io.github.brinewright.units.WaterEfficiency;
 import java.util.List;
 
 /**

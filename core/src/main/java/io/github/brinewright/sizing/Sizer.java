@@ -1,22 +1,24 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.ClockSchedule;
-import io.github.brinewright.regeneration.Control;
 import io.github.brinewright.regeneration.Cycle;
-import io.github.brinewright.regeneration.CyclePlan;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.Schedule;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CyclePlan;
+import io.github.brinewright.softener.Softener;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Works out candidates for one home; the flow through a unit is worked out once for all its
+ * Works out setups for one home; the flow through a softener is worked out once for all its
  * settings. May be shared between threads.
  */
 public final class Sizer {
@@ -25,7 +27,7 @@ public final class Sizer {
 
   private final HomeLoad home;
   private final double reserveRisk;
-  private final Map<SoftenerUnit, FlowCheck> flows = new ConcurrentHashMap<>();
+  private final Map<Softener, BedFlow> flows = new ConcurrentHashMap<>();
 
   /** A sizer for a home; delayed controls hold back one design day. */
   public Sizer(HomeLoad home) {
@@ -43,36 +45,37 @@ public final class Sizer {
     this.reserveRisk = reserveRisk;
   }
 
-  /** Works out one candidate in full. It may turn out not to be feasible. */
-  public Design design(Candidate candidate) {
-    SoftenerUnit unit = candidate.unit();
-    FlowCheck flow = flows.computeIfAbsent(unit, each -> new FlowCheck(each, home));
-    Schedule schedule = schedule(candidate);
-    BrineRefill refill = new BrineRefill(candidate.basis(), unit.refillRate(), unit.refillStep());
-    Cycle cycle = new Cycle(plan(unit), unit.resinVolume(), flow.drain().chosen(), refill);
+  /** Works out one setup in full. It may turn out not to be feasible. */
+  public Design design(Setup setup) {
+    Softener softener = setup.softener();
+    BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));
+    Schedule schedule = schedule(setup);
+    BrineRefill refill =
+        new BrineRefill(setup.basis(), softener.refillRate(), softener.refillStep());
+    Cycle cycle = new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
     return new Design(
         home,
-        candidate,
+        setup,
         schedule,
         refill,
         cycle,
         flow,
-        new YearlyUse(schedule, refill, cycle, unit.standby()),
-        new Effect(home.removed(), candidate.basis(), refill, cycle));
+        new YearlyUse(schedule, refill, cycle, softener.standby()),
+        new Effect(home.removed(), setup.basis(), refill, cycle));
   }
 
-  private Schedule schedule(Candidate candidate) {
-    HardnessAmount usable = candidate.basis().usable();
-    if (candidate.control() == Control.CLOCK) {
+  private Schedule schedule(Setup setup) {
+    HardnessAmount usable = setup.basis().usable();
+    if (setup.control() == Control.CLOCK) {
       return new ClockSchedule(usable, home.dailyLoad(), home.expectedLoad());
     }
-    return MeteredSchedule.of(candidate.control(), usable)
-        .reserve(reserve(candidate.control()))
+    return MeteredSchedule.of(setup.control(), usable)
+        .reserve(reserve(setup.control()))
         .serving(home.compensatedHardness(), home.softenedDesign(), home.softenedExpected());
   }
 
   private Reserve reserve(Control control) {
-    if (control != Control.METERED_DELAYED) {
+    if (control != Control.METERED_AT_NIGHT) {
       return Reserve.NONE;
     }
     return reserveRisk > 0
@@ -80,9 +83,9 @@ public final class Sizer {
         : Reserve.ofDay(home.dailyLoad());
   }
 
-  private CyclePlan plan(SoftenerUnit unit) {
+  private CyclePlan plan(Softener softener) {
     WaterAnalysis water = home.site().water();
     boolean ironBearing = water.foundOrNone(Substance.IRON).exceeds(IRON_BEARING);
-    return unit.plan().orElse(ironBearing ? CyclePlan.IRON_BEARING : CyclePlan.EVERYDAY);
+    return softener.plan().orElse(ironBearing ? CyclePlan.IRON_BEARING : CyclePlan.EVERYDAY);
   }
 }

@@ -1,22 +1,22 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.quantity.Energy;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Power;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
-import io.github.brinewright.source.Sources;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Energy;
-import io.github.brinewright.units.Mass;
-import io.github.brinewright.units.Power;
-import io.github.brinewright.units.Volume;
 import java.util.List;
 
 /**
- * What an option takes in a year of expected use: regenerations × what each of them takes, with the
- * salt that the refill setting really dissolves.
+ * What a candidate takes in a year of expected use: regenerations × what each of them takes, with
+ * the salt that the refill setting really dissolves.
  */
 public final class YearlyUse implements Explained {
   private final Schedule schedule;

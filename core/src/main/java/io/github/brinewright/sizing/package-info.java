@@ -1,4 +1,4 @@
-/** One softener unit at one home: the design and everything that speaks against it. */
+/** One setting of one softener at one home, worked out in full. */
 @NullMarked
 package io.github.brinewright.sizing;
 

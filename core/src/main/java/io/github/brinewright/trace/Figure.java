@@ -1,7 +1,7 @@
 package io.github.brinewright.trace;
 
-import io.github.brinewright.units.Quantity;
-import io.github.brinewright.units.Temperature;
+import io.github.brinewright.quantity.Quantity;
+import io.github.brinewright.quantity.Temperature;
 import java.time.Duration;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;

@@ -1,6 +1,5 @@
 package io.github.brinewright.trace;
 
-import io.github.brinewright.source.Source;
 import java.util.List;
 
 /**

@@ -1,4 +1,4 @@
-/** Calculation steps and findings: what was computed, from which numbers, on whose authority. */
+/** How a result was worked out: figures, steps, and the sources that state them. */
 @NullMarked
 package io.github.brinewright.trace;
 

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.demand.Household;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.quantity.Hardness;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -23,7 +23,7 @@ class ComparisonTest {
 
   private static Comparison compare(List<Offer> offers, double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
-    return Comparer.of(offers).compare(Site.of("h", water, Household.of(people).build()), TARIFF);
+    return PriceList.of(offers).compare(Site.of("h", water, Household.of(people).build()), TARIFF);
   }
 
   private static List<Offer> offers() {
@@ -33,12 +33,17 @@ class ComparisonTest {
   @Test
   void feasibleOptionsComeFirstThenCost() {
     Comparison comparison = compare(offers(), 25, 5);
-    List<Option> options = comparison.options();
+    List<Candidate> candidates = comparison.candidates();
 
-    assertThat(options).extracting(Option::feasible).isSortedAccordingTo(Comparator.reverseOrder());
-    assertThat(options.stream().filter(Option::feasible).map(o -> o.life().total())).isSorted();
-    assertThat(options).anyMatch(Option::feasible).anyMatch(option -> !option.feasible());
-    assertThat(comparison.recommended()).contains(options.get(0));
+    assertThat(candidates)
+        .extracting(Candidate::feasible)
+        .isSortedAccordingTo(Comparator.reverseOrder());
+    assertThat(candidates.stream().filter(Candidate::feasible).map(o -> o.life().total()))
+        .isSorted();
+    assertThat(candidates)
+        .anyMatch(Candidate::feasible)
+        .anyMatch(candidate -> !candidate.feasible());
+    assertThat(comparison.recommended()).contains(candidates.get(0));
   }
 
   @Test
@@ -47,11 +52,13 @@ class ComparisonTest {
     Comparison straight = compare(offers(), 18, 3);
     for (int seed = 0; seed < 20; seed++) {
       Collections.shuffle(shuffled, new Random(seed));
-      assertThat(compare(shuffled, 18, 3).options())
-          .extracting(option -> option.unit().id() + option.candidate().control() + option.salt())
+      assertThat(compare(shuffled, 18, 3).candidates())
+          .extracting(
+              candidate ->
+                  candidate.softener().id() + candidate.setup().control() + candidate.salt())
           .containsExactlyElementsOf(
-              straight.options().stream()
-                  .map(o -> o.unit().id() + o.candidate().control() + o.salt())
+              straight.candidates().stream()
+                  .map(o -> o.softener().id() + o.setup().control() + o.salt())
                   .toList());
     }
   }
@@ -59,9 +66,9 @@ class ComparisonTest {
   @Test
   void neighboursAreTheNextBedsAndSayWhy() {
     Comparison comparison = compare(offers(), 18, 4);
-    Option chosen = comparison.recommended().orElseThrow();
-    Option smaller = comparison.smaller().orElseThrow();
-    Option larger = comparison.larger().orElseThrow();
+    Candidate chosen = comparison.recommended().orElseThrow();
+    Candidate smaller = comparison.smaller().orElseThrow();
+    Candidate larger = comparison.larger().orElseThrow();
 
     assertThat(smaller.resin()).isLessThan(chosen.resin());
     assertThat(larger.resin()).isGreaterThan(chosen.resin());
@@ -73,8 +80,8 @@ class ComparisonTest {
     assertThat(comparison.columns(3)).containsExactly(smaller, chosen, larger);
   }
 
-  private static boolean between(Option option, Option low, Option high) {
-    return option.resin().exceeds(low.resin()) && high.resin().exceeds(option.resin());
+  private static boolean between(Candidate candidate, Candidate low, Candidate high) {
+    return candidate.resin().exceeds(low.resin()) && high.resin().exceeds(candidate.resin());
   }
 
   @Test
@@ -83,8 +90,8 @@ class ComparisonTest {
 
     assertThat(comparison.recommended()).isEmpty();
     assertThat(comparison.whyRecommended()).isEmpty();
-    assertThat(comparison.options())
-        .allSatisfy(option -> assertThat(option.findings()).anyMatch(Finding::stops));
+    assertThat(comparison.candidates())
+        .allSatisfy(candidate -> assertThat(candidate.findings()).anyMatch(Finding::stops));
     assertThat(comparison.closest().findings())
         .extracting(Finding::code)
         .contains("capacity-below-load");
@@ -101,8 +108,8 @@ class ComparisonTest {
     double before = Double.MAX_VALUE;
     for (double gpg = 5; gpg < 60; gpg += 2.5) {
       double days =
-          compare(offers().subList(3, 4), gpg, 3).options().stream()
-              .mapToDouble(option -> option.design().schedule().designDays())
+          compare(offers().subList(3, 4), gpg, 3).candidates().stream()
+              .mapToDouble(candidate -> candidate.design().schedule().designDays())
               .max()
               .orElseThrow();
       assertThat(days).isLessThanOrEqualTo(before);

@@ -3,21 +3,21 @@ package io.github.brinewright.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.resin.CapacityBasis;
-import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Minutes;
-import io.github.brinewright.units.SaltDosage;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.softener.CapacityBasis;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import java.util.EnumSet;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -25,7 +25,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 
-/** Interval, salt, refill and yearly salt of any option come from one capacity basis. */
+/** Interval, salt, refill and yearly salt of any candidate come from one capacity basis. */
 class OneBasisTest {
   @Property
   void ofARatedUnit(
@@ -33,7 +33,7 @@ class OneBasisTest {
       @ForAll @DoubleRange(min = 3, max = 80) double gpg,
       @ForAll @IntRange(min = 1, max = 9) int people) {
     check(
-        SoftenerUnit.withRating("u", HardnessAmount.ofGrains(rated))
+        Softener.withRating("u", HardnessAmount.ofGrains(rated))
             .controls(EnumSet.allOf(Control.class))
             .build(),
         gpg,
@@ -47,7 +47,7 @@ class OneBasisTest {
       @ForAll @DoubleRange(min = 3, max = 80) double gpg,
       @ForAll @IntRange(min = 1, max = 9) int people) {
     check(
-        SoftenerUnit.withResin("u", Volume.ofCubicFeet(cubicFeet))
+        Softener.withResin("u", Volume.ofCubicFeet(cubicFeet))
             .dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(dosage)))
             .controls(EnumSet.allOf(Control.class))
             .build(),
@@ -55,10 +55,10 @@ class OneBasisTest {
         people);
   }
 
-  private static void check(SoftenerUnit unit, double gpg, int people) {
+  private static void check(Softener softener, double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
     Sizer sizer = new Sizer(new HomeLoad(Site.of("h", water, Household.of(people).build())));
-    Candidate.of(unit).forEach(candidate -> check(sizer.design(candidate)));
+    Setup.of(softener).forEach(setup -> check(sizer.design(setup)));
   }
 
   private static void check(Design design) {

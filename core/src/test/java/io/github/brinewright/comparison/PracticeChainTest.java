@@ -5,17 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.sizing.Design;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Minutes;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import java.util.EnumSet;
 import java.util.List;
 import org.joda.money.CurrencyUnit;
@@ -32,15 +32,15 @@ class PracticeChainTest {
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(0.8))
             .found(Substance.MANGANESE, Concentration.ofMilligramsPerLitre(0.2))
             .build();
-    SoftenerUnit unit =
-        SoftenerUnit.withRating("rated", HardnessAmount.ofGrains(32_000))
+    Softener softener =
+        Softener.withRating("rated", HardnessAmount.ofGrains(32_000))
             .controls(EnumSet.of(Control.CLOCK))
             .build();
     Comparison comparison =
-        Comparer.of(List.of(Offer.unpriced(unit, CurrencyUnit.USD)))
+        PriceList.of(List.of(Offer.unpriced(softener, CurrencyUnit.USD)))
             .compare(
                 Site.of("h", water, Household.of(3).build()), Tariff.placeholder(CurrencyUnit.USD));
-    Design design = comparison.options().get(0).design();
+    Design design = comparison.candidates().get(0).design();
 
     assertThat(comparison.home().compensatedHardness().grainsPerGallon())
         .isCloseTo(22.4, within(HAND_ARITHMETIC));

@@ -3,9 +3,9 @@ package io.github.brinewright.cost;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.Volume;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +15,7 @@ import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 class MoneyTest {
-  private static final SoftenerUnit UNIT =
-      SoftenerUnit.withResin("u", Volume.ofCubicFeet(1)).build();
+  private static final Softener UNIT = Softener.withResin("u", Volume.ofCubicFeet(1)).build();
 
   private static Money usd(String amount) {
     return Money.of(CurrencyUnit.USD, new BigDecimal(amount));

@@ -2,31 +2,30 @@ package io.github.brinewright.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.brinewright.demand.Bill;
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.hydraulics.Vessel;
-import io.github.brinewright.regeneration.BrineTank;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.resin.ShippedResins;
-import io.github.brinewright.sizing.Candidate;
-import io.github.brinewright.sizing.Contact;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.sizing.Site;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.sizing.Supply;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.SaltDosage;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.FoulingAllowances;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.softener.Vessel;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
@@ -35,7 +34,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
-/** Each rule on an option speaks when it should, and is silent for a good option. */
+/** Each rule on a candidate speaks when it should, and is silent for a good candidate. */
 class DesignRuleTest {
   private final Set<String> spoken = new TreeSet<>();
   private double gpg = 12;
@@ -46,7 +45,7 @@ class DesignRuleTest {
   private double psi = 60;
   private double supplyGpm = 20;
 
-  private List<String> codes(SoftenerUnit.Builder unit) {
+  private List<String> codes(Softener.Builder unit) {
     WaterAnalysis water =
         WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
@@ -54,7 +53,7 @@ class DesignRuleTest {
     Site site =
         new Site(
             "h",
-            Contact.named("h"),
+            Customer.named("h"),
             water,
             household(),
             new Supply(
@@ -62,9 +61,8 @@ class DesignRuleTest {
                 Optional.of(FlowRate.ofGallonsPerMinute(supplyGpm))),
             FoulingAllowances.USUAL,
             Hardness.ofGrainsPerGallon(0));
-    Candidate candidate = Candidate.of(unit.build()).get(0);
-    return DesignRule.findings(new Sizer(new HomeLoad(site)).design(candidate), Limits.USUAL)
-        .stream()
+    Setup setup = Setup.of(unit.build()).get(0);
+    return DesignRule.findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL).stream()
         .map(Finding::code)
         .toList();
   }
@@ -77,15 +75,15 @@ class DesignRuleTest {
     return household.build();
   }
 
-  private static SoftenerUnit.Builder bed(double cubicFeet) {
-    return SoftenerUnit.withResin("u", Volume.ofCubicFeet(cubicFeet)).dosages(dosage(5));
+  private static Softener.Builder bed(double cubicFeet) {
+    return Softener.withResin("u", Volume.ofCubicFeet(cubicFeet)).dosages(dosage(5));
   }
 
   private static List<SaltDosage> dosage(double pounds) {
     return List.of(SaltDosage.ofPoundsPerCubicFoot(pounds));
   }
 
-  private void speaks(String code, SoftenerUnit.Builder unit) {
+  private void speaks(String code, Softener.Builder unit) {
     assertThat(codes(unit)).contains(code);
     spoken.add(code);
   }
@@ -111,7 +109,7 @@ class DesignRuleTest {
     gpg = 90;
     speaks("capacity-below-load", bed(1));
     gpg = 60;
-    speaks("no-room-for-reserve", SoftenerUnit.withRating("u", HardnessAmount.ofGrains(16_875)));
+    speaks("no-room-for-reserve", Softener.withRating("u", HardnessAmount.ofGrains(16_875)));
     gpg = 30;
     speaks("interval-below-limit", bed(1));
     gpg = 22;
@@ -119,7 +117,7 @@ class DesignRuleTest {
     gpg = 5;
     speaks("longest-interval", bed(1.5));
     gpg = 12;
-    speaks("resin-volume-assumed", SoftenerUnit.withRating("u", HardnessAmount.ofGrains(32_000)));
+    speaks("resin-volume-assumed", Softener.withRating("u", HardnessAmount.ofGrains(32_000)));
   }
 
   /** With a bill as high as the design use nothing is left for the days above the mean. */
@@ -127,7 +125,7 @@ class DesignRuleTest {
     billGallons = 225 * 60;
     speaks(
         "runs-out-often",
-        SoftenerUnit.withRating("u", HardnessAmount.ofGrains(2_700 * 5.05 / 0.8))
+        Softener.withRating("u", HardnessAmount.ofGrains(2_700 * 5.05 / 0.8))
             .controls(EnumSet.of(Control.CLOCK)));
     speaks("runs-out-now-and-then", bed(2));
     billGallons = 0;

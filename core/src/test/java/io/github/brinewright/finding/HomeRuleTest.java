@@ -2,26 +2,25 @@ package io.github.brinewright.finding;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.brinewright.demand.Bill;
-import io.github.brinewright.demand.Fixture;
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.demand.SoftenedShare;
-import io.github.brinewright.sizing.Contact;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.sizing.Supply;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.Temperature;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.BacteriaTest;
-import io.github.brinewright.water.FoulingAllowances;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
-import io.github.brinewright.water.WaterSource;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.BacteriaResult;
+import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -55,7 +54,7 @@ class HomeRuleTest {
     Site site =
         new Site(
             "h",
-            Contact.named("h"),
+            Customer.named("h"),
             water.build(),
             people.build(),
             supply,
@@ -74,7 +73,7 @@ class HomeRuleTest {
     return water(
         w -> {
           w.from(WaterSource.PRIVATE_WELL)
-              .bacteria(BacteriaTest.NONE_FOUND)
+              .bacteria(BacteriaResult.NONE_FOUND)
               .found(Substance.IRON, mg(0.1))
               .found(Substance.MANGANESE, mg(0.01));
           change.accept(w);
@@ -90,8 +89,8 @@ class HomeRuleTest {
   @Test
   void everyRuleSpeaksWhenItShould() {
     Set<String> spoken = new TreeSet<>();
-    check(spoken, "bacteria-found", well(w -> w.bacteria(BacteriaTest.FOUND)));
-    check(spoken, "bacteria-not-tested", well(w -> w.bacteria(BacteriaTest.NOT_DONE)));
+    check(spoken, "bacteria-found", well(w -> w.bacteria(BacteriaResult.FOUND)));
+    check(spoken, "bacteria-not-tested", well(w -> w.bacteria(BacteriaResult.NOT_DONE)));
     check(spoken, "iron-above-bed", well(w -> w.found(Substance.IRON, mg(5.1))));
     check(
         spoken,

@@ -1,16 +1,16 @@
 package io.github.brinewright.published;
 
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Effect;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.sizing.Site;
+import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
-import io.github.brinewright.sizing.SoftenerUnit;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.Softener;
 
 /** A plain home for figures that need one. */
 final class Homes {
@@ -26,8 +26,8 @@ final class Homes {
 
   private static Effect effect(Hardness hardness, Regenerant regenerant) {
     Site site = Site.of("h", WaterAnalysis.ofHardness(hardness).build(), Household.of(2).build());
-    SoftenerUnit unit =
-        SoftenerUnit.withResin("u", Volume.ofCubicFeet(1)).regenerant(regenerant).build();
-    return new Sizer(new HomeLoad(site)).design(Candidate.of(unit).get(0)).effect();
+    Softener softener =
+        Softener.withResin("u", Volume.ofCubicFeet(1)).regenerant(regenerant).build();
+    return new Sizer(new HomeLoad(site)).design(Setup.of(softener).get(0)).effect();
   }
 }

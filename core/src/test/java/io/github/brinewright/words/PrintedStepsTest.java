@@ -3,35 +3,35 @@ package io.github.brinewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import io.github.brinewright.comparison.Comparer;
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
+import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
-import io.github.brinewright.demand.Bill;
-import io.github.brinewright.demand.Fixture;
-import io.github.brinewright.demand.Household;
-import io.github.brinewright.demand.SoftenedShare;
 import io.github.brinewright.finding.Limits;
-import io.github.brinewright.regeneration.BrineTank;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.resin.Regenerant;
-import io.github.brinewright.resin.ShippedResins;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.sizing.SoftenerUnit;
+import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import io.github.brinewright.units.Concentration;
-import io.github.brinewright.units.FlowRate;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.units.HardnessAmount;
-import io.github.brinewright.units.Length;
-import io.github.brinewright.units.Pressure;
-import io.github.brinewright.units.SaltDosage;
-import io.github.brinewright.units.Volume;
-import io.github.brinewright.water.Substance;
-import io.github.brinewright.water.WaterAnalysis;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
@@ -57,8 +57,8 @@ class PrintedStepsTest {
   void aReaderWithAPocketCalculatorGetsThePrintedResult() {
     Set<StepKind> seen = new TreeSet<>();
     for (Comparison comparison : comparisons()) {
-      for (Option option : comparison.options()) {
-        for (Step step : option.steps()) {
+      for (Candidate candidate : comparison.candidates()) {
+        for (Step step : candidate.steps()) {
           check(step);
           seen.add(step.kind());
         }
@@ -89,8 +89,8 @@ class PrintedStepsTest {
   void aClockIsSetToWholeDays() {
     List<Step> clocks =
         comparisons().stream()
-            .flatMap(comparison -> comparison.options().stream())
-            .flatMap(option -> option.steps().stream())
+            .flatMap(comparison -> comparison.candidates().stream())
+            .flatMap(candidate -> candidate.steps().stream())
             .filter(step -> step.kind() == StepKind.CLOCK_DAYS)
             .toList();
     assertThat(clocks)
@@ -105,8 +105,9 @@ class PrintedStepsTest {
   }
 
   private static List<Comparison> comparisons() {
-    Comparer comparer = Comparer.of(offers());
-    Comparer byRisk = new Comparer(offers(), Terms.USUAL, new Limits(2, Pressure.ofPsi(30), 0.05));
+    PriceList comparer = PriceList.of(offers());
+    PriceList byRisk =
+        new PriceList(offers(), Terms.USUAL, new Limits(2, Pressure.ofPsi(30), 0.05));
     return List.of(
         byRisk.compare(site(15, 0.3, Household.of(4)), tariff()),
         comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
@@ -138,16 +139,16 @@ class PrintedStepsTest {
   private static List<Offer> offers() {
     FlowRate quarter = FlowRate.ofGallonsPerMinute(0.25);
     return List.of(
-            SoftenerUnit.withRating("rated", HardnessAmount.ofGrains(32_000)),
-            SoftenerUnit.withResin("gel", Volume.ofCubicFeet(1.5))
+            Softener.withRating("rated", HardnessAmount.ofGrains(32_000)),
+            Softener.withResin("gel", Volume.ofCubicFeet(1.5))
                 .brineTank(new BrineTank(Length.ofInches(18), Length.ofInches(33)))
                 .valveLoss(Pressure.ofPsi(6))
                 .dosages(dosages(4, 7.5, 12)),
-            SoftenerUnit.withResin("fine", Volume.ofCubicFeet(2.25))
+            Softener.withResin("fine", Volume.ofCubicFeet(2.25))
                 .resin(ShippedResins.FINE_MESH)
                 .refill(quarter, Duration.ofMinutes(1))
                 .dosages(dosages(5, 8.5, 14)),
-            SoftenerUnit.withResin("potassium", Volume.ofCubicFeet(2))
+            Softener.withResin("potassium", Volume.ofCubicFeet(2))
                 .regenerant(Regenerant.POTASSIUM_CHLORIDE))
         .stream()
         .map(unit -> unit.controls(EnumSet.allOf(Control.class)).build())
@@ -155,9 +156,9 @@ class PrintedStepsTest {
         .toList();
   }
 
-  private static Offer priced(SoftenerUnit unit) {
+  private static Offer priced(Softener softener) {
     Money price = Money.parse("USD 1234.56");
-    return new Offer(unit, price, Money.parse("USD 321.09"), Money.parse("USD 45.60"));
+    return new Offer(softener, price, Money.parse("USD 321.09"), Money.parse("USD 45.60"));
   }
 
   private static List<SaltDosage> dosages(double... pounds) {

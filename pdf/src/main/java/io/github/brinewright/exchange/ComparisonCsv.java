@@ -1,11 +1,11 @@
 package io.github.brinewright.exchange;
 
 import com.opencsv.CSVWriter;
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
-import io.github.brinewright.trace.Finding;
-import io.github.brinewright.year.Outcome;
-import io.github.brinewright.year.Spread;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.Spread;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
@@ -19,18 +19,18 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Comparisons as CSV: one row for each candidate, the same names as in JSON. */
+/** Comparisons as CSV: one row for each setup, the same names as in JSON. */
 public final class ComparisonCsv {
   private ComparisonCsv() {}
 
-  /** All candidates of the comparisons, best first within each home. */
+  /** All setups of the comparisons, best first within each home. */
   public static String of(List<Simulated> comparisons) {
     StringWriter text = new StringWriter();
     try (CSVWriter csv = new CSVWriter(text)) {
       boolean headed = false;
       for (Simulated simulated : comparisons) {
-        for (Option option : simulated.comparison().options()) {
-          Map<String, @Nullable Object> row = row(simulated, option);
+        for (Candidate candidate : simulated.comparison().candidates()) {
+          Map<String, @Nullable Object> row = row(simulated, candidate);
           if (!headed) {
             csv.writeNext(row.keySet().toArray(String[]::new), false);
             headed = true;
@@ -44,33 +44,34 @@ public final class ComparisonCsv {
     return text.toString();
   }
 
-  private static Map<String, @Nullable Object> row(Simulated simulated, Option option) {
+  private static Map<String, @Nullable Object> row(Simulated simulated, Candidate candidate) {
     Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> row = new LinkedHashMap<>();
     row.put("siteId", comparison.home().site().id());
-    row.put("recommended", comparison.recommends(option));
-    row.putAll(new OptionFields(option).flat());
-    row.put("priceTotal", option.quote().total().getAmount());
-    row.put("costPerYearTotal", option.yearly().total().getAmount());
-    row.put("lifeCostTotal", option.life().total().getAmount());
+    row.put("recommended", comparison.recommends(candidate));
+    row.putAll(new CandidateFields(candidate).flat());
+    row.put("priceTotal", candidate.quote().total().getAmount());
+    row.put("costPerYearTotal", candidate.yearly().total().getAmount());
+    row.put("lifeCostTotal", candidate.life().total().getAmount());
     row.put(
-        "findings", option.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
+        "findings",
+        candidate.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
     if (simulated.years() > 0) {
-      addYear(row, simulated.outcome(option));
+      addYear(row, simulated.outcome(candidate));
     }
     return row;
   }
 
-  /** Means of the simulated years; empty cells for an option that breaks a limit. */
-  private static void addYear(Map<String, @Nullable Object> row, Optional<Outcome> outcome) {
-    row.put("simulatedRegenerations", mean(outcome, Outcome::regenerations));
-    row.put("simulatedSaltLb", mean(outcome, Outcome::saltPounds));
-    row.put("simulatedWaterGal", mean(outcome, Outcome::waterGallons));
-    row.put("simulatedHardWaterDays", mean(outcome, Outcome::hardDays));
+  /** Means of the simulated years; empty cells for a candidate that breaks a limit. */
+  private static void addYear(Map<String, @Nullable Object> row, Optional<SimulatedYears> outcome) {
+    row.put("simulatedRegenerations", mean(outcome, SimulatedYears::regenerations));
+    row.put("simulatedSaltLb", mean(outcome, SimulatedYears::saltPounds));
+    row.put("simulatedWaterGal", mean(outcome, SimulatedYears::waterGallons));
+    row.put("simulatedHardWaterDays", mean(outcome, SimulatedYears::hardDays));
   }
 
   private static @Nullable Object mean(
-      Optional<Outcome> outcome, Function<Outcome, Spread> figure) {
+      Optional<SimulatedYears> outcome, Function<SimulatedYears, Spread> figure) {
     return outcome.map(figure).map(spread -> Numbers.of(spread.mean())).orElse(null);
   }
 

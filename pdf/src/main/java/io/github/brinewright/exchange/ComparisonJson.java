@@ -2,10 +2,10 @@ package io.github.brinewright.exchange;
 
 import com.fasterxml.jackson.jr.ob.JSON;
 import com.fasterxml.jackson.jr.ob.JSON.Feature;
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
-import io.github.brinewright.sizing.HomeLoad;
-import io.github.brinewright.sizing.Site;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.home.Site;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,7 +21,7 @@ public final class ComparisonJson {
 
   private ComparisonJson() {}
 
-  /** One comparison as an object with site, candidates and recommended. */
+  /** One comparison as an object with site, setups and recommended. */
   public static String one(Simulated simulated, Wording words) {
     return write(fields(simulated, words));
   }
@@ -51,32 +51,34 @@ public final class ComparisonJson {
     fields.put("currency", comparison.tariff().currency().getCode());
     fields.put(
         "candidates",
-        comparison.options().stream().map(option -> candidate(option, simulated, words)).toList());
+        comparison.candidates().stream()
+            .map(candidate -> setup(candidate, simulated, words))
+            .toList());
     fields.put(
         "recommended",
         comparison
             .recommended()
-            .map(option -> recommended(option, comparison, words))
+            .map(candidate -> recommended(candidate, comparison, words))
             .orElse(null));
     return fields;
   }
 
-  private static Map<String, @Nullable Object> candidate(
-      Option option, Simulated simulated, Wording words) {
-    Map<String, @Nullable Object> fields = new OptionFields(option).all(words);
-    simulated.outcome(option).ifPresent(o -> fields.put("year", OutcomeFields.of(o)));
+  private static Map<String, @Nullable Object> setup(
+      Candidate candidate, Simulated simulated, Wording words) {
+    Map<String, @Nullable Object> fields = new CandidateFields(candidate).all(words);
+    simulated.outcome(candidate).ifPresent(o -> fields.put("year", YearFields.of(o)));
     if (simulated.years() > 0) {
-      fields.put("undominated", simulated.undominated().contains(option));
+      fields.put("undominated", simulated.undominated().contains(candidate));
     }
     return fields;
   }
 
   private static Map<String, @Nullable Object> recommended(
-      Option option, Comparison comparison, Wording words) {
+      Candidate candidate, Comparison comparison, Wording words) {
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
-    fields.put("candidate", comparison.options().indexOf(option));
-    fields.put("unitId", option.unit().id());
-    fields.put("control", OptionFields.name(option.candidate().control()));
+    fields.put("candidate", comparison.candidates().indexOf(candidate));
+    fields.put("unitId", candidate.softener().id());
+    fields.put("control", CandidateFields.name(candidate.setup().control()));
     fields.put("reason", comparison.whyRecommended().map(words::reason).orElse(""));
     return fields;
   }
@@ -94,7 +96,7 @@ public final class ComparisonJson {
     fields.put("expectedUseGalPerDay", Numbers.of(home.use().expected().gallons()));
     fields.put("dailyLoadGrains", Numbers.of(home.dailyLoad().grains()));
     fields.put("peakFlowGpm", Numbers.of(home.peakFlow().gallonsPerMinute()));
-    fields.put("findings", OptionFields.findings(comparison.homeFindings(), words));
+    fields.put("findings", CandidateFields.findings(comparison.homeFindings(), words));
     return fields;
   }
 }

@@ -1,9 +1,9 @@
 package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.internal.section.Kit;
+import io.github.brinewright.internal.section.ThreeSizes;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.section.Kit;
-import io.github.brinewright.section.ThreeSizes;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
@@ -13,7 +13,7 @@ import java.util.Optional;
 /**
  * One page for the homeowner: a smaller unit, the recommended one and a bigger one.
  *
- * @param comparison the home with its options
+ * @param comparison the home with its candidates
  * @param dealer who shows it
  * @param date of the page
  */

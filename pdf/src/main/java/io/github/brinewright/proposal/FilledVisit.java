@@ -1,10 +1,10 @@
 package io.github.brinewright.proposal;
 
-import io.github.brinewright.demand.Fixture;
-import io.github.brinewright.document.PdfReader;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.internal.document.PdfReader;
+import io.github.brinewright.internal.section.VisitForm;
 import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.section.VisitForm;
 import java.io.IOException;
 import java.text.DecimalFormatSymbols;
 import java.util.LinkedHashMap;

@@ -1,16 +1,16 @@
 package io.github.brinewright.proposal;
 
-import io.github.brinewright.document.Attachment;
-import io.github.brinewright.document.Canvas;
-import io.github.brinewright.document.Ink;
-import io.github.brinewright.document.PdfDocument;
-import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.Attachment;
+import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.PdfDocument;
+import io.github.brinewright.internal.document.TextStyle;
+import io.github.brinewright.internal.layout.Block;
+import io.github.brinewright.internal.layout.PageFrame;
+import io.github.brinewright.internal.layout.Planner;
+import io.github.brinewright.internal.section.Stationery;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.layout.Block;
-import io.github.brinewright.layout.PageFrame;
-import io.github.brinewright.layout.Planner;
-import io.github.brinewright.section.Stationery;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
@@ -21,7 +21,7 @@ import java.util.Optional;
 
 /** Plans the pages of a document, draws them with their footers, and makes the file. */
 final class PdfPages {
-  private static final String TEXTS = "io.github.brinewright.section.texts";
+  private static final String TEXTS = "io.github.brinewright.internal.section.texts";
   private static final double FOOTER_BASELINE = 34;
 
   private final Stationery stationery;
@@ -36,7 +36,7 @@ final class PdfPages {
 
   /** The words of a dealer's documents. */
   static Wording words(Dealer dealer) {
-    UnitSystem system = dealer.units() == Dealer.Units.METRIC ? UnitSystem.METRIC : UnitSystem.US;
+    UnitSystem system = dealer.units() == UnitSystem.METRIC ? UnitSystem.METRIC : UnitSystem.US;
     return new Wording(dealer.locale(), system, TEXTS);
   }
 

@@ -3,21 +3,21 @@ package io.github.brinewright.proposal;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.layout.Block;
+import io.github.brinewright.internal.section.Costs;
+import io.github.brinewright.internal.section.Kit;
+import io.github.brinewright.internal.section.Opening;
+import io.github.brinewright.internal.section.Price;
+import io.github.brinewright.internal.section.RevisedItems;
+import io.github.brinewright.internal.section.SideBySide;
+import io.github.brinewright.internal.section.Signing;
+import io.github.brinewright.internal.section.WaterAndHome;
+import io.github.brinewright.internal.section.WorkedOut;
+import io.github.brinewright.internal.section.YearInHome;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.layout.Block;
-import io.github.brinewright.section.Changes;
-import io.github.brinewright.section.Costs;
-import io.github.brinewright.section.Kit;
-import io.github.brinewright.section.Opening;
-import io.github.brinewright.section.Price;
-import io.github.brinewright.section.SideBySide;
-import io.github.brinewright.section.Signing;
-import io.github.brinewright.section.WaterAndHome;
-import io.github.brinewright.section.WorkedOut;
-import io.github.brinewright.section.YearInHome;
+import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
-import io.github.brinewright.year.Study;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,7 +35,7 @@ import java.util.Optional;
  */
 public record Proposal(
     Comparison comparison,
-    Optional<Study> study,
+    Optional<HomeStudy> study,
     Dealer dealer,
     LocalDate date,
     Optional<CarriedJob> carried,
@@ -48,7 +48,7 @@ public record Proposal(
   }
 
   /** A proposal that carries no data of its own. */
-  public Proposal(Comparison comparison, Optional<Study> study, Dealer dealer, LocalDate date) {
+  public Proposal(Comparison comparison, Optional<HomeStudy> study, Dealer dealer, LocalDate date) {
     this(comparison, study, dealer, date, Optional.empty(), Optional.empty());
   }
 
@@ -65,7 +65,7 @@ public record Proposal(
     List<Block> parts = new ArrayList<>();
     boolean any = kit.comparison().recommended().isPresent();
     parts.add(new Opening(kit).block());
-    revision.ifPresent(changes -> parts.add(new Changes(kit, changes).block()));
+    revision.ifPresent(changes -> parts.add(new RevisedItems(kit, changes).block()));
     parts.add(new WaterAndHome(kit).block());
     parts.add(new SideBySide(kit).block());
     if (any) {

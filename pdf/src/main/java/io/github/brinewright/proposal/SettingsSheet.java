@@ -1,10 +1,10 @@
 package io.github.brinewright.proposal;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
+import io.github.brinewright.internal.section.ControlSettings;
+import io.github.brinewright.internal.section.Kit;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.section.ControlSettings;
-import io.github.brinewright.section.Kit;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
@@ -12,14 +12,15 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The sheet by which an installer sets up one option, as PDF.
+ * The sheet by which an installer sets up one candidate, as PDF.
  *
- * @param comparison the home with its options
- * @param option the one to set up
+ * @param comparison the home with its candidates
+ * @param candidate the one to set up
  * @param dealer who installs it
  * @param date of the sheet
  */
-public record SettingsSheet(Comparison comparison, Option option, Dealer dealer, LocalDate date) {
+public record SettingsSheet(
+    Comparison comparison, Candidate candidate, Dealer dealer, LocalDate date) {
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = PdfPages.words(dealer);
@@ -27,9 +28,9 @@ public record SettingsSheet(Comparison comparison, Option option, Dealer dealer,
     String title =
         words.text(
             "settings.title",
-            Figure.of(option.unit().name()),
+            Figure.of(candidate.softener().name()),
             Figure.of(comparison.home().site().contact().name()));
-    ControlSettings settings = new ControlSettings(kit, option);
+    ControlSettings settings = new ControlSettings(kit, candidate);
     return new PdfPages(kit, title)
         .write(List.of(settings.block(), settings.startUp()), Optional.empty());
   }

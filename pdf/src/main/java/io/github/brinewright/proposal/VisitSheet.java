@@ -1,11 +1,11 @@
 package io.github.brinewright.proposal;
 
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.document.Tag;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.Tag;
+import io.github.brinewright.internal.section.Stationery;
+import io.github.brinewright.internal.section.VisitForm;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.section.Stationery;
-import io.github.brinewright.section.VisitForm;
 import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Map;

@@ -4,7 +4,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.Proposal;
-import io.github.brinewright.year.Study;
+import io.github.brinewright.study.HomeStudy;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -33,7 +33,7 @@ public class ProposalBenchmark {
           .orElseThrow();
   private final Comparison comparison = job.compare(job.visits().get(0));
 
-  /** Sizing, pricing and ranking all candidates of one home. */
+  /** Sizing, pricing and ranking all setups of one home. */
   @Benchmark
   public Comparison compare() {
     return job.compare(job.visits().get(0));
@@ -41,7 +41,7 @@ public class ProposalBenchmark {
 
   /** The simulated years, the best dosage and the changes that a proposal speaks of. */
   @Benchmark
-  public Optional<Study> study() {
+  public Optional<HomeStudy> study() {
     return job.study(comparison);
   }
 

@@ -3,13 +3,12 @@ package io.github.brinewright.bench;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
-import io.github.brinewright.regeneration.Control;
-import io.github.brinewright.sizing.Candidate;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.sizing.Sizer;
-import io.github.brinewright.year.BedSettings;
-import io.github.brinewright.year.DemandModel;
-import io.github.brinewright.year.Outcome;
-import io.github.brinewright.year.YearSimulation;
+import io.github.brinewright.softener.Control;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -41,8 +40,8 @@ public class YearBenchmark {
   int cores;
 
   /** What starts a regeneration. */
-  @Param({"METERED_DELAYED", "METERED_IMMEDIATE", "CLOCK"})
-  Control control = Control.METERED_DELAYED;
+  @Param({"METERED_AT_NIGHT", "METERED_AT_ONCE", "CLOCK"})
+  Control control = Control.METERED_AT_NIGHT;
 
   private final Job job =
       JobFolder.read(Path.of(System.getProperty("brinewright.job", "samples/job")))
@@ -58,9 +57,10 @@ public class YearBenchmark {
   @Setup
   public void start() {
     pool = new ForkJoinPool(cores);
-    Candidate candidate =
-        new Candidate(comparison.closest().unit(), comparison.closest().design().basis(), control);
-    bed = BedSettings.of(new Sizer(comparison.home()).design(candidate));
+    var setup =
+        new io.github.brinewright.sizing.Setup(
+            comparison.closest().softener(), comparison.closest().design().basis(), control);
+    bed = BedSettings.of(new Sizer(comparison.home()).design(setup));
   }
 
   /** Ends the pool. */
@@ -71,13 +71,13 @@ public class YearBenchmark {
 
   /** The days alone. */
   @Benchmark
-  public List<Outcome> draw() throws InterruptedException, ExecutionException {
+  public List<SimulatedYears> draw() throws InterruptedException, ExecutionException {
     return pool.submit(() -> simulation.run(List.of())).get();
   }
 
   /** The days, and the bed that meets them. */
   @Benchmark
-  public List<Outcome> drawAndSimulate() throws InterruptedException, ExecutionException {
+  public List<SimulatedYears> drawAndSimulate() throws InterruptedException, ExecutionException {
     return pool.submit(() -> simulation.run(List.of(bed))).get();
   }
 }

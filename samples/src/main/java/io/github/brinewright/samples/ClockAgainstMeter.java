@@ -3,11 +3,11 @@ package io.github.brinewright.samples;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
-import io.github.brinewright.regeneration.Control;
+import io.github.brinewright.simulation.Spread;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
-import io.github.brinewright.year.Spread;
-import io.github.brinewright.year.Study;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,7 +36,7 @@ public final class ClockAgainstMeter {
   }
 
   private static String row(Job job, Comparison home) {
-    Optional<Study> study = job.study(home).filter(each -> each.meter().isPresent());
+    Optional<HomeStudy> study = job.study(home).filter(each -> each.meter().isPresent());
     return "| "
         + home.home().site().id()
         + " | "
@@ -46,15 +46,15 @@ public final class ClockAgainstMeter {
         + " |\n";
   }
 
-  private static String cells(Study study) {
+  private static String cells(HomeStudy study) {
     var clock = study.controls().get(Control.CLOCK);
     var meter = study.controls().get(study.meter().orElseThrow());
     Money saves = study.meterSaves().orElseThrow();
-    Money overYears = saves.multipliedBy(study.option().life().years());
-    boolean worth = overYears.isGreaterThan(study.option().offer().meterExtra());
+    Money overYears = saves.multipliedBy(study.candidate().life().years());
+    boolean worth = overYears.isGreaterThan(study.candidate().offer().meterExtra());
     return String.join(
         " | ",
-        study.option().unit().name(),
+        study.candidate().softener().name(),
         range(clock.saltPounds()),
         range(meter.saltPounds()),
         range(clock.waterGallons()),

@@ -6,12 +6,13 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
+import io.github.brinewright.words.UnitSystem;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
@@ -47,7 +48,7 @@ public final class Gallery {
   public static void main(String[] args) throws IOException {
     Gallery gallery = new Gallery(Path.of(args[0]), Path.of(args[1]));
     Dealer english = gallery.job.dealer();
-    Dealer metric = english.writing(Locale.CANADA_FRENCH, Dealer.Paper.A4, Dealer.Units.METRIC);
+    Dealer metric = english.writing(Locale.CANADA_FRENCH, Dealer.Paper.A4, UnitSystem.METRIC);
     Dealer spanish = english.writing(Locale.forLanguageTag("es-US"));
     byte[] proposal = gallery.proposal("H01", english);
     gallery.draw("proposal", 72, proposal, 1, 5);
@@ -78,7 +79,7 @@ public final class Gallery {
   }
 
   private byte[] form(String id, Dealer dealer) throws IOException {
-    Visit visit = job.visit(id).orElseThrow();
+    QuotedHome visit = job.visit(id).orElseThrow();
     Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
     CarriedJob carried = new CarriedJob(Optional.empty(), DAY, Map.of());
     return new VisitSheet(dealer, job.tariffs(), cells, carried).toPdf();

@@ -1,13 +1,13 @@
 package io.github.brinewright.samples;
 
-import io.github.brinewright.comparison.Comparer;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.demand.Household;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
-import io.github.brinewright.sizing.Site;
-import io.github.brinewright.units.Hardness;
-import io.github.brinewright.water.WaterAnalysis;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.util.Locale;
@@ -22,10 +22,12 @@ public final class OneHome {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18)).build();
     Site site = Site.of("A1", water, Household.of(3).bathrooms(2).build());
     Comparison comparison =
-        Comparer.of(BuiltInOffers.all(CurrencyUnit.USD))
+        PriceList.of(BuiltInOffers.all(CurrencyUnit.USD))
             .compare(site, Tariff.placeholder(CurrencyUnit.USD));
     Wording words = new Wording(Locale.US, UnitSystem.US);
-    comparison.recommended().ifPresent(option -> System.out.println(option.unit().name()));
+    comparison
+        .recommended()
+        .ifPresent(candidate -> System.out.println(candidate.softener().name()));
     comparison.whyRecommended().map(words::reason).ifPresent(System.out::println);
     comparison.closest().steps().stream().map(words::step).forEach(System.out::println);
   }

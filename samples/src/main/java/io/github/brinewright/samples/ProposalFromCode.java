@@ -4,7 +4,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
-import io.github.brinewright.job.Visit;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.Proposal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,7 +22,7 @@ public final class ProposalFromCode {
     JobReading reading = JobFolder.read(Path.of(args[0]));
     reading.problems().forEach(System.err::println);
     Job job = reading.job().orElseThrow();
-    Visit visit = job.visits().get(0);
+    QuotedHome visit = job.visits().get(0);
     Comparison comparison = job.compare(visit);
     byte[] pdf = new Proposal(comparison, job.dealer(), LocalDate.now()).toPdf();
     Files.write(Path.of(args[1]), pdf);

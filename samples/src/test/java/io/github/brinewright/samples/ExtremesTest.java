@@ -8,8 +8,8 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
@@ -75,7 +75,7 @@ class ExtremesTest {
     return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 
-  private static List<byte[]> documents(Job job, JobFiles files, Visit visit, Dealer dealer)
+  private static List<byte[]> documents(Job job, JobFiles files, QuotedHome visit, Dealer dealer)
       throws IOException {
     Comparison comparison = job.compare(visit);
     Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
@@ -98,7 +98,7 @@ class ExtremesTest {
     Job job = JobFolder.read(files).job().orElseThrow();
     assertThat(job.dealer().logo().isPresent()).isEqualTo(width > 0);
     assertThat(job.visits()).hasSize(3);
-    for (Visit visit : job.visits()) {
+    for (QuotedHome visit : job.visits()) {
       Dealer dealer = job.dealer().writing(Locale.forLanguageTag(tag));
       for (byte[] pdf : documents(job, files, visit, dealer)) {
         assertThat(TextBoxes.of(pdf).outsideTheMargins()).isEmpty();

@@ -1,6 +1,6 @@
 package io.github.brinewright.samples;
 
-import io.github.brinewright.document.Ink;
+import io.github.brinewright.internal.document.Ink;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;

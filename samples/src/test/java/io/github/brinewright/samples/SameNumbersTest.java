@@ -2,8 +2,8 @@ package io.github.brinewright.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
@@ -66,8 +66,8 @@ class SameNumbersTest {
             .filter(said -> said.language() == null)
             .map(ReadAloud.Said::text)
             .collect(Collectors.joining("\n"));
-    for (Option option : comparison.options()) {
-      text = text.replace(option.unit().name(), "NAME");
+    for (Candidate candidate : comparison.candidates()) {
+      text = text.replace(candidate.softener().name(), "NAME");
     }
     DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(locale);
     String group = locale.getLanguage().equals("fr") ? "[ \u00A0\u202F]" : ",";

@@ -4,23 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
-import io.github.brinewright.document.Canvas;
-import io.github.brinewright.document.Ink;
-import io.github.brinewright.document.PdfDocument;
-import io.github.brinewright.document.Tag;
-import io.github.brinewright.document.TextStyle;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.PdfDocument;
+import io.github.brinewright.internal.document.Tag;
+import io.github.brinewright.internal.document.TextStyle;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.job.Visit;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
+import io.github.brinewright.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -67,15 +68,15 @@ class StandardsTest {
   private static Dealer dealer(String tag) {
     Locale locale = Locale.forLanguageTag(tag);
     return tag.equals("fr-CA")
-        ? JOB.dealer().writing(locale, Dealer.Paper.A4, Dealer.Units.METRIC)
-        : JOB.dealer().writing(locale, Dealer.Paper.LETTER, Dealer.Units.US);
+        ? JOB.dealer().writing(locale, Dealer.Paper.A4, UnitSystem.METRIC)
+        : JOB.dealer().writing(locale, Dealer.Paper.LETTER, UnitSystem.US);
   }
 
   /** The same home before a person moved in. */
   private static Comparison other(String id) {
-    Visit visit = JOB.visit(id).orElseThrow();
+    QuotedHome visit = JOB.visit(id).orElseThrow();
     int people = Math.max(1, visit.site().household().people() - 1);
-    return JOB.compare(new Visit(visit.site().withPeople(people), visit.tariff()));
+    return JOB.compare(new QuotedHome(visit.site().withPeople(people), visit.tariff()));
   }
 
   /** Each kind of document for a home, in a language. */

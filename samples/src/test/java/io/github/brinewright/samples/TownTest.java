@@ -2,22 +2,22 @@ package io.github.brinewright.samples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Option;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
-import io.github.brinewright.job.Visit;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.study.DosageStudy;
+import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.trace.Finding;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
-import io.github.brinewright.year.DosageStudy;
-import io.github.brinewright.year.Outcome;
-import io.github.brinewright.year.Study;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -49,7 +49,7 @@ class TownTest {
   }
 
   private static Comparison compare(String id) {
-    Visit visit = JOB.visit(id).orElseThrow();
+    QuotedHome visit = JOB.visit(id).orElseThrow();
     return JOB.compare(visit);
   }
 
@@ -75,7 +75,7 @@ class TownTest {
     assertThat(
             all.stream()
                 .flatMap(c -> c.recommended().stream())
-                .map(option -> option.unit().id())
+                .map(candidate -> candidate.softener().id())
                 .distinct())
         .as("different homes get different units")
         .hasSizeGreaterThanOrEqualTo(4);
@@ -87,20 +87,20 @@ class TownTest {
     Comparison comparison = compare(id);
     PrintedNumbers numbers =
         new PrintedNumbers().allowAllOf(comparison).allowText(texts()).allowText(inputs());
-    for (Option option : comparison.options()) {
-      option.quote().monthlyPayment().ifPresent(m -> numbers.allow(m.getAmount()));
-      option.quote().totalFinanced().ifPresent(m -> numbers.allow(m.getAmount()));
-      numbers.allow(option.quote().balance().getAmount());
-      for (int year = 0; year <= option.life().years(); year++) {
-        numbers.allow(option.life().after(year).getAmount());
+    for (Candidate candidate : comparison.candidates()) {
+      candidate.quote().monthlyPayment().ifPresent(m -> numbers.allow(m.getAmount()));
+      candidate.quote().totalFinanced().ifPresent(m -> numbers.allow(m.getAmount()));
+      numbers.allow(candidate.quote().balance().getAmount());
+      for (int year = 0; year <= candidate.life().years(); year++) {
+        numbers.allow(candidate.life().after(year).getAmount());
         numbers.allow(BigDecimal.valueOf(year));
       }
-      numbers.allow(BigDecimal.valueOf(option.design().effect().sodiumMilligramsPerGlass()));
-      numbers.allow(BigDecimal.valueOf(option.design().effect().sodiumMilligramsPerDay()));
+      numbers.allow(BigDecimal.valueOf(candidate.design().effect().sodiumMilligramsPerGlass()));
+      numbers.allow(BigDecimal.valueOf(candidate.design().effect().sodiumMilligramsPerDay()));
       numbers.allow(
           BigDecimal.valueOf(comparison.home().site().water().hardness().milligramsPerLitre()));
-      comparison.against(option).ifPresent(reason -> numbers.allowText(words.reason(reason)));
-      option.findings().forEach(finding -> numbers.allowText(words.finding(finding)));
+      comparison.against(candidate).ifPresent(reason -> numbers.allowText(words.reason(reason)));
+      candidate.findings().forEach(finding -> numbers.allowText(words.finding(finding)));
     }
     comparison.whyRecommended().ifPresent(reason -> numbers.allowText(words.reason(reason)));
     Arrays.stream(Caution.values()).forEach(c -> numbers.allowText(words.caution(c)));
@@ -116,20 +116,20 @@ class TownTest {
     assertThat(printed.stream().filter(number -> !numbers.allows(number))).isEmpty();
   }
 
-  private static void allowStudy(PrintedNumbers numbers, Study study) {
+  private static void allowStudy(PrintedNumbers numbers, HomeStudy study) {
     numbers.allow(BigDecimal.valueOf(study.years()));
     study.costs().values().forEach(cost -> numbers.allow(cost.getAmount()));
     study.meterSaves().ifPresent(saves -> numbers.allow(saves.getAmount()));
     study.dosage().ifPresent(dosage -> allowDosage(numbers, dosage));
-    for (Outcome one : study.controls().values()) {
+    for (SimulatedYears one : study.controls().values()) {
       allowSpreads(numbers, one);
       numbers.allow(BigDecimal.valueOf(100 * one.unusedShare()));
-      for (Outcome other : study.controls().values()) {
+      for (SimulatedYears other : study.controls().values()) {
         numbers.allow(BigDecimal.valueOf(one.salt().minus(other.salt()).pounds()));
         numbers.allow(BigDecimal.valueOf(one.water().minus(other.water()).gallons()));
       }
     }
-    double extra = study.option().offer().meterExtra().getAmount().doubleValue();
+    double extra = study.candidate().offer().meterExtra().getAmount().doubleValue();
     numbers.allow(BigDecimal.valueOf(extra));
     study
         .meterSaves()
@@ -143,7 +143,7 @@ class TownTest {
         .forEach(d -> numbers.allow(BigDecimal.valueOf(d.poundsPerCubicFoot())));
   }
 
-  private static void allowSpreads(PrintedNumbers numbers, Outcome outcome) {
+  private static void allowSpreads(PrintedNumbers numbers, SimulatedYears outcome) {
     Stream.of(
             outcome.regenerations(),
             outcome.saltPounds(),
@@ -159,7 +159,7 @@ class TownTest {
     site.water().temperature().ifPresent(t -> numbers.allowText(words.figure(Figure.of(t))));
     numbers.allow(BigDecimal.valueOf(site.household().bathrooms()));
     var allowances = site.allowances();
-    for (var substance : io.github.brinewright.water.Substance.values()) {
+    for (var substance : io.github.brinewright.home.Substance.values()) {
       var found = site.water().foundOrNone(substance);
       numbers.allow(BigDecimal.valueOf(found.milligramsPerLitre()));
       numbers.allow(
@@ -171,7 +171,8 @@ class TownTest {
 
   private static String texts() throws IOException {
     try (var in =
-        Proposal.class.getResourceAsStream("/io/github/brinewright/section/texts.properties")) {
+        Proposal.class.getResourceAsStream(
+            "/io/github/brinewright/internal/section/texts.properties")) {
       String texts = new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
       return texts.replaceAll("\\{\\d}", "")
           + " 1 2 3 4 5 6 7 8 9 10 11 12 13 14 15 16 17 18 19 20";
@@ -198,22 +199,23 @@ class TownTest {
       assertThat(joined(text)).contains(joined(words.caution(caution)));
     }
     comparison.homeFindings().stream()
-        .filter(finding -> finding.severity() != io.github.brinewright.trace.Severity.NOTE)
+        .filter(finding -> finding.severity() != io.github.brinewright.finding.Severity.NOTE)
         .forEach(finding -> assertThat(joined(text)).contains(joined(words.finding(finding))));
-    for (Option option : comparison.columns(5)) {
-      assertThat(joined(text)).contains(joined(option.unit().name()));
-      assertThat(text).contains(words.about(option.life().total()).replace("$", ""));
+    for (Candidate candidate : comparison.columns(5)) {
+      assertThat(joined(text)).contains(joined(candidate.softener().name()));
+      assertThat(text).contains(words.about(candidate.life().total()).replace("$", ""));
     }
     comparison
         .recommended()
         .ifPresentOrElse(
-            option -> assertRecommended(option, text), () -> assertNothingSold(comparison, text));
+            candidate -> assertRecommended(candidate, text),
+            () -> assertNothingSold(comparison, text));
   }
 
-  private void assertRecommended(Option option, String text) {
+  private void assertRecommended(Candidate candidate, String text) {
     assertThat(text)
         .contains("We recommend", "Recommended:", "Acceptance", "Signature")
-        .contains(words.figure(Figure.of(option.quote().total())));
+        .contains(words.figure(Figure.of(candidate.quote().total())));
     for (CostKind kind : CostKind.values()) {
       assertThat(text).contains(words.term(kind) + " ");
     }

@@ -212,7 +212,7 @@ class VisitFormTest {
     assertThat(err.toString()).doesNotContain("prices are those");
     assertThat(ReadAloud.of(Files.readAllBytes(Path.of(target, "proposal-A.pdf"))).toString())
         .contains("New unit", "$1,234.56")
-        .doesNotContain("Sorrel", "Marl Valley");
+        .doesNotContain("Sorrel", "Noughtmarl Water");
     assertThat(run("propose", JOB, "--all", "--prices", today.toString(), "--out", target))
         .isEqualTo(2);
     assertThat(run("propose", form, "--prices", "nowhere", "--out", target)).isEqualTo(2);

@@ -1,0 +1,99 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.cost.LifeCost;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.Quote;
+import io.github.brinewright.cost.YearlyCost;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.Setup;
+import io.github.brinewright.softener.CapacityBasis.Method;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.trace.Explained;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.Topic;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * One setup with its design, what speaks against it, and what it costs.
+ *
+ * @param design how it is set up
+ * @param findings what speaks against it, the gravest first
+ * @param quote its price
+ * @param yearly its first year
+ * @param life its cost over the years compared
+ */
+public record Candidate(
+    Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life)
+    implements Explained {
+  private static final Set<Topic> WHY_NOT =
+      EnumSet.of(Topic.WATER, Topic.DEMAND, Topic.CAPACITY, Topic.FLOW);
+
+  /** Keeps its own copy of {@code findings}. */
+  public Candidate {
+    findings = List.copyOf(findings);
+  }
+
+  /** Whether it keeps every limit. */
+  public boolean feasible() {
+    return limitsBroken() == 0;
+  }
+
+  /** What it breaks limits by, in the order of the rules. */
+  public List<Finding> broken() {
+    return findings.stream().filter(Finding::stops).toList();
+  }
+
+  /** How many limits it breaks. */
+  public int limitsBroken() {
+    return broken().size();
+  }
+
+  /** The softener. */
+  public Softener softener() {
+    return design.softener();
+  }
+
+  /** The setup. */
+  public Setup setup() {
+    return design.setup();
+  }
+
+  /** The softener with its prices. */
+  public Offer offer() {
+    return quote.offer();
+  }
+
+  /** Whether its capacity rests on a rating alone. */
+  public boolean byRating() {
+    return design.basis().method() == Method.RATED_CAPACITY;
+  }
+
+  /** Volume of its bed. */
+  public Volume resin() {
+    return design.basis().resin();
+  }
+
+  /** Salt for each regeneration, as its one basis has it. */
+  public Mass salt() {
+    return design.basis().saltPerRegeneration();
+  }
+
+  /** All steps; of a candidate that breaks a limit only those that tell why it cannot serve. */
+  @Override
+  public List<Step> steps() {
+    List<Step> steps = new ArrayList<>(design.steps());
+    steps.addAll(yearly.steps());
+    steps.addAll(life.steps());
+    if (!feasible()) {
+      steps.removeIf(step -> !WHY_NOT.contains(step.kind().topic()));
+    }
+    steps.sort((a, b) -> a.kind().compareTo(b.kind()));
+    return steps;
+  }
+}

@@ -1,0 +1,37 @@
+package io.github.brinewright.home;
+
+import io.github.brinewright.quantity.Hardness;
+import java.util.Arrays;
+import java.util.List;
+
+/** The classes of the US Geological Survey (Water-Supply Paper 1812): 60, 120 and 180 mg/L. */
+public enum HardnessClass {
+  SOFT(60),
+  MODERATELY_HARD(120),
+  HARD(180),
+  VERY_HARD(Double.POSITIVE_INFINITY);
+
+  private final double upToMilligramsPerLitre;
+
+  HardnessClass(double upToMilligramsPerLitre) {
+    this.upToMilligramsPerLitre = upToMilligramsPerLitre;
+  }
+
+  /** Where each class but the last ends, from the softest. */
+  public static List<Hardness> limits() {
+    return Arrays.stream(values())
+        .filter(each -> each != VERY_HARD)
+        .map(each -> Hardness.ofMilligramsPerLitre(each.upToMilligramsPerLitre))
+        .toList();
+  }
+
+  /** The class of the given hardness; a limit belongs to the softer class. */
+  public static HardnessClass of(Hardness hardness) {
+    for (HardnessClass each : values()) {
+      if (hardness.milligramsPerLitre() <= each.upToMilligramsPerLitre) {
+        return each;
+      }
+    }
+    return VERY_HARD;
+  }
+}

@@ -1,0 +1,28 @@
+package io.github.brinewright.quantity;
+
+/** Mass of a unit volume: water, brine, resin beads. */
+public final class Density extends Quantity<Density> {
+  private Density(double base) {
+    super(base);
+  }
+
+  /** A density of {@code value} kilograms per cubic metre. */
+  public static Density ofKilogramsPerCubicMetre(double value) {
+    return new Density(value);
+  }
+
+  /** The number of kilograms per cubic metre. */
+  public double kilogramsPerCubicMetre() {
+    return base();
+  }
+
+  @Override
+  Density with(double base) {
+    return new Density(base);
+  }
+
+  @Override
+  String baseUnit() {
+    return "kg/m3";
+  }
+}

@@ -1,0 +1,28 @@
+package io.github.brinewright.quantity;
+
+/** Electric energy. */
+public final class Energy extends Quantity<Energy> {
+  private Energy(double base) {
+    super(base);
+  }
+
+  /** A energy of {@code value} kilowatt hours. */
+  public static Energy ofKilowattHours(double value) {
+    return new Energy(value);
+  }
+
+  /** The number of kilowatt hours. */
+  public double kilowattHours() {
+    return base();
+  }
+
+  @Override
+  Energy with(double base) {
+    return new Energy(base);
+  }
+
+  @Override
+  String baseUnit() {
+    return "kWh";
+  }
+}

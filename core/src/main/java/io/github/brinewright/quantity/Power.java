@@ -1,0 +1,33 @@
+package io.github.brinewright.quantity;
+
+/** Electric power drawn. */
+public final class Power extends Quantity<Power> {
+  private Power(double base) {
+    super(base);
+  }
+
+  /** A power of {@code value} watts. */
+  public static Power ofWatts(double value) {
+    return new Power(value);
+  }
+
+  /** The number of watts. */
+  public double watts() {
+    return base();
+  }
+
+  /** The energy used when this power is drawn for all 8,760 hours of a year. */
+  public Energy throughoutYear() {
+    return Energy.ofKilowattHours(base() * 8760 / 1000);
+  }
+
+  @Override
+  Power with(double base) {
+    return new Power(base);
+  }
+
+  @Override
+  String baseUnit() {
+    return "W";
+  }
+}

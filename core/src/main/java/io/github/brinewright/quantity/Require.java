@@ -1,0 +1,58 @@
+package io.github.brinewright.quantity;
+
+/** Checks of arguments; each message names the value, the limit and what was meant. */
+public final class Require {
+  private Require() {}
+
+  /**
+   * @param name what the value is, for the message
+   * @param value must be greater than zero
+   * @return {@code value}
+   * @throws IllegalArgumentException when it is zero or less
+   */
+  public static <Q extends Quantity<Q>> Q positive(String name, Q value) {
+    if (!value.isPositive()) {
+      throw new IllegalArgumentException(name + " is " + value + ", but must be more than zero");
+    }
+    return value;
+  }
+
+  /**
+   * @param name what the value is, for the message
+   * @param value must be zero or more
+   * @return {@code value}
+   * @throws IllegalArgumentException when it is negative
+   */
+  public static <Q extends Quantity<Q>> Q notNegative(String name, Q value) {
+    if (value.isNegative()) {
+      throw new IllegalArgumentException(name + " is " + value + ", but must not be negative");
+    }
+    return value;
+  }
+
+  /**
+   * @param name what the value is, for the message
+   * @return {@code value}
+   * @throws IllegalArgumentException outside {@code low} to {@code high}, or when not a number
+   */
+  public static double between(String name, double value, double low, double high) {
+    if (!(value >= low && value <= high)) {
+      throw new IllegalArgumentException(
+          name + " is " + value + ", but must be from " + low + " to " + high);
+    }
+    return value;
+  }
+
+  /**
+   * @param name what the value is, for the message
+   * @return {@code value}
+   * @throws IllegalArgumentException outside {@code low} to {@code high}
+   */
+  public static int between(String name, int value, int low, int high) {
+    if (value < low || value > high) {
+      throw new IllegalArgumentException(
+          name + " is " + value + ", but must be from " + low + " to " + high);
+    }
+    return value;
+  }
+}

@@ -1,0 +1,38 @@
+package io.github.brinewright.quantity;
+
+/**
+ * A temperature of water. Temperatures are compared and read, not added, so this is no {@link
+ * Quantity}.
+ *
+ * @param celsius degrees Celsius, −273.15 or more
+ */
+public record Temperature(double celsius) implements Comparable<Temperature> {
+  /**
+   * @throws IllegalArgumentException below absolute zero or when not a finite number
+   */
+  public Temperature {
+    if (!Double.isFinite(celsius) || celsius < -273.15) {
+      throw new IllegalArgumentException("a temperature of " + celsius + " °C does not exist");
+    }
+  }
+
+  /** A temperature in degrees Celsius. */
+  public static Temperature ofCelsius(double degrees) {
+    return new Temperature(degrees);
+  }
+
+  /** A temperature in degrees Fahrenheit. */
+  public static Temperature ofFahrenheit(double degrees) {
+    return new Temperature((degrees - 32) / 1.8);
+  }
+
+  /** Degrees Fahrenheit. */
+  public double fahrenheit() {
+    return celsius * 1.8 + 32;
+  }
+
+  @Override
+  public int compareTo(Temperature other) {
+    return Double.compare(celsius, other.celsius);
+  }
+}

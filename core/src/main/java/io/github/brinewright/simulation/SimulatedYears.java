@@ -1,0 +1,113 @@
+package io.github.brinewright.simulation;
+
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/** What many simulated years say of one bed. Spreads are of single years. */
+public final class SimulatedYears {
+  private final BedSettings bed;
+  private final List<YearCounts> years;
+
+  SimulatedYears(BedSettings bed, List<YearCounts> years) {
+    this.bed = bed;
+    this.years = List.copyOf(years);
+  }
+
+  private Spread spread(ToDoubleFunction<YearCounts> figure) {
+    return Spread.of(years.stream().mapToDouble(figure).toArray());
+  }
+
+  private double sum(ToDoubleFunction<YearCounts> figure) {
+    return years.stream().mapToDouble(figure).sum();
+  }
+
+  /** The first year that has the middle number of regenerations. */
+  int middleYear() {
+    int middle =
+        years.stream()
+            .mapToInt(YearCounts::regenerations)
+            .sorted()
+            .skip(years.size() / 2)
+            .findFirst()
+            .orElse(0);
+    return (int) years.stream().takeWhile(year -> year.regenerations() != middle).count();
+  }
+
+  int regenerationsOf(int year) {
+    return years.get(year).regenerations();
+  }
+
+  /** The bed. */
+  public BedSettings bed() {
+    return bed;
+  }
+
+  /** Regenerations of a year. */
+  public Spread regenerations() {
+    return spread(YearCounts::regenerations);
+  }
+
+  /** Salt of a year, in pounds. */
+  public Spread saltPounds() {
+    return regenerations().times(bed.salt().pounds());
+  }
+
+  /** Mean salt of a year. */
+  public Mass salt() {
+    return Mass.ofPounds(saltPounds().mean());
+  }
+
+  /** Regeneration water of a year, in US gallons. */
+  public Spread waterGallons() {
+    return regenerations().times(bed.water().gallons());
+  }
+
+  /** Mean regeneration water of a year. */
+  public Volume water() {
+    return Volume.ofGallons(waterGallons().mean());
+  }
+
+  /** Days of a year on which the bed had run out. */
+  public Spread hardDays() {
+    return spread(YearCounts::hardDays);
+  }
+
+  /** Hard water of a year because the bed had run out, in US gallons. */
+  public Spread hardGallons() {
+    return spread(YearCounts::hardGallons);
+  }
+
+  /** Hard water of a year that passed while the bed regenerated, in US gallons. */
+  public Spread cycleGallons() {
+    return spread(YearCounts::cycleGallons);
+  }
+
+  /** Days of the longest interval of a year. */
+  public Spread longestGap() {
+    return spread(YearCounts::longestGap);
+  }
+
+  /** Share of the regenerated capacity that was thrown away unused; dimensionless. */
+  public double unusedShare() {
+    double restored = sum(YearCounts::regenerations) * bed.capacity().gallons();
+    return restored == 0 ? 0 : sum(YearCounts::unusedGallons) / restored;
+  }
+
+  /** Share of regenerations that came after the bed had run out; dimensionless. */
+  public double runOutShare() {
+    double all = sum(YearCounts::regenerations);
+    return all == 0 ? 0 : sum(YearCounts::runOuts) / all;
+  }
+
+  /**
+   * What the books are out by: capacity restored less water softened and capacity thrown away, in
+   * US gallons over all years. Zero but for floating point.
+   */
+  public double imbalanceGallons() {
+    return sum(YearCounts::capacityGallons)
+        - sum(YearCounts::softGallons)
+        - sum(YearCounts::unusedGallons);
+  }
+}

@@ -1,0 +1,87 @@
+package io.github.brinewright.simulation;
+
+import io.github.brinewright.quantity.Require;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+
+/**
+ * Runs beds through many simulated years of one home. All beds meet the same days, so that their
+ * difference is the controls' alone; the same seed gives the same result on every machine and any
+ * number of threads.
+ *
+ * @param demand of the home
+ * @param years 1 to 100,000
+ * @param seed of the random numbers
+ */
+public record YearSimulation(DemandModel demand, int years, long seed) {
+  /** Seed used unless another one is wanted. */
+  public static final long USUAL_SEED = 20_260_101L;
+
+  private static final int DAYS = 365;
+  private static final int WARM_UP = 28;
+
+  /**
+   * @throws IllegalArgumentException outside the range above
+   */
+  public YearSimulation {
+    Require.between("simulated years", years, 1, 100_000);
+  }
+
+  /** Runs all beds, over all cores. */
+  public List<SimulatedYears> run(List<BedSettings> beds) {
+    DailyDraw draw = DailyDraw.of(demand.variation());
+    YearCounts[][] tallies = new YearCounts[years][];
+    IntStream.range(0, years).parallel().forEach(year -> tallies[year] = oneYear(draw, beds, year));
+    List<SimulatedYears> outcomes = new ArrayList<>();
+    for (int bed = 0; bed < beds.size(); bed++) {
+      int which = bed;
+      outcomes.add(
+          new SimulatedYears(
+              beds.get(bed), Arrays.stream(tallies).map(year -> year[which]).toList()));
+    }
+    return outcomes;
+  }
+
+  private YearCounts[] oneYear(DailyDraw draw, List<BedSettings> beds, int year) {
+    double[] gallons = days(draw, year);
+    YearCounts[] tallies = new YearCounts[beds.size()];
+    for (int i = 0; i < tallies.length; i++) {
+      tallies[i] = new BedRun(beds.get(i)).run(gallons, WARM_UP, year % 7);
+    }
+    return tallies;
+  }
+
+  /** Regenerations of each day of one of the years, for each bed. */
+  List<int[]> regenerations(List<BedSettings> beds, int year) {
+    double[] gallons = days(DailyDraw.of(demand.variation()), year);
+    return beds.stream()
+        .map(bed -> new BedRun(bed).regenerations(gallons, WARM_UP, year % 7))
+        .toList();
+  }
+
+  /** The use of each day of a year, after days to warm up. */
+  double[] days(DailyDraw draw, int year) {
+    double[] days = new double[WARM_UP + DAYS];
+    draw.fill(days, seed, year);
+    double mean = demand.mean().gallons();
+    for (int day = 0; day < days.length; day++) {
+      days[day] *= mean;
+    }
+    if (demand.away() + demand.guestDays() > 0) {
+      SplittableRandom random = new SplittableRandom(seed + ~(long) year);
+      stretch(days, demand.away(), DemandModel.LEFT_WHILE_AWAY, random);
+      stretch(days, demand.guestDays(), demand.guestFactor(), random);
+    }
+    return days;
+  }
+
+  private static void stretch(double[] days, int length, double factor, SplittableRandom random) {
+    int start = WARM_UP + random.nextInt(DAYS - length + 1);
+    for (int day = start; day < start + length; day++) {
+      days[day] *= factor;
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package io.github.brinewright.sizing;
+
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.CapacityBasis;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.DosageCurveBasis;
+import io.github.brinewright.softener.Softener;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One way to set up one softener.
+ *
+ * @param softener the softener
+ * @param basis its capacity and salt
+ * @param control what starts a regeneration
+ */
+public record Setup(Softener softener, CapacityBasis basis, Control control) {
+  /** Every setting of a softener: its capacity bases times its controls. */
+  public static List<Setup> of(Softener softener) {
+    List<Setup> all = new ArrayList<>();
+    for (CapacityBasis basis : softener.bases()) {
+      for (Control control : softener.controls()) {
+        all.add(new Setup(softener, basis, control));
+      }
+    }
+    return all;
+  }
+
+  /** The salt dosage; empty when the softener is sized by its rating. */
+  public Optional<SaltDosage> dosage() {
+    return basis instanceof DosageCurveBasis curve ? Optional.of(curve.dosage()) : Optional.empty();
+  }
+}

@@ -1,0 +1,16 @@
+package io.github.brinewright.softener;
+
+/** What starts a regeneration. */
+public enum Control {
+  /** A fixed number of days. */
+  CLOCK,
+  /** The set volume has passed; regenerates at once. */
+  METERED_AT_ONCE,
+  /** The set volume has passed; waits for the low-use hour of the night. */
+  METERED_AT_NIGHT;
+
+  /** Whether a meter counts the water. */
+  public boolean metered() {
+    return this != CLOCK;
+  }
+}

@@ -1,0 +1,62 @@
+package io.github.brinewright.softener;
+
+import io.github.brinewright.quantity.Area;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Volume;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * The round pressure vessel that holds the bed.
+ *
+ * @param diameter outside diameter as the trade states it; more than zero
+ * @param height of the vessel; more than zero
+ */
+public record Vessel(Length diameter, Length height) {
+  private static final TreeMap<Double, Vessel> USUAL =
+      new TreeMap<>(
+          Map.of(
+              0.5, ofInches(8, 35),
+              0.75, ofInches(8, 44),
+              1.0, ofInches(9, 48),
+              1.5, ofInches(10, 54),
+              2.0, ofInches(12, 52),
+              2.5, ofInches(13, 54),
+              3.0, ofInches(14, 65),
+              4.0, ofInches(16, 65)));
+
+  /**
+   * @throws IllegalArgumentException when diameter or height is not more than zero
+   */
+  public Vessel {
+    Require.positive("vessel diameter", diameter);
+    Require.positive("vessel height", height);
+  }
+
+  private static Vessel ofInches(double diameter, double height) {
+    return new Vessel(Length.ofInches(diameter), Length.ofInches(height));
+  }
+
+  /** The vessel usually sold with a bed of the given volume: common practice. */
+  public static Vessel usualFor(Volume resin) {
+    Map.Entry<Double, Vessel> entry = USUAL.ceilingEntry(resin.cubicFeet() - 1e-6);
+    return entry == null ? USUAL.lastEntry().getValue() : entry.getValue();
+  }
+
+  /** Cross-section. */
+  public Area area() {
+    return Area.ofCircle(diameter);
+  }
+
+  /** Depth of a bed in it, as if the vessel were a plain cylinder. */
+  public Length depthOf(Volume resin) {
+    return area().depthOf(resin);
+  }
+
+  /** Room above the bed as a share of the bed's depth; dimensionless. */
+  public double freeboard(Volume resin) {
+    Length depth = depthOf(resin);
+    return height.minus(depth).ratioTo(depth);
+  }
+}

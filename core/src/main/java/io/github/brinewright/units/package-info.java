@@ -1,5 +1,0 @@
-/** Immutable physical quantities; the unit is in the name of every factory and accessor. */
-@NullMarked
-package io.github.brinewright.units;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,128 @@
+package io.github.brinewright.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.job.BuiltInOffers;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.softener.Control;
+import java.util.List;
+import java.util.Map;
+import org.joda.money.CurrencyUnit;
+import org.junit.jupiter.api.Test;
+
+class HomeStudyTest {
+  private static final PriceList COMPARER = PriceList.of(BuiltInOffers.all(CurrencyUnit.USD));
+
+  private static Comparison compare(double gpg, int people) {
+    WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
+    return COMPARER.compare(
+        Site.of("h", water, Household.of(people).build()), Tariff.placeholder(CurrencyUnit.USD));
+  }
+
+  private static HomeStudy study(double gpg, int people) {
+    return HomeStudy.of(COMPARER, compare(gpg, people), 200).orElseThrow();
+  }
+
+  @Test
+  void aMeterSavesSaltInTheRangeThatOthersHaveReported() {
+    HomeStudy study = study(20, 4);
+    double clock = study.controls().get(Control.CLOCK).salt().pounds();
+    double meter = study.controls().get(Control.METERED_AT_NIGHT).salt().pounds();
+
+    assertThat(1 - meter / clock)
+        .as(
+            "plausibility only: 27 % by better settings and 47 % by replacement (MMSD and WQRF,"
+                + " 2015); 29 % between two state limits")
+        .isBetween(0.10, 0.60);
+    assertThat(study.meterSaves().orElseThrow().isPositive()).isTrue();
+  }
+
+  @Test
+  void saltAndWaterOfAYearAreOfThePublishedOrder() {
+    SimulatedYears outcome = study(25, 3).controls().get(Control.METERED_AT_NIGHT);
+
+    assertThat(outcome.salt().kilograms())
+        .as("plausibility only: 332 kg a softener a year, Region of Waterloo, very hard water")
+        .isBetween(332 / 2.5, 332 * 2.5);
+    assertThat(outcome.water().cubicMetres())
+        .as("plausibility only: 10.6 to 20.4 m3 a softener a year, Region of Waterloo")
+        .isBetween(10.6 / 2, 20.4 * 2);
+  }
+
+  @Test
+  void aNightControlWithADaysReserveSeldomRunsOut() {
+    HomeStudy study = study(20, 4);
+
+    assertThat(study.controls().get(Control.METERED_AT_NIGHT).hardDays().mean()).isLessThan(2);
+    assertThat(study.controls().get(Control.METERED_AT_ONCE).hardGallons().mean()).isZero();
+    assertThat(study.controls().get(Control.METERED_AT_ONCE).cycleGallons().mean())
+        .as("but it regenerates while water is drawn")
+        .isGreaterThan(study.controls().get(Control.METERED_AT_NIGHT).cycleGallons().mean());
+  }
+
+  @Test
+  void theBestDosageBeatsEveryOtherAndLiesInTheFlatRegion() {
+    DosageStudy dosage = study(20, 4).dosage().orElseThrow();
+
+    assertThat(dosage.curve())
+        .hasSizeGreaterThan(20)
+        .allSatisfy(point -> assertThat(point.cost()).isGreaterThanOrEqualTo(dosage.best().cost()));
+    assertThat(dosage.bestStocked().orElseThrow().cost())
+        .isGreaterThanOrEqualTo(dosage.best().cost().minus(1));
+    assertThat(dosage.best().dosage()).isBetween(dosage.flat().get(0), dosage.flat().get(1));
+  }
+
+  @Test
+  void theStockedDosageOfTheRecommendedOptionIsTheBestInStock() {
+    HomeStudy study = study(20, 4);
+    DosageStudy.Point best = study.dosage().orElseThrow().bestStocked().orElseThrow();
+
+    assertThat(study.candidate().setup().dosage()).contains(best.dosage());
+    assertThat(study.candidate().life().total()).isEqualTo(best.cost());
+  }
+
+  @Test
+  void changesAreTriedAndOnePersonLessOfOneIsNot() {
+    assertThat(study(20, 4).changes()).extracting(Sensitivity::change).contains(WhatIf.values());
+    assertThat(study(20, 1).changes())
+        .extracting(Sensitivity::change)
+        .doesNotContain(WhatIf.ONE_PERSON_LESS);
+    assertThat(study(20, 4).changes())
+        .allSatisfy(
+            change ->
+                assertThat(change.holds())
+                    .isEqualTo(
+                        change.recommended().isPresent()
+                            && change
+                                .recommended()
+                                .get()
+                                .equals(study(20, 4).candidate().softener().name())));
+  }
+
+  @Test
+  void nothingBeatsTheUndominated() {
+    Comparison comparison = compare(20, 4);
+    Map<Candidate, SimulatedYears> all = HomeStudy.ofAll(comparison, 50, 3);
+    List<Candidate> best = Undominated.of(all);
+
+    assertThat(best).isNotEmpty().hasSizeLessThan(all.size());
+    Candidate cheapest =
+        all.keySet().stream()
+            .min((a, b) -> a.quote().total().compareTo(b.quote().total()))
+            .orElseThrow();
+    assertThat(best).anyMatch(o -> o.quote().total().equals(cheapest.quote().total()));
+  }
+
+  @Test
+  void thereIsNoStudyWithoutARecommendation() {
+    assertThat(HomeStudy.of(COMPARER, compare(70, 30), 10)).isEmpty();
+  }
+}

@@ -1,0 +1,97 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.exchange.ComparisonCsv;
+import io.github.brinewright.exchange.ComparisonJson;
+import io.github.brinewright.exchange.Simulated;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Shows options side by side on the screen. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description = "Shows options side by side: of a job folder, or of a home described by options.")
+final class CompareCommand implements Callable<Integer> {
+  /** Forms of the output. */
+  enum Format {
+    TABLE,
+    JSON,
+    CSV
+  }
+
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, a proposal, or a filled form.")
+  @Nullable Path folder;
+
+  @Option(names = "--site", paramLabel = "ID", description = "One home only.")
+  @Nullable String site;
+
+  @Option(names = "--format", defaultValue = "table", description = "table (default), json or csv.")
+  Format format = Format.TABLE;
+
+  @Option(
+      names = "--simulate",
+      paramLabel = "YEARS",
+      defaultValue = "0",
+      description = "Runs each option through so many simulated years (1 to 100000).")
+  int years;
+
+  @ArgGroup(exclusive = false, heading = "A home without a job folder:%n")
+  QuickHome quick = new QuickHome();
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    if (folder == null) {
+      print(List.of(quick.compare()), true, out);
+      return 0;
+    }
+    if (quick.given()) {
+      throw new UsageException("give either a JOBFOLDER or --hardness, not both");
+    }
+    JobInput input = JobInput.read(folder, spec.commandLine().getErr());
+    if (!input.hasHomes()) {
+      return 1;
+    }
+    String wanted = input.siteOr(site);
+    List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
+    print(comparisons, wanted != null, out);
+    return input.clean() ? 0 : 1;
+  }
+
+  private void print(List<Comparison> comparisons, boolean single, PrintWriter out) {
+    if (years < 0 || years > 100_000) {
+      throw new UsageException("--simulate is " + years + ", but must be from 1 to 100000");
+    }
+    Wording words = new Wording(Locale.US, UnitSystem.US);
+    List<Simulated> simulated =
+        comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();
+    switch (format) {
+      case JSON ->
+          out.println(
+              single
+                  ? ComparisonJson.one(simulated.get(0), words)
+                  : ComparisonJson.many(simulated, words));
+      case CSV -> out.print(ComparisonCsv.of(simulated));
+      case TABLE -> simulated.forEach(one -> out.println(ComparisonTable.of(one, words)));
+    }
+    out.flush();
+  }
+}

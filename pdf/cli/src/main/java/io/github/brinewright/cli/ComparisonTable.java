@@ -1,0 +1,187 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.exchange.Simulated;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.Spread;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.words.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
+/** A comparison as plain text for a terminal: the best setting of each unit, side by side. */
+public final class ComparisonTable {
+  private static final int MOST_COLUMNS = 5;
+  private static final int WIDEST = 16;
+  private static final int WIDEST_SIMULATED = 20;
+  private static final int NAME_LINES = 3;
+
+  private final Simulated simulated;
+  private final Comparison comparison;
+  private final Wording words;
+  private final List<Candidate> candidates;
+  private final StringBuilder out = new StringBuilder();
+
+  private ComparisonTable(Simulated simulated, Wording words) {
+    this.simulated = simulated;
+    this.comparison = simulated.comparison();
+    this.words = words;
+    candidates = comparison.columns(MOST_COLUMNS);
+  }
+
+  /** The comparison of one home as lines of text. */
+  public static String of(Simulated comparison, Wording words) {
+    return new ComparisonTable(comparison, words).text();
+  }
+
+  private String text() {
+    var home = comparison.home();
+    line(home.site().id() + ": " + home.site().contact().name());
+    line(
+        "compensated hardness "
+            + figure(Figure.of(home.compensatedHardness()))
+            + ", "
+            + figure(Figure.of(home.use().design()))
+            + " a day, "
+            + figure(Figure.of(home.dailyLoad()))
+            + " a day");
+    line("");
+    header();
+    rows();
+    if (simulated.years() > 0) {
+      simulatedRows();
+    }
+    line("");
+    comparison
+        .whyRecommended()
+        .map(words::reason)
+        .ifPresentOrElse(
+            this::line, () -> line("No unit keeps every limit; see the limits broken below."));
+    comparison.homeFindings().forEach(this::finding);
+    comparison.recommended().ifPresent(candidate -> candidate.findings().forEach(this::finding));
+    if (comparison.recommended().isEmpty()) {
+      candidates.forEach(this::broken);
+    }
+    return out.toString();
+  }
+
+  private void header() {
+    List<List<String>> names = candidates.stream().map(o -> folded(o.softener().name())).toList();
+    int tallest = names.stream().mapToInt(List::size).max().orElse(1);
+    for (int i = 0; i < tallest; i++) {
+      int line = i;
+      cells("", names.stream().map(name -> line < name.size() ? name.get(line) : "").toList());
+    }
+    row("", o -> comparison.recommends(o) ? "RECOMMENDED" : "");
+  }
+
+  private void rows() {
+    design("control", d -> words.term(d.setup().control()));
+    row("salt dosage", o -> o.setup().dosage().map(d -> figure(Figure.of(d))).orElse("by rating"));
+    design("usable capacity", d -> figure(Figure.of(d.basis().usable())));
+    design("days, full use", d -> words.number(d.schedule().designDays(), 1));
+    design("days, expected", d -> words.number(d.schedule().expectedDays(), 1));
+    row("salt each time", o -> figure(Figure.of(o.salt())));
+    design("refill, exact", d -> words.number(Minutes.of(d.refill().exact()), 2) + " min");
+    design("refill, set", d -> words.number(Minutes.of(d.refill().set()), 1) + " min");
+    design("salt a year", d -> figure(Figure.of(d.year().salt(), 0)));
+    design("water a year", d -> figure(Figure.of(d.year().water())));
+    design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
+    design("backwash", d -> figure(Figure.of(d.flow().backwash())));
+    row("price", o -> o.offer().isUnpriced() ? "not entered" : words.about(o.quote().total()));
+    row("first year", o -> words.about(o.yearly().total()));
+    row("over " + candidates.get(0).life().years() + " years", o -> words.about(o.life().total()));
+    row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");
+  }
+
+  private void simulatedRows() {
+    line("");
+    line(simulated.years() + " simulated years, mean and nine years of ten:");
+    outcome("regenerations", SimulatedYears::regenerations);
+    outcome("salt, lb", SimulatedYears::saltPounds);
+    outcome("water, gal", SimulatedYears::waterGallons);
+    outcome("days out of soft", SimulatedYears::hardDays);
+    row("unused", o -> outcomeText(o, each -> figure(Figure.percent(each.unusedShare()))));
+    row("not beaten", o -> simulated.undominated().contains(o) ? "yes" : "");
+  }
+
+  private void outcome(String name, Function<SimulatedYears, Spread> spread) {
+    row(name, candidate -> outcomeText(candidate, outcome -> range(spread.apply(outcome))));
+  }
+
+  private String outcomeText(Candidate candidate, Function<SimulatedYears, String> text) {
+    return simulated.outcome(candidate).map(text).orElse("");
+  }
+
+  private String range(Spread spread) {
+    return words.number(spread.mean(), 0)
+        + " ("
+        + words.number(spread.low(), 0)
+        + "-"
+        + words.number(spread.high(), 0)
+        + ")";
+  }
+
+  private void design(String name, Function<Design, String> text) {
+    row(name, candidate -> text.apply(candidate.design()));
+  }
+
+  private void row(String name, Function<Candidate, String> text) {
+    cells(name, candidates.stream().map(text).toList());
+  }
+
+  private void cells(String name, List<String> values) {
+    int width = simulated.years() > 0 ? WIDEST_SIMULATED : WIDEST;
+    StringBuilder line = new StringBuilder(padded(name, WIDEST, false));
+    values.forEach(value -> line.append("  ").append(padded(value, width, true)));
+    line(line.toString().stripTrailing());
+  }
+
+  private static String padded(String text, int width, boolean right) {
+    String pad = " ".repeat(Math.max(0, width - text.length()));
+    return right ? pad + text : text + pad;
+  }
+
+  /** A name over several lines, each no wider than a column. */
+  private static List<String> folded(String name) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : name.split(" ")) {
+      if (!line.isEmpty() && line.length() + 1 + word.length() > WIDEST) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = line.isEmpty() ? word : line + " " + word;
+      }
+    }
+    lines.add(line);
+    return lines.stream()
+        .map(each -> each.length() > WIDEST ? each.substring(0, WIDEST - 1) + "…" : each)
+        .limit(NAME_LINES)
+        .toList();
+  }
+
+  private void finding(Finding finding) {
+    line("- " + words.term(finding.severity()) + ": " + words.finding(finding));
+  }
+
+  private void broken(Candidate candidate) {
+    candidate
+        .broken()
+        .forEach(
+            finding -> line("- " + candidate.softener().name() + ": " + words.finding(finding)));
+  }
+
+  private String figure(Figure figure) {
+    return words.figure(figure);
+  }
+
+  private void line(String text) {
+    out.append(text).append('\n');
+  }
+}

@@ -1,0 +1,174 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.ComparisonPage;
+import io.github.brinewright.proposal.Proposal;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Writes proposals as PDF. */
+@Command(
+    name = "propose",
+    mixinStandardHelpOptions = true,
+    description = "Writes a proposal as PDF for one home or for all homes of a job folder.")
+final class ProposeCommand implements Callable<Integer> {
+  @Spec CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      paramLabel = "JOBFOLDER",
+      description = "Folder with sites.csv, a proposal, or a filled form.")
+  @Nullable Path folder;
+
+  /** One home or all. */
+  static final class Which {
+    @Option(names = "--site", paramLabel = "ID", required = true, description = "One home.")
+    @Nullable String site;
+
+    @Option(names = "--all", required = true, description = "All homes.")
+    boolean all;
+  }
+
+  @ArgGroup(multiplicity = "0..1")
+  Which which = new Which();
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "DIR",
+      description = "Folder for the PDF files; made when it is not there.")
+  @Nullable Path out;
+
+  @Option(
+      names = "--one-page",
+      description = "Writes the one-page comparison of three sizes instead of the proposal.")
+  boolean onePage;
+
+  @Option(
+      names = "--since",
+      paramLabel = "PDF",
+      description = "An earlier proposal for the same home: says what has changed since.")
+  @Nullable Path since;
+
+  @Option(
+      names = "--prices",
+      paramLabel = "JOBFOLDER",
+      description = "With a proposal or a form: takes the price list and the dealer from here.")
+  @Nullable Path prices;
+
+  @Option(
+      names = "--without-data",
+      description = "Leaves out the data by which a proposal can be opened again.")
+  boolean withoutData;
+
+  @Mixin Dated dated = new Dated();
+
+  @Override
+  public Integer call() {
+    PrintWriter err = spec.commandLine().getErr();
+    Path from = Objects.requireNonNull(folder);
+    if (which.site == null && !which.all && Files.isDirectory(from)) {
+      throw new UsageException("name a home with --site, or write all with --all");
+    }
+    JobInput input = prices == null ? JobInput.read(from, err) : JobInput.read(from, prices, err);
+    if (!input.hasHomes()) {
+      err.println("Nothing was written.");
+      return 1;
+    }
+    if (since != null && which.all && input.job().visits().size() > 1) {
+      throw new UsageException("--since is about one home; name it with --site");
+    }
+    List<QuotedHome> visits = input.visits(which.site);
+    Path target = Objects.requireNonNull(out);
+    createFolder(target);
+    LocalDate day = dated.day();
+    int failed = writeAll(visits, visit -> write(visit, input, target, day));
+    String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
+    spec.commandLine()
+        .getOut()
+        .println(
+            (onePage ? "Pages" : "Proposals")
+                + " written to "
+                + target
+                + ": "
+                + (visits.size() - failed)
+                + refused);
+    return input.clean() && failed == 0 ? 0 : 1;
+  }
+
+  private static void createFolder(Path target) {
+    try {
+      Files.createDirectories(target);
+    } catch (IOException failure) {
+      throw new UsageException(target + " cannot be made a folder: " + failure.getMessage());
+    }
+  }
+
+  private int writeAll(List<QuotedHome> visits, Consumer<QuotedHome> writing) {
+    Progress progress = new Progress(visits.size(), which.all);
+    int failed = 0;
+    for (QuotedHome visit : visits) {
+      try {
+        writing.accept(visit);
+      } catch (RuntimeException failure) {
+        failed++;
+        spec.commandLine()
+            .getErr()
+            .println("home " + visit.site().id() + ": not written: " + failure.getMessage());
+      }
+      progress.step();
+    }
+    progress.done();
+    return failed;
+  }
+
+  private void write(QuotedHome visit, JobInput input, Path target, LocalDate day) {
+    Comparison comparison = input.job().compare(visit);
+    String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
+    byte[] pdf =
+        onePage
+            ? new ComparisonPage(comparison, input.job().dealerFor(visit), day).toPdf()
+            : proposal(comparison, visit, input, day);
+    try {
+      SafeFile.write(target.resolve(name), pdf);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure.getMessage(), failure);
+    }
+  }
+
+  private Optional<Revision> revision(Comparison now) {
+    return Optional.ofNullable(since)
+        .map(earlier -> JobInput.read(earlier, spec.commandLine().getErr()).revisedBy(now));
+  }
+
+  private byte[] proposal(Comparison comparison, QuotedHome visit, JobInput input, LocalDate day) {
+    return new Proposal(
+            comparison,
+            input.job().study(comparison),
+            input.job().dealerFor(visit),
+            day,
+            withoutData
+                ? Optional.empty()
+                : Optional.of(input.carried(Optional.of(visit.site().id()), day)),
+            revision(comparison))
+        .toPdf();
+  }
+}

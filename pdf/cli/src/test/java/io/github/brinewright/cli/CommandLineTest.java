@@ -1,0 +1,163 @@
+package io.github.brinewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.jr.ob.JSON;
+import com.opencsv.CSVReader;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class CommandLineTest extends CommandTest {
+  private static Map<String, Object> json(String text) throws IOException {
+    return JSON.std.mapFrom(text);
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> site(Map<String, Object> json) {
+    return (Map<String, Object>) json.get("site");
+  }
+
+  @SuppressWarnings("unchecked")
+  private static Map<String, Object> firstSetup(Map<String, Object> json) {
+    return ((List<Map<String, Object>>) json.get("candidates")).get(0);
+  }
+
+  @Test
+  void theTradesChainComesOutAsJson() throws IOException {
+    int code =
+        run(
+            "compare --hardness 18gpg --iron 0.8 --manganese 0.2 --people 3 --rated-grains 32000"
+                .concat(" --control clock --refill-gpm 0.5 --format json")
+                .split(" "));
+
+    Map<String, Object> json = json(out.toString());
+    assertThat(code).isZero();
+    assertThat(site(json))
+        .containsEntry("compensatedHardnessGpg", 22.4)
+        .containsEntry("dailyLoadGrains", 5040);
+    assertThat(firstSetup(json))
+        .containsEntry("usableCapacityGrains", 25600)
+        .containsEntry("daysBetweenRegenerations", 5)
+        .containsEntry("saltPerRegenerationLb", 7.68)
+        .containsEntry("brineRefillMinutes", 5.12)
+        .containsEntry("brineRefillMinutesSet", 5.2)
+        .containsEntry("saltGivenLb", 7.8);
+    assertThat(json).containsKey("recommended");
+  }
+
+  @Test
+  void aHardnessNeedsItsUnit() {
+    assertThat(run("compare", "--hardness", "18", "--people", "3")).isEqualTo(2);
+    assertThat(err.toString()).contains("\"18\" is not a hardness", "22gpg");
+  }
+
+  @Test
+  void hardnessUnitsAgree() throws IOException {
+    run("compare", "--hardness", "300mg/L", "--people", "2", "--format", "json");
+    Object first = site(json(out.toString())).get("hardnessGpg");
+    out.getBuffer().setLength(0);
+    run("compare", "--hardness", "30fH", "--people", "2", "--format", "json");
+    assertThat(site(json(out.toString())).get("hardnessGpg")).isEqualTo(first);
+  }
+
+  @Test
+  void wrongUsageEndsWithTwo() {
+    assertThat(run()).isEqualTo(2);
+    assertThat(run("compare")).isEqualTo(2);
+    assertThat(run("compare", folder.toString(), "--hardness", "3gpg")).isEqualTo(2);
+    assertThat(run("compare", "--people", "0", "--hardness", "10gpg")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--control", "clock")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--rated-grains", "-5")).isEqualTo(2);
+    assertThat(run("compare", "--hardness", "10gpg", "--resin-ft3", "1", "--dosage", "99"))
+        .isEqualTo(2);
+    assertThat(run("propose", folder.toString(), "--all")).isEqualTo(2);
+    assertThat(run("propose", folder.toString(), "--out", "x")).isEqualTo(2);
+    assertThat(run("compare", folder.resolve("nowhere").toString())).isEqualTo(2);
+    assertThat(run("compare", folder.toString(), "--site", "Z9")).isEqualTo(2);
+    assertThat(err.toString())
+        .contains("no usable home \"Z9\"; homes are: A1, B2")
+        .doesNotContain("Exception")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void aFolderInPlaceOfAFileIsExplained() {
+    String there = folder.toString();
+    assertThat(run("form", there, "--out", there)).isEqualTo(2);
+    assertThat(err.toString()).contains(there + " is a folder; name a file in it");
+  }
+
+  @Test
+  void checkCountsWhatItFinds() throws IOException {
+    assertThat(run("check", folder.toString())).isZero();
+    assertThat(out.toString()).contains("homes 2");
+
+    Files.writeString(folder.resolve("sites.csv"), SITES + "A1,Cyd,0,4\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(out.toString()).contains("Problems: 2; homes that cannot be done: 1");
+  }
+
+  @Test
+  void csvHasARowForEachCandidateWithTheNamesOfJson() throws Exception {
+    assertThat(run("compare", folder.toString(), "--format", "csv")).isZero();
+
+    try (CSVReader csv = new CSVReader(new StringReader(out.toString()))) {
+      List<String[]> rows = csv.readAll();
+      assertThat(rows.get(0)).contains("siteId", "saltPerRegenerationLb", "lifeCostTotal");
+      assertThat(rows).allSatisfy(row -> assertThat(row).hasSameSizeAs(rows.get(0)));
+      assertThat(rows.size()).isGreaterThan(20);
+    }
+  }
+
+  @Test
+  void simulatedYearsStandInEveryFormat() throws Exception {
+    String job = folder.toString();
+    assertThat(run("compare", job, "--site", "A1", "--simulate", "20")).isZero();
+    assertThat(out.toString()).contains("20 simulated years", "days out of soft");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--simulate", "20", "--format", "csv")).isZero();
+    assertThat(out.toString()).contains("simulatedSaltLb");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--site", "A1", "--simulate", "20", "--format", "json"))
+        .isZero();
+    assertThat(firstSetup(json(out.toString()))).containsKeys("year", "undominated");
+    assertThat(run("compare", job, "--simulate", "-1")).isEqualTo(2);
+  }
+
+  @Test
+  void aSettingsSheetIsWrittenForTheUnitAskedFor() throws IOException {
+    String job = folder.toString();
+    Path sheet = folder.resolve("sheets/a1.pdf");
+    assertThat(run("settings", job, "--site", "A1", "--unit", "bed-1", "--out", sheet.toString()))
+        .isZero();
+    assertThat(Files.readAllBytes(sheet)).startsWith("%PDF".getBytes());
+
+    Path none = folder.resolve("none.pdf");
+    assertThat(
+            run(
+                "settings",
+                job,
+                "--site",
+                "A1",
+                "--unit",
+                "bed-1",
+                "--dosage",
+                "7",
+                "--out",
+                none.toString()))
+        .isEqualTo(2);
+    assertThat(none).doesNotExist();
+    assertThat(err.toString()).contains("there is no unit \"bed-1\" with that dosage");
+  }
+
+  @Test
+  void theTableMarksTheRecommendedInWords() {
+    assertThat(run("compare", folder.toString(), "--site", "A1")).isZero();
+    assertThat(out.toString()).contains("RECOMMENDED", "keeps all", "compensated hardness 18.0");
+  }
+}

@@ -1,0 +1,168 @@
+package io.github.brinewright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.PdfReader;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** Proposals as files: written, opened again, revised, and what they carry. */
+class ProposalFilesTest extends CommandTest {
+  @Test
+  void proposalsAreWrittenForAllHomes() throws IOException {
+    Path target = folder.resolve("out/deep");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+
+    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(out.toString()).contains("Proposals written to " + target + ": 2");
+    assertThat(Files.readAllBytes(target.resolve("proposal-A1.pdf"))).startsWith("%PDF".getBytes());
+  }
+
+  @Test
+  void aBadHomeIsSkippedAndCountedAndTheOthersAreDone() throws IOException {
+    Files.writeString(folder.resolve("sites.csv"), SITES + "C3,Cyd,0,4\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isEqualTo(1);
+
+    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(out.toString()).contains(": 2; homes refused: 1");
+    assertThat(err.toString()).contains("sites.csv, row 4, column hardness_gpg");
+  }
+
+  @Test
+  void aBadPriceListStopsEverythingBeforeAnythingIsWritten() throws IOException {
+    Files.writeString(folder.resolve("units.csv"), "unit_id,price\nU1,5\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isEqualTo(1);
+
+    assertThat(target).doesNotExist();
+    assertThat(err.toString()).contains("units.csv, row 2", "Nothing was written.");
+  }
+
+  @Test
+  void customerTextNeverBecomesAPathOrAFormula() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,customer,hardness_gpg,people\nA1,../../etc/passwd,18,3\n");
+    Path target = folder.resolve("out");
+
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+    assertThat(names(target)).containsExactly("proposal-A1.pdf");
+  }
+
+  @Test
+  void aProposalCanBeOpenedAgain() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString());
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", folder.toString(), "--site", "B2", "--format", "json")).isZero();
+    String fromFolder = out.toString();
+    out.getBuffer().setLength(0);
+
+    String pdf = target.resolve("proposal-B2.pdf").toString();
+    assertThat(run("compare", pdf, "--format", "json")).isZero();
+
+    assertThat(out.toString()).isEqualTo(fromFolder);
+    assertThat(run("propose", pdf, "--all", "--out", target.resolve("again").toString())).isZero();
+    assertThat(names(target.resolve("again"))).containsExactly("proposal-B2.pdf");
+  }
+
+  @Test
+  void aRevisedQuoteSaysWhatHasChanged() throws IOException {
+    String job = folder.toString();
+    Path first = folder.resolve("first");
+    run("propose", job, "--all", "--out", first.toString(), "--date", "2026-05-02");
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    String earlier = first.resolve("proposal-A1.pdf").toString();
+    String second = folder.resolve("second").toString();
+
+    assertThat(run("propose", job, "--site", "A1", "--since", earlier, "--out", second)).isZero();
+
+    try (PDDocument revised = Loader.loadPDF(folder.resolve("second/proposal-A1.pdf").toFile())) {
+      String text = new PDFTextStripper().getText(revised).replaceAll("\\s+", " ");
+      assertThat(text)
+          .contains("What changed since May 2, 2026")
+          .contains("Hardness of the water 18.0 gpg 21.0 gpg");
+    }
+    assertThat(run("propose", job, "--site", "B2", "--since", earlier, "--out", second))
+        .isEqualTo(1);
+    assertThat(err.toString()).contains("is about home \"A1\", not \"B2\"");
+    assertThat(run("propose", job, "--all", "--since", earlier, "--out", second)).isEqualTo(2);
+  }
+
+  private void writeLogo(int width, int height) throws IOException {
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
+    ImageIO.write(image, "png", folder.resolve("logo.png").toFile());
+    Files.writeString(folder.resolve("dealer.properties"), "logo=logo.png\naccent=#FFE000\n");
+  }
+
+  @Test
+  void aLogoIsDrawnAndCarriedAndALightColourIsDarkenedWithANote() throws IOException {
+    Path target = folder.resolve("out");
+    for (int height : new int[] {40, 3_000}) {
+      writeLogo(300, height);
+      assertThat(run("propose", folder.toString(), "--site", "A1", "--out", target.toString()))
+          .isZero();
+      assertThat(run("compare", target.resolve("proposal-A1.pdf").toString())).isZero();
+    }
+    assertThat(err.toString()).contains("#FFE000 is too light");
+  }
+
+  @Test
+  void aLogoThatIsNoPictureIsExplained() throws IOException {
+    Files.writeString(folder.resolve("logo.png"), "not a picture");
+    Files.writeString(folder.resolve("dealer.properties"), "logo=logo.png\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("dealer.properties, column logo")
+        .contains("no PNG or JPEG");
+
+    Files.writeString(folder.resolve("dealer.properties"), "logo=../secret.png\n");
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString()).contains("is not in the job folder");
+  }
+
+  @Test
+  void aProposalCarriesNothingOfOtherCustomers() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString());
+    byte[] pdf = Files.readAllBytes(target.resolve("proposal-B2.pdf"));
+    byte[] json = PdfReader.attachment(pdf, CarriedJob.FILE).orElseThrow();
+
+    assertThat(new String(json, StandardCharsets.UTF_8)).contains("Ben").doesNotContain("Ann");
+    assertThat(CarriedJob.fromJson(json).site()).contains("B2");
+  }
+
+  @Test
+  void aProposalWithoutDataCannotBeOpenedAgain() throws IOException {
+    Path target = folder.resolve("out");
+    run("propose", folder.toString(), "--all", "--out", target.toString(), "--without-data");
+    err.getBuffer().setLength(0);
+
+    assertThat(run("compare", target.resolve("proposal-A1.pdf").toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("neither a folder that holds sites.csv nor a proposal");
+  }
+
+  @Test
+  void aFileThatIsNoPdfIsExplained() throws IOException {
+    Path file = Files.writeString(folder.resolve("x.pdf"), "no pdf at all");
+    assertThat(run("compare", file.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("is neither a folder that holds sites.csv nor a proposal");
+
+    Files.writeString(file, "%PDF-1.7 and no more");
+    assertThat(run("compare", file.toString())).isEqualTo(2);
+    assertThat(err.toString()).contains("cannot be opened");
+  }
+}

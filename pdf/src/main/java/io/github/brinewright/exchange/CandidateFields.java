@@ -1,0 +1,170 @@
+package io.github.brinewright.exchange;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Range;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.words.Wording;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
+
+/** The fields of a candidate under names that carry their units: a stable contract. */
+final class CandidateFields {
+  private final Candidate candidate;
+  private final Design design;
+  private final Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+
+  CandidateFields(Candidate candidate) {
+    this.candidate = candidate;
+    design = candidate.design();
+  }
+
+  /** The fields without lists, in their order. */
+  Map<String, @Nullable Object> flat() {
+    identity();
+    load();
+    regeneration();
+    year();
+    flow();
+    return fields;
+  }
+
+  /** All fields. */
+  Map<String, @Nullable Object> all(Wording words) {
+    flat();
+    fields.put("costPerYear", costPerYear());
+    fields.put("price", price());
+    fields.put("lifeCost", lifeCost());
+    fields.put("cycle", design.cycle().parts().stream().map(CandidateFields::part).toList());
+    fields.put("findings", findings(candidate.findings(), words));
+    return fields;
+  }
+
+  static List<Map<String, Object>> findings(List<Finding> findings, Wording words) {
+    return findings.stream().map(finding -> finding(finding, words)).toList();
+  }
+
+  private static Map<String, Object> finding(Finding finding, Wording words) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("code", finding.code());
+    fields.put("severity", name(finding.severity()));
+    fields.put("text", words.finding(finding));
+    return fields;
+  }
+
+  static String name(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT);
+  }
+
+  private void put(String key, double value) {
+    fields.put(key, Numbers.of(value));
+  }
+
+  private void identity() {
+    fields.put("unitId", candidate.softener().id());
+    fields.put("unitName", candidate.softener().name());
+    fields.put("control", name(candidate.setup().control()));
+    fields.put("capacityMethod", name(design.basis().method()));
+    fields.put(
+        "saltDosageLbPerFt3",
+        candidate
+            .setup()
+            .dosage()
+            .map(dosage -> Numbers.of(dosage.poundsPerCubicFoot()))
+            .orElse(null));
+    put("resinFt3", candidate.resin().cubicFeet());
+    fields.put("feasible", candidate.feasible());
+  }
+
+  private void load() {
+    HomeLoad home = design.home();
+    put("compensatedHardnessGpg", home.compensatedHardness().grainsPerGallon());
+    put("dailyLoadGrains", home.dailyLoad().grains());
+    put("usableCapacityGrains", design.basis().usable().grains());
+  }
+
+  private void regeneration() {
+    put("daysBetweenRegenerations", design.schedule().designDays());
+    put("expectedDaysBetweenRegenerations", design.schedule().expectedDays());
+    fields.put(
+        "setVolumeGal",
+        design.schedule().setVolume().map(Volume::gallons).map(Numbers::of).orElse(null));
+    put("saltPerRegenerationLb", candidate.salt().pounds());
+    put("brineRefillMinutes", Minutes.of(design.refill().exact()));
+    put("brineRefillMinutesSet", Minutes.of(design.refill().set()));
+    put("saltGivenLb", design.refill().saltGiven().pounds());
+    put("waterPerRegenerationGal", design.cycle().water().gallons());
+  }
+
+  private void year() {
+    put("regenerationsPerYear", design.year().regenerations());
+    put("saltPerYearLb", design.year().salt().pounds());
+    put("waterPerYearGal", design.year().water().gallons());
+    put("chlorideToDrainPerYearLb", design.year().chloride().pounds());
+    fields.put(
+        "monthsBetweenSaltFillings",
+        design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
+    put("sodiumAddedMgPerL", design.effect().sodiumAdded().milligramsPerLitre());
+    put("potassiumAddedMgPerL", design.effect().potassiumAdded().milligramsPerLitre());
+    put("grainsPerLbSalt", design.effect().saltEfficiency().grainsPerPound());
+    put("galPerThousandGrains", design.effect().waterEfficiency().gallonsPerThousandGrains());
+  }
+
+  private void flow() {
+    Range<Pressure> loss = design.flow().pressureLoss();
+    put("peakFlowGpm", design.flow().peak().gallonsPerMinute());
+    put("serviceFlowGpm", candidate.softener().serviceFlow().gallonsPerMinute());
+    put("peakServiceFlowGpm", candidate.softener().peakServiceFlow().gallonsPerMinute());
+    put("pressureLossPsi", loss.middle().psi());
+    put("pressureLossPsiLow", loss.low().psi());
+    put("pressureLossPsiHigh", loss.high().psi());
+    put("backwashGpm", design.flow().backwash().gallonsPerMinute());
+    put("drainFlowGpm", design.flow().drain().chosen().gallonsPerMinute());
+  }
+
+  private Map<String, Object> costPerYear() {
+    Map<String, Object> costs = new LinkedHashMap<>();
+    candidate.yearly().lines().forEach((kind, money) -> costs.put(name(kind), money.getAmount()));
+    costs.put("total", amount(candidate.yearly().total()));
+    return costs;
+  }
+
+  private Map<String, Object> price() {
+    Map<String, Object> price = new LinkedHashMap<>();
+    price.put("equipment", amount(candidate.quote().equipment()));
+    price.put("installation", amount(candidate.offer().installation()));
+    price.put("tax", amount(candidate.quote().tax()));
+    price.put("total", amount(candidate.quote().total()));
+    price.put("deposit", amount(candidate.quote().deposit()));
+    return price;
+  }
+
+  private Map<String, Object> lifeCost() {
+    Map<String, Object> life = new LinkedHashMap<>();
+    life.put("years", candidate.life().years());
+    life.put("total", amount(candidate.life().total()));
+    return life;
+  }
+
+  static java.math.BigDecimal amount(Money money) {
+    return money.getAmount();
+  }
+
+  private static Map<String, Object> part(CycleStep part) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("step", name(part.kind()));
+    fields.put("minutes", Numbers.of(Minutes.of(part.time())));
+    fields.put("flowGpm", Numbers.of(part.flow().gallonsPerMinute()));
+    fields.put("waterGal", Numbers.of(part.water().gallons()));
+    return fields;
+  }
+}

@@ -1,0 +1,70 @@
+package io.github.brinewright.internal.chart;
+
+import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.TextStyle;
+import io.github.brinewright.internal.layout.Box;
+import io.github.brinewright.internal.layout.Drawing;
+import java.util.List;
+
+/**
+ * A scale of hardness with the home's own mark; the class it lies in is filled.
+ *
+ * @param names of the classes from soft to very hard
+ * @param limits between them, in the unit of {@code value}
+ * @param own number of the class that the home lies in
+ * @param value of the home
+ * @param highest end of the scale
+ * @param mark text at the mark
+ * @param accent colour of the mark
+ */
+public record HardnessScale(
+    List<String> names,
+    List<Double> limits,
+    int own,
+    double value,
+    double highest,
+    String mark,
+    Ink accent)
+    implements Drawing.Artist {
+  private static final double HEIGHT = 52;
+
+  private static final double BAR_TOP = 22;
+  private static final double BAR_HEIGHT = 7;
+  private static final TextStyle LABEL = TextStyle.SMALL.in(Ink.QUIET);
+
+  @Override
+  public double height() {
+    return HEIGHT;
+  }
+
+  @Override
+  public void draw(Canvas canvas, Box frame) {
+    double from = 0;
+    for (int i = 0; i < names.size(); i++) {
+      double to = i < limits.size() ? limits.get(i) : highest;
+      double left = x(from, frame);
+      double width = x(to, frame) - left;
+      Box part = new Box(left, frame.y() + BAR_TOP, width, BAR_HEIGHT);
+      (i == own ? Hatch.SOLID : Hatch.OPEN).fill(canvas, part, Ink.QUIET);
+      if (LABEL.width(names.get(i)) < width) {
+        canvas.text(left, frame.y() + BAR_TOP + BAR_HEIGHT + 12, names.get(i), LABEL);
+      }
+      from = to;
+    }
+    drawMark(canvas, frame);
+  }
+
+  private void drawMark(Canvas canvas, Box frame) {
+    double at = x(Math.min(value, highest), frame);
+    TextStyle bold = TextStyle.SMALL.bold().in(accent);
+    double half = bold.width(mark) / 2;
+    double left = Math.max(frame.x(), Math.min(at - half, frame.right() - 2 * half));
+    canvas.text(left, frame.y() + 9, mark, bold);
+    canvas.fill(at - 1.25, frame.y() + 13, 2.5, BAR_TOP + BAR_HEIGHT - 9, accent);
+  }
+
+  private double x(double of, Box frame) {
+    return frame.x() + frame.width() * of / highest;
+  }
+}

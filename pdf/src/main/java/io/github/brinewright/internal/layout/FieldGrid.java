@@ -1,0 +1,82 @@
+package io.github.brinewright.internal.layout;
+
+import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Field;
+import io.github.brinewright.internal.document.Tag;
+import io.github.brinewright.internal.document.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Fields in rows, each below its label. A label of several lines pushes the fields of its row down
+ * together.
+ *
+ * @param tag of its own, to which its fields are added in order
+ * @param columns of equal width
+ * @param style of the labels
+ * @param entries from left to right, row by row
+ */
+public record FieldGrid(Tag tag, int columns, TextStyle style, List<Entry> entries)
+    implements Block {
+  /**
+   * A field with what stands above it.
+   *
+   * @param field to fill; its label is printed
+   * @param span columns it takes
+   */
+  public record Entry(Field field, int span) {}
+
+  private record Placed(Field field, CellLines label, Tag form) {}
+
+  private static final double GUTTER = 12;
+  private static final double ROW_GAP = 5;
+  private static final double FIELD_GAP = 1.5;
+  private static final double FIELD = 18;
+
+  @Override
+  public List<Slice> slices(double width) {
+    List<Slice> rows = new ArrayList<>();
+    List<Placed> row = new ArrayList<>();
+    int taken = 0;
+    for (Entry entry : entries) {
+      if (taken + entry.span() > columns) {
+        rows.add(row(row));
+        row = new ArrayList<>();
+        taken = 0;
+      }
+      row.add(place(entry, taken, (width + GUTTER) / columns));
+      taken += entry.span();
+    }
+    rows.add(row(row));
+    return rows;
+  }
+
+  private Placed place(Entry entry, int column, double pitch) {
+    double wide = entry.span() * pitch - GUTTER;
+    Cell label = Cell.of(entry.field().label(), style);
+    CellLines lines =
+        new CellLines(
+            label,
+            tag.child(Tag.Role.PARAGRAPH),
+            column * pitch,
+            wide,
+            Lines.of(label.text(), style, wide));
+    return new Placed(entry.field(), lines, tag.child(Tag.Role.FORM));
+  }
+
+  private Slice row(List<Placed> row) {
+    int lines = row.stream().mapToInt(placed -> placed.label().count()).max().orElse(1);
+    double labels = lines * style.leading();
+    return Slice.of(
+        ROW_GAP,
+        labels + FIELD_GAP + FIELD,
+        (canvas, x, y) -> row.forEach(placed -> draw(canvas, placed, x, y + labels)));
+  }
+
+  private static void draw(Canvas canvas, Placed placed, double x, double middle) {
+    CellLines label = placed.label();
+    label.drawFromBottom(canvas, x, middle);
+    canvas.field(
+        placed.form(), placed.field(), x + label.left(), middle + FIELD_GAP, label.width(), FIELD);
+  }
+}

@@ -1,5 +1,0 @@
-/** Measures blocks, plans pages, then draws; no page is drawn before all are planned. */
-@NullMarked
-package io.github.brinewright.layout;
-
-import org.jspecify.annotations.NullMarked;

@@ -1,5 +1,0 @@
-/** One class for each part of a page of the proposal. */
-@NullMarked
-package io.github.brinewright.section;
-
-import org.jspecify.annotations.NullMarked;
