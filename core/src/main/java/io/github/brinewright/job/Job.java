@@ -5,6 +5,7 @@ import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.study.HomeStudy;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,18 +16,30 @@ import java.util.Optional;
  * @param dealer who makes the proposals
  * @param tariffs that a home may name, in the order of the file
  * @param notes what was taken from built-in defaults, for the person at the screen
+ * @param files that it was read from, for documents to carry; none for a job made otherwise
  */
 public record Job(
     List<QuotedHome> visits,
     PriceList comparer,
     Dealer dealer,
     List<Tariff> tariffs,
-    List<String> notes) {
+    List<String> notes,
+    JobFiles files) {
   /** Keeps its own copies of the lists. */
   public Job {
     visits = List.copyOf(visits);
     tariffs = List.copyOf(tariffs);
     notes = List.copyOf(notes);
+  }
+
+  /** A job that was not read from files. */
+  public Job(
+      List<QuotedHome> visits,
+      PriceList comparer,
+      Dealer dealer,
+      List<Tariff> tariffs,
+      List<String> notes) {
+    this(visits, comparer, dealer, tariffs, notes, JobFiles.of(Map.of()));
   }
 
   /** Compares the candidates of one home. */

@@ -72,7 +72,8 @@ public final class JobFolder {
                     new PriceList(offers, dealer.terms(), dealer.limits()),
                     dealer.dealer(),
                     List.copyOf(tariffs.values()),
-                    notes))
+                    notes,
+                    files))
             : Optional.empty();
     return new JobReading(job, problems, sites.refused());
   }

@@ -14,16 +14,26 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** Comparisons as CSV: one row for each setup, the same names as in JSON. */
+/**
+ * Comparisons as CSV: one row for each candidate, the same names as in JSON. Text that a
+ * spreadsheet would take for a formula gets an apostrophe in front.
+ *
+ * <pre>{@code
+ * String csv = ComparisonCsv.of(List.of(Simulated.none(job.compare(home))));
+ * }</pre>
+ */
 public final class ComparisonCsv {
   private ComparisonCsv() {}
 
-  /** All setups of the comparisons, best first within each home. */
+  /**
+   * All candidates of the comparisons, best first within each home, below a row of names.
+   *
+   * @param comparisons all simulated or none
+   */
   public static String of(List<Simulated> comparisons) {
     StringWriter text = new StringWriter();
     try (CSVWriter csv = new CSVWriter(text)) {
@@ -57,13 +67,13 @@ public final class ComparisonCsv {
         "findings",
         candidate.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
     if (simulated.years() > 0) {
-      addYear(row, simulated.outcome(candidate));
+      addYear(row, simulated.outcome(candidate).orElse(null));
     }
     return row;
   }
 
   /** Means of the simulated years; empty cells for a candidate that breaks a limit. */
-  private static void addYear(Map<String, @Nullable Object> row, Optional<SimulatedYears> outcome) {
+  private static void addYear(Map<String, @Nullable Object> row, @Nullable SimulatedYears outcome) {
     row.put("simulatedRegenerations", mean(outcome, SimulatedYears::regenerations));
     row.put("simulatedSaltLb", mean(outcome, SimulatedYears::saltPounds));
     row.put("simulatedWaterGal", mean(outcome, SimulatedYears::waterGallons));
@@ -71,8 +81,8 @@ public final class ComparisonCsv {
   }
 
   private static @Nullable Object mean(
-      Optional<SimulatedYears> outcome, Function<SimulatedYears, Spread> figure) {
-    return outcome.map(figure).map(spread -> Numbers.of(spread.mean())).orElse(null);
+      @Nullable SimulatedYears outcome, Function<SimulatedYears, Spread> figure) {
+    return outcome == null ? null : Numbers.of(figure.apply(outcome).mean());
   }
 
   private static String[] cells(Map<String, @Nullable Object> row) {

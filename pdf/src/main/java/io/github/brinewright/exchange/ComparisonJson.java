@@ -8,30 +8,74 @@ import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
-/** Comparisons as JSON: camelCase names with the unit in the name. */
+/**
+ * Comparisons as JSON: camelCase names with the unit in the name, amounts in the currency of the
+ * comparison. Within a {@link #VERSION} names keep their meaning and fields may be added; {@link
+ * #schema} says which there are.
+ *
+ * <pre>{@code
+ * Wording words = new Wording(Locale.US, UnitSystem.US);
+ * String json = ComparisonJson.one(job.compare(home), words);
+ * }</pre>
+ */
 public final class ComparisonJson {
+  /** Version of the form, the first field of each comparison. */
+  public static final int VERSION = 1;
+
+  private static final String SCHEMA = "comparison.schema.json";
   private static final JSON WRITER =
       JSON.std.with(Feature.PRETTY_PRINT_OUTPUT, Feature.WRITE_NULL_PROPERTIES);
 
   private ComparisonJson() {}
 
-  /** One comparison as an object with site, setups and recommended. */
+  /**
+   * The JSON Schema (draft 2020-12) of what is written here: of one comparison, or of an array of
+   * them.
+   */
+  public static String schema() {
+    try (InputStream in =
+        Objects.requireNonNull(ComparisonJson.class.getResourceAsStream(SCHEMA), SCHEMA)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  /**
+   * One comparison as an object with version, site, currency, candidates and recommended.
+   *
+   * @param simulated the comparison with its simulated years
+   * @param words for findings and reasons
+   */
   public static String one(Simulated simulated, Wording words) {
     return write(fields(simulated, words));
   }
 
-  /** One comparison, not simulated. */
+  /**
+   * One comparison, not simulated.
+   *
+   * @param comparison the candidates of a home
+   * @param words for findings and reasons
+   */
   public static String one(Comparison comparison, Wording words) {
     return one(Simulated.none(comparison), words);
   }
 
-  /** Several comparisons as an array. */
+  /**
+   * Several comparisons as an array of objects.
+   *
+   * @param comparisons in the order of the array
+   * @param words for findings and reasons
+   */
   public static String many(List<Simulated> comparisons, Wording words) {
     return write(comparisons.stream().map(comparison -> fields(comparison, words)).toList());
   }
@@ -47,12 +91,13 @@ public final class ComparisonJson {
   private static Map<String, @Nullable Object> fields(Simulated simulated, Wording words) {
     Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
+    fields.put("version", VERSION);
     fields.put("site", site(comparison, words));
     fields.put("currency", comparison.tariff().currency().getCode());
     fields.put(
         "candidates",
         comparison.candidates().stream()
-            .map(candidate -> setup(candidate, simulated, words))
+            .map(candidate -> candidate(candidate, simulated, words))
             .toList());
     fields.put(
         "recommended",
@@ -63,7 +108,7 @@ public final class ComparisonJson {
     return fields;
   }
 
-  private static Map<String, @Nullable Object> setup(
+  private static Map<String, @Nullable Object> candidate(
       Candidate candidate, Simulated simulated, Wording words) {
     Map<String, @Nullable Object> fields = new CandidateFields(candidate).all(words);
     simulated.outcome(candidate).ifPresent(o -> fields.put("year", YearFields.of(o)));

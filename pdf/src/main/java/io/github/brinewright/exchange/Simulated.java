@@ -13,37 +13,66 @@ import java.util.Optional;
 /**
  * A comparison with the simulated years of each candidate that keeps every limit.
  *
- * @param comparison the candidates
- * @param years simulated; 0 for none
- * @param outcomes of the candidates simulated
- * @param undominated the candidates that no other one beats
+ * <pre>{@code
+ * Simulated simulated = Simulated.of(job.compare(home), 400);
+ * }</pre>
  */
-public record Simulated(
-    Comparison comparison,
-    int years,
-    Map<Candidate, SimulatedYears> outcomes,
-    List<Candidate> undominated) {
+public final class Simulated {
+  /** Most years that can be simulated. */
+  public static final int MOST_YEARS = 100_000;
+
+  private final Comparison comparison;
+  private final int years;
+  private final Map<Candidate, SimulatedYears> outcomes;
+  private final List<Candidate> undominated;
+
+  private Simulated(Comparison comparison, int years, Map<Candidate, SimulatedYears> outcomes) {
+    this.comparison = comparison;
+    this.years = years;
+    this.outcomes = outcomes;
+    undominated = outcomes.isEmpty() ? List.of() : List.copyOf(Undominated.of(outcomes));
+  }
+
   /** A comparison that was not simulated. */
   public static Simulated none(Comparison comparison) {
-    return new Simulated(comparison, 0, Map.of(), List.of());
+    return new Simulated(comparison, 0, Map.of());
   }
 
   /**
    * Simulates the candidates of a comparison.
    *
-   * @param years 0 for none, up to 100,000
+   * @param comparison the candidates
+   * @param years 0 for none, up to {@link #MOST_YEARS}
+   * @throws IllegalArgumentException when the years are outside their range
    */
   public static Simulated of(Comparison comparison, int years) {
-    if (years == 0) {
-      return none(comparison);
+    if (years < 0 || years > MOST_YEARS) {
+      throw new IllegalArgumentException(
+          "simulated years are " + years + ", but must be from 0 to " + MOST_YEARS);
     }
-    Map<Candidate, SimulatedYears> outcomes =
-        HomeStudy.ofAll(comparison, years, YearSimulation.USUAL_SEED);
-    return new Simulated(comparison, years, outcomes, Undominated.of(outcomes));
+    return years == 0
+        ? none(comparison)
+        : new Simulated(
+            comparison, years, HomeStudy.ofAll(comparison, years, YearSimulation.USUAL_SEED));
   }
 
-  /** What was simulated of a candidate. */
+  /** The candidates. */
+  public Comparison comparison() {
+    return comparison;
+  }
+
+  /** Years simulated; 0 for none. */
+  public int years() {
+    return years;
+  }
+
+  /** What was simulated of a candidate; empty for one that breaks a limit. */
   public Optional<SimulatedYears> outcome(Candidate candidate) {
     return Optional.ofNullable(outcomes.get(candidate));
+  }
+
+  /** The candidates that no other one beats. */
+  public List<Candidate> undominated() {
+    return undominated;
   }
 }

@@ -1,4 +1,16 @@
-/** Comparisons as JSON and CSV, with the unit in every name. */
+/**
+ * Results as they leave the library: comparisons as JSON and CSV, with the unit in every name, and
+ * the data that a document carries.
+ *
+ * <pre>{@code
+ * Wording words = new Wording(Locale.US, UnitSystem.US);
+ * for (QuotedHome home : job.homes()) {
+ *   String json = ComparisonJson.one(job.compare(home), words);
+ *   send(json);
+ * }
+ * publish(ComparisonJson.schema());
+ * }</pre>
+ */
 @NullMarked
 package io.github.brinewright.exchange;
 

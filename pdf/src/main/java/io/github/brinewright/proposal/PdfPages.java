@@ -14,8 +14,6 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,11 +40,7 @@ final class PdfPages {
 
   /** A job as a file that a document carries. */
   static Attachment attachment(CarriedJob job, String description) {
-    try {
-      return new Attachment(CarriedJob.FILE, "application/json", description, job.toJson());
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return new Attachment(CarriedJob.FILE, "application/json", description, job.toJson());
   }
 
   /** The file; each part begins on a page of its own. */

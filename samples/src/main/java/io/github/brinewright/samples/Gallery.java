@@ -23,7 +23,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -81,7 +80,7 @@ public final class Gallery {
   private byte[] form(String id, Dealer dealer) throws IOException {
     QuotedHome visit = job.visit(id).orElseThrow();
     Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
-    CarriedJob carried = new CarriedJob(Optional.empty(), DAY, Map.of());
+    CarriedJob carried = new CarriedJob("", DAY, Map.of());
     return new VisitSheet(dealer, job.tariffs(), cells, carried).toPdf();
   }
 

@@ -23,7 +23,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,10 +83,7 @@ class ExtremesTest {
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf(),
         new VisitSheet(
-                dealer,
-                job.tariffs(),
-                cells,
-                new CarriedJob(Optional.empty(), DAY, Map.of("sites.csv", HOMES)))
+                dealer, job.tariffs(), cells, new CarriedJob("", DAY, Map.of("sites.csv", HOMES)))
             .toPdf());
   }
 

@@ -98,7 +98,7 @@ class StandardsTest {
   }
 
   private static byte[] form(Dealer dealer, Map<String, String> cells) {
-    CarriedJob job = new CarriedJob(Optional.empty(), DAY, Map.of());
+    CarriedJob job = new CarriedJob("", DAY, Map.of());
     return new VisitSheet(dealer, JOB.tariffs(), cells, job).toPdf();
   }
 
@@ -152,9 +152,7 @@ class StandardsTest {
   private static CarriedJob carried(String id) {
     try {
       return new CarriedJob(
-          Optional.of(id),
-          DAY,
-          JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
+          id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -71,14 +71,15 @@ final class CompareCommand implements Callable<Integer> {
       return 1;
     }
     String wanted = input.siteOr(site);
-    List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
+    List<Comparison> comparisons = input.homes(wanted).stream().map(input.job()::compare).toList();
     print(comparisons, wanted != null, out);
     return input.clean() ? 0 : 1;
   }
 
   private void print(List<Comparison> comparisons, boolean single, PrintWriter out) {
-    if (years < 0 || years > 100_000) {
-      throw new UsageException("--simulate is " + years + ", but must be from 1 to 100000");
+    if (years < 0 || years > Simulated.MOST_YEARS) {
+      throw new UsageException(
+          "--simulate is " + years + ", but must be from 0 to " + Simulated.MOST_YEARS);
     }
     Wording words = new Wording(Locale.US, UnitSystem.US);
     List<Simulated> simulated =

@@ -1,12 +1,10 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.job.Job;
-import io.github.brinewright.proposal.VisitSheet;
+import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -46,12 +44,9 @@ final class FormCommand implements Callable<Integer> {
     if (!input.usable()) {
       return 1;
     }
-    Job job = input.job();
     Map<String, String> cells = site == null ? Map.of() : input.cells(site);
-    VisitSheet sheet =
-        new VisitSheet(
-            job.dealer(), job.tariffs(), cells, input.carried(Optional.empty(), dated.day()));
-    spec.commandLine().getOut().println("Form written to " + file.write(sheet.toPdf()));
+    byte[] form = Proposals.of(input.job()).form(cells, dated.day());
+    spec.commandLine().getOut().println("Form written to " + file.write(form));
     return 0;
   }
 }

@@ -1,25 +1,20 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Revision;
-import io.github.brinewright.exchange.CarriedJob;
-import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.job.Job;
-import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
-import io.github.brinewright.job.Logo;
+import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.proposal.Proposals;
+import io.github.brinewright.proposal.Reopened;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -30,30 +25,33 @@ final class JobInput {
           + " nor a proposal or a form written by this program with its data";
 
   private final JobReading reading;
-  private final JobFiles files;
-  private final Optional<PdfInput> pdf;
+  private final @Nullable PdfInput pdf;
 
-  private JobInput(JobReading reading, JobFiles files, Optional<PdfInput> pdf) {
+  private JobInput(JobReading reading, @Nullable PdfInput pdf) {
     this.reading = reading;
-    this.files = files;
     this.pdf = pdf;
   }
 
   /** Reads a job folder, or the job that came with a proposal or a filled form. */
   static JobInput read(Path path, PrintWriter err) {
     if (Files.isDirectory(path)) {
-      return read(JobFiles.in(path), Optional.empty(), err);
+      return new JobInput(JobFolder.read(path), null).reported(err);
     }
     if (!Files.isRegularFile(path)) {
       throw new UsageException(path + " " + NO_JOB);
     }
     PdfInput pdf = PdfInput.read(path);
-    pdf.note().ifPresent(err::println);
-    return read(pdf.files(), Optional.of(pdf), err);
+    if (pdf.isForm()) {
+      err.println(
+          "note: prices are those that the form brought, of "
+              + pdf.content().date()
+              + "; take today's with --prices JOBFOLDER");
+    }
+    return of(pdf, err);
   }
 
-  private static JobInput read(JobFiles files, Optional<PdfInput> pdf, PrintWriter err) {
-    return new JobInput(JobFolder.read(files), files, pdf).reported(err);
+  private static JobInput of(PdfInput pdf, PrintWriter err) {
+    return new JobInput(pdf.content().reading(), pdf).reported(err);
   }
 
   /** Reads the home of a proposal or a filled form, and all else from a job folder. */
@@ -62,8 +60,7 @@ final class JobInput {
       throw new UsageException(
           "--prices takes a folder, with a proposal or a form in place of JOBFOLDER");
     }
-    PdfInput pdf = PdfInput.read(path);
-    return read(JobFiles.in(prices).with(SiteCells.FILE, pdf.sites()), Optional.of(pdf), err);
+    return of(PdfInput.read(path).at(prices), err);
   }
 
   /** Reads what the homes of a job folder share. */
@@ -71,64 +68,61 @@ final class JobInput {
     if (!Files.isDirectory(folder)) {
       throw new UsageException(folder + " is not a folder");
     }
-    JobFiles files = JobFiles.in(folder);
-    return new JobInput(JobFolder.readWithoutHomes(files), files, Optional.empty()).reported(err);
+    return new JobInput(JobFolder.readWithoutHomes(JobFiles.in(folder)), null).reported(err);
   }
 
   /** Says what is wrong and what was assumed. */
   private JobInput reported(PrintWriter err) {
-    reading.problems().stream()
-        .map(problem -> pdf.map(from -> from.describe(problem)).orElse(problem.toString()))
-        .forEach(err::println);
+    reading.problems().stream().map(this::describe).forEach(err::println);
     reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
-    reading.job().flatMap(job -> colourNote(job.dealer().accent())).ifPresent(err::println);
+    if (usable() && Proposals.of(job()).darkensAccent()) {
+      err.println(
+          "note: accent "
+              + job().dealer().accent()
+              + " is too light to read on white (contrast below 4.5);"
+              + " it is darkened in documents");
+    }
     return this;
   }
 
-  private static Optional<String> colourNote(String accent) {
-    Ink ink = Ink.of(accent);
-    return ink.equals(ink.readable())
-        ? Optional.empty()
-        : Optional.of(
-            "note: accent "
-                + accent
-                + " is too light to read on white (contrast below 4.5); it is darkened in documents");
+  private String describe(Problem problem) {
+    return pdf == null ? problem.toString() : pdf.describe(problem);
   }
 
   /** The home asked for, or else the one that a PDF is about; null for all of a folder. */
   @Nullable String siteOr(@Nullable String asked) {
-    return asked == null ? pdf.map(PdfInput::site).orElse(null) : asked;
+    return asked == null && pdf != null ? pdf.content().homeId() : asked;
   }
 
-  /** What a comparison changes against the proposal that was reopened here. */
-  Revision revisedBy(Comparison now) {
-    PdfInput earlier =
-        pdf.orElseThrow(() -> new UsageException("--since takes a proposal that carries its data"));
-    String site = now.home().site().id();
-    if (!usable() || !earlier.site().equals(site)) {
+  /**
+   * The earlier proposal that a revised one goes by.
+   *
+   * @param home the one to propose for
+   */
+  static Reopened earlier(Path path, QuotedHome home, PrintWriter err) {
+    if (!Files.isRegularFile(path)) {
+      throw new UsageException("--since takes a proposal that carries its data");
+    }
+    PdfInput pdf = PdfInput.read(path);
+    JobInput input = of(pdf, err);
+    String asked = home.site().id();
+    if (!pdf.content().homeId().equals(asked)) {
       throw new UsageException(
-          "the earlier proposal is about home \"" + earlier.site() + "\", not \"" + site + "\"");
+          "the earlier proposal is about home \""
+              + pdf.content().homeId()
+              + "\", not \""
+              + asked
+              + "\"");
     }
-    Comparison before = job().compare(visits(site).get(0));
-    return Revision.between(before, earlier.date(), now);
-  }
-
-  /** The job with one home, for a proposal to carry, or without any, for a form. */
-  CarriedJob carried(Optional<String> site, LocalDate date) {
-    Optional<Logo> logo = job().dealer().logo();
-    try {
-      Map<String, String> texts =
-          site.isPresent()
-              ? JobExcerpt.of(files, logo, site.get())
-              : JobExcerpt.withoutHomes(files, logo);
-      return new CarriedJob(site, date, texts);
-    } catch (IOException unreadable) {
-      throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
+    if (!input.hasHomes()) {
+      throw new UsageException(path + " carries data with the errors above");
     }
+    return pdf.content();
   }
 
   /** The cells of a home as they stand in sites.csv, free of errors or not. */
   Map<String, String> cells(String siteId) {
+    JobFiles files = job().files();
     try {
       return SiteCells.of(files, siteId)
           .orElseThrow(
@@ -165,7 +159,7 @@ final class JobInput {
   }
 
   /** The homes asked for: one by its id, or all. */
-  List<QuotedHome> visits(@Nullable String siteId) {
+  List<QuotedHome> homes(@Nullable String siteId) {
     if (siteId == null) {
       return job().visits();
     }
@@ -179,8 +173,6 @@ final class JobInput {
   }
 
   private String ids() {
-    return job().visits().stream()
-        .map(visit -> visit.site().id())
-        .collect(Collectors.joining(", "));
+    return job().visits().stream().map(home -> home.site().id()).collect(Collectors.joining(", "));
   }
 }

@@ -1,10 +1,8 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
-import io.github.brinewright.proposal.ComparisonPage;
-import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
@@ -13,7 +11,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -93,14 +90,12 @@ final class ProposeCommand implements Callable<Integer> {
       err.println("Nothing was written.");
       return 1;
     }
-    if (since != null && which.all && input.job().visits().size() > 1) {
-      throw new UsageException("--since is about one home; name it with --site");
-    }
-    List<QuotedHome> visits = input.visits(which.site);
+    List<QuotedHome> homes = input.homes(which.site);
+    Proposals proposals = proposals(input.job(), homes);
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     LocalDate day = dated.day();
-    int failed = writeAll(visits, visit -> write(visit, input, target, day));
+    int failed = writeAll(homes, home -> write(proposals, home, target, day));
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
     spec.commandLine()
         .getOut()
@@ -109,9 +104,27 @@ final class ProposeCommand implements Callable<Integer> {
                 + " written to "
                 + target
                 + ": "
-                + (visits.size() - failed)
+                + (homes.size() - failed)
                 + refused);
     return input.clean() && failed == 0 ? 0 : 1;
+  }
+
+  /** The documents asked for. */
+  private Proposals proposals(Job job, List<QuotedHome> homes) {
+    Proposals proposals = Proposals.of(job);
+    if (onePage) {
+      proposals = proposals.onePage();
+    }
+    if (withoutData) {
+      proposals = proposals.withoutData();
+    }
+    if (since == null) {
+      return proposals;
+    }
+    if (homes.size() > 1) {
+      throw new UsageException("--since is about one home; name it with --site");
+    }
+    return proposals.since(JobInput.earlier(since, homes.get(0), spec.commandLine().getErr()));
   }
 
   private static void createFolder(Path target) {
@@ -122,17 +135,17 @@ final class ProposeCommand implements Callable<Integer> {
     }
   }
 
-  private int writeAll(List<QuotedHome> visits, Consumer<QuotedHome> writing) {
-    Progress progress = new Progress(visits.size(), which.all);
+  private int writeAll(List<QuotedHome> homes, Consumer<QuotedHome> writing) {
+    Progress progress = new Progress(homes.size(), which.all);
     int failed = 0;
-    for (QuotedHome visit : visits) {
+    for (QuotedHome home : homes) {
       try {
-        writing.accept(visit);
+        writing.accept(home);
       } catch (RuntimeException failure) {
         failed++;
         spec.commandLine()
             .getErr()
-            .println("home " + visit.site().id() + ": not written: " + failure.getMessage());
+            .println("home " + home.site().id() + ": not written: " + failure.getMessage());
       }
       progress.step();
     }
@@ -140,35 +153,11 @@ final class ProposeCommand implements Callable<Integer> {
     return failed;
   }
 
-  private void write(QuotedHome visit, JobInput input, Path target, LocalDate day) {
-    Comparison comparison = input.job().compare(visit);
-    String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
-    byte[] pdf =
-        onePage
-            ? new ComparisonPage(comparison, input.job().dealerFor(visit), day).toPdf()
-            : proposal(comparison, visit, input, day);
+  private static void write(Proposals proposals, QuotedHome home, Path target, LocalDate day) {
     try {
-      SafeFile.write(target.resolve(name), pdf);
+      SafeFile.write(target.resolve(proposals.fileName(home)), proposals.write(home, day));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure.getMessage(), failure);
     }
-  }
-
-  private Optional<Revision> revision(Comparison now) {
-    return Optional.ofNullable(since)
-        .map(earlier -> JobInput.read(earlier, spec.commandLine().getErr()).revisedBy(now));
-  }
-
-  private byte[] proposal(Comparison comparison, QuotedHome visit, JobInput input, LocalDate day) {
-    return new Proposal(
-            comparison,
-            input.job().study(comparison),
-            input.job().dealerFor(visit),
-            day,
-            withoutData
-                ? Optional.empty()
-                : Optional.of(input.carried(Optional.of(visit.site().id()), day)),
-            revision(comparison))
-        .toPdf();
   }
 }

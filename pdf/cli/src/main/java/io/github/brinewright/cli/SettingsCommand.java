@@ -1,14 +1,14 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.job.QuotedHome;
-import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.proposal.CandidateChoice;
+import io.github.brinewright.proposal.Proposals;
+import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.softener.Control;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -65,35 +65,26 @@ final class SettingsCommand implements Callable<Integer> {
     if (home == null) {
       throw new UsageException("name a home with --site");
     }
-    QuotedHome visit = input.visits(home).get(0);
-    Comparison comparison = input.job().compare(visit);
-    var candidate =
-        comparison.candidates().stream()
-            .filter(each -> each.softener().id().equals(unit))
-            .filter(wanted())
-            .findFirst()
-            .orElseThrow(() -> new UsageException(notFound(comparison)));
-    SettingsSheet sheet =
-        new SettingsSheet(comparison, candidate, input.job().dealer(), dated.day());
-    spec.commandLine().getOut().println("Settings sheet written to " + file.write(sheet.toPdf()));
+    byte[] sheet =
+        Proposals.of(input.job())
+            .settings(input.homes(home).get(0), choice(), dated.day())
+            .orElseThrow(() -> new UsageException(notFound(input.job())));
+    spec.commandLine().getOut().println("Settings sheet written to " + file.write(sheet));
     return 0;
   }
 
-  private Predicate<io.github.brinewright.comparison.Candidate> wanted() {
-    return candidate ->
-        (control == null || candidate.setup().control() == control)
-            && (dosage == null
-                || candidate
-                    .setup()
-                    .dosage()
-                    .filter(d -> Math.abs(d.poundsPerCubicFoot() - dosage) < 1e-6)
-                    .isPresent());
+  private CandidateChoice choice() {
+    CandidateChoice choice = CandidateChoice.ofSoftener(Objects.requireNonNull(unit));
+    if (control != null) {
+      choice = choice.control(control);
+    }
+    return dosage == null ? choice : choice.dosage(SaltDosage.ofPoundsPerCubicFoot(dosage));
   }
 
-  private String notFound(Comparison comparison) {
+  private String notFound(Job job) {
     String known =
-        comparison.bestOfEachUnit().stream()
-            .map(candidate -> candidate.softener().id())
+        job.comparer().offers().stream()
+            .map(offer -> offer.softener().id())
             .sorted()
             .collect(Collectors.joining(", "));
     return "there is no unit \""

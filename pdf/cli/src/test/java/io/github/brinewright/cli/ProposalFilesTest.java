@@ -3,10 +3,9 @@ package io.github.brinewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.exchange.CarriedJob;
-import io.github.brinewright.internal.document.PdfReader;
+import io.github.brinewright.proposal.Reopened;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
@@ -96,10 +95,14 @@ class ProposalFilesTest extends CommandTest {
           .contains("What changed since May 2, 2026")
           .contains("Hardness of the water 18.0 gpg 21.0 gpg");
     }
-    assertThat(run("propose", job, "--site", "B2", "--since", earlier, "--out", second))
-        .isEqualTo(1);
+    String third = folder.resolve("third").toString();
+    assertThat(run("propose", job, "--site", "B2", "--since", earlier, "--out", third))
+        .isEqualTo(2);
     assertThat(err.toString()).contains("is about home \"A1\", not \"B2\"");
-    assertThat(run("propose", job, "--all", "--since", earlier, "--out", second)).isEqualTo(2);
+    assertThat(run("propose", job, "--all", "--since", earlier, "--out", third)).isEqualTo(2);
+    assertThat(run("propose", job, "--site", "A1", "--since", job, "--out", third)).isEqualTo(2);
+    assertThat(err.toString()).contains("--since takes a proposal that carries its data");
+    assertThat(Path.of(third)).doesNotExist();
   }
 
   private void writeLogo(int width, int height) throws IOException {
@@ -135,14 +138,14 @@ class ProposalFilesTest extends CommandTest {
   }
 
   @Test
-  void aProposalCarriesNothingOfOtherCustomers() throws IOException {
+  void aProposalCarriesNothingOfOtherCustomers() throws Exception {
     Path target = folder.resolve("out");
     run("propose", folder.toString(), "--all", "--out", target.toString());
-    byte[] pdf = Files.readAllBytes(target.resolve("proposal-B2.pdf"));
-    byte[] json = PdfReader.attachment(pdf, CarriedJob.FILE).orElseThrow();
+    CarriedJob carried =
+        Reopened.read(Files.readAllBytes(target.resolve("proposal-B2.pdf"))).carried();
 
-    assertThat(new String(json, StandardCharsets.UTF_8)).contains("Ben").doesNotContain("Ann");
-    assertThat(CarriedJob.fromJson(json).site()).contains("B2");
+    assertThat(carried.site()).isEqualTo("B2");
+    assertThat(carried.files().toString()).contains("Ben").doesNotContain("Ann");
   }
 
   @Test

@@ -1,0 +1,12 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.job.QuotedHome;
+
+/**
+ * A document of one home.
+ *
+ * @param home that it is about
+ * @param fileName its usual name
+ * @param pdf bytes of the file, not to be changed
+ */
+public record HomeDocument(QuotedHome home, String fileName, byte[] pdf) {}

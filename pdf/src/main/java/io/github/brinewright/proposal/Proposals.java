@@ -1,0 +1,190 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.QuotedHome;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * All documents of a job, as the command line writes them: each proposal with a study of the year,
+ * in the language of the home, carrying the data by which it can be opened again. Immutable; the
+ * same job, home and date give the same bytes.
+ *
+ * <pre>{@code
+ * Job job = JobFolder.read(Path.of("job")).job().orElseThrow();
+ * byte[] pdf = Proposals.of(job).write(job.homes().get(0), LocalDate.now());
+ * byte[] page = Proposals.of(job).onePage().write(job.homes().get(0), LocalDate.now());
+ * }</pre>
+ */
+public final class Proposals {
+  private final Job job;
+  private final boolean onePage;
+  private final boolean withData;
+  private final @Nullable Earlier earlier;
+
+  /** An earlier quote for the same home. */
+  private record Earlier(Comparison comparison, LocalDate date) {}
+
+  private Proposals(Job job, boolean onePage, boolean withData, @Nullable Earlier earlier) {
+    this.job = job;
+    this.onePage = onePage;
+    this.withData = withData;
+    this.earlier = earlier;
+  }
+
+  /**
+   * The documents of a job.
+   *
+   * @param job with the homes, the price list and the dealer
+   */
+  public static Proposals of(Job job) {
+    return new Proposals(job, false, true, null);
+  }
+
+  /** Proposals that carry no data, and so cannot be opened again. */
+  public Proposals withoutData() {
+    return new Proposals(job, onePage, false, earlier);
+  }
+
+  /** The one-page comparison of three sizes in place of the proposal. */
+  public Proposals onePage() {
+    return new Proposals(job, true, withData, earlier);
+  }
+
+  /**
+   * Revised proposals, which say what has changed.
+   *
+   * @param earlier proposal for the same home
+   * @throws IllegalArgumentException when its data have errors, so that it gives no comparison
+   */
+  public Proposals since(Reopened earlier) {
+    Comparison before =
+        earlier
+            .comparison()
+            .orElseThrow(
+                () -> new IllegalArgumentException("the data of the earlier proposal have errors"));
+    return since(before, earlier.date());
+  }
+
+  /**
+   * Revised proposals, which say what has changed.
+   *
+   * @param before what was proposed for the same home
+   * @param date of that proposal
+   */
+  public Proposals since(Comparison before, LocalDate date) {
+    return new Proposals(job, onePage, withData, new Earlier(before, date));
+  }
+
+  /**
+   * The document of a home as PDF.
+   *
+   * @param home of this job
+   * @param date of the document
+   * @throws IllegalArgumentException when it is to revise a proposal for another home, or is to
+   *     carry data and the job's files do not have the home
+   */
+  public byte[] write(QuotedHome home, LocalDate date) {
+    Comparison comparison = job.compare(home);
+    Dealer dealer = job.dealerFor(home);
+    return onePage
+        ? new ComparisonPage(comparison, dealer, date).toPdf()
+        : new Proposal(
+                comparison,
+                job.study(comparison),
+                dealer,
+                date,
+                Optional.ofNullable(carried(home, date)),
+                Optional.ofNullable(revision(comparison)))
+            .toPdf();
+  }
+
+  private @Nullable CarriedJob carried(QuotedHome home, LocalDate date) {
+    return withData ? Carrying.home(job, home, date) : null;
+  }
+
+  private @Nullable Revision revision(Comparison now) {
+    if (earlier == null) {
+      return null;
+    }
+    String before = earlier.comparison().home().site().id();
+    if (!before.equals(now.home().site().id())) {
+      throw new IllegalArgumentException(
+          "the earlier proposal is about home \""
+              + before
+              + "\", not \""
+              + now.home().site().id()
+              + "\"");
+    }
+    return Revision.between(earlier.comparison(), earlier.date(), now);
+  }
+
+  /**
+   * The documents of all homes, in the order of the job. Each is written when the stream comes to
+   * it; the stream may be made parallel.
+   *
+   * @param date of the documents
+   */
+  public Stream<HomeDocument> all(LocalDate date) {
+    return job.visits().stream()
+        .map(home -> new HomeDocument(home, fileName(home), write(home, date)));
+  }
+
+  /** The usual name of a home's document, as in {@code proposal-A1.pdf}. */
+  public String fileName(QuotedHome home) {
+    return (onePage ? "comparison-" : "proposal-") + home.site().id() + ".pdf";
+  }
+
+  /**
+   * The installer's settings sheet as PDF. It is in the dealer's language and not in that of the
+   * home, because the installer reads it.
+   *
+   * @param home of this job
+   * @param choice which candidate is set up
+   * @param date of the sheet
+   * @return empty when the home has no such candidate
+   */
+  public Optional<byte[]> settings(QuotedHome home, CandidateChoice choice, LocalDate date) {
+    Comparison comparison = job.compare(home);
+    return choice
+        .in(comparison)
+        .map(candidate -> new SettingsSheet(comparison, candidate, job.dealer(), date).toPdf());
+  }
+
+  /**
+   * A blank form for a site visit as PDF, in the dealer's language, because the dealer fills it. It
+   * carries the job without its homes.
+   *
+   * @param date of the form
+   */
+  public byte[] form(LocalDate date) {
+    return form(Map.of(), date);
+  }
+
+  /**
+   * A form for a site visit that begins with what is known of a home.
+   *
+   * @param cells of sites.csv by column, as {@code SiteCells} reads them; may have errors
+   * @param date of the form
+   */
+  public byte[] form(Map<String, String> cells, LocalDate date) {
+    return new VisitSheet(job.dealer(), job.tariffs(), cells, Carrying.noHome(job, date)).toPdf();
+  }
+
+  /**
+   * Whether the dealer's accent is too light to read on white (contrast below 4.5 by WCAG 2.1), so
+   * that documents darken it.
+   */
+  public boolean darkensAccent() {
+    Ink accent = Ink.of(job.dealer().accent());
+    return !accent.equals(accent.readable());
+  }
+}

@@ -1,0 +1,169 @@
+package io.github.brinewright.proposal;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.exchange.ReopenException;
+import io.github.brinewright.exchange.ReopenException.Reason;
+import io.github.brinewright.internal.document.PdfReader;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.JobReading;
+import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SiteCells;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A proposal, or the filled form of a site visit, opened again: the job that it carries with the
+ * one home that it is about.
+ *
+ * <pre>{@code
+ * Reopened earlier = Reopened.read(Files.readAllBytes(path));
+ * earlier.problems().forEach(System.err::println);
+ * earlier.comparison().flatMap(Comparison::recommended).ifPresent(System.out::println);
+ * }</pre>
+ */
+public final class Reopened {
+  private static final int HEADER_WITHIN = 1024;
+
+  private final CarriedJob carried;
+  private final @Nullable FilledVisit visit;
+  private final JobReading reading;
+
+  private Reopened(CarriedJob carried, @Nullable FilledVisit visit, JobFiles prices)
+      throws ReopenException {
+    this.carried = carried;
+    this.visit = visit;
+    reading = reading(prices.with(SiteCells.FILE, sites()));
+  }
+
+  /**
+   * Opens a document again.
+   *
+   * @param pdf the bytes of the file
+   * @throws ReopenException with a reason when it is none that can be opened again
+   */
+  public static Reopened read(byte[] pdf) throws ReopenException {
+    CarriedJob carried = CarriedJob.fromJson(attached(pdf));
+    return new Reopened(
+        carried, carried.ofForm() ? filled(pdf) : null, JobFiles.of(carried.files()));
+  }
+
+  private static byte[] attached(byte[] pdf) throws ReopenException {
+    int head = Math.min(HEADER_WITHIN, pdf.length);
+    if (!new String(pdf, 0, head, StandardCharsets.ISO_8859_1).contains("%PDF-")) {
+      throw new ReopenException(Reason.NOT_A_PDF, "the bytes do not begin as a PDF does", null);
+    }
+    try {
+      return PdfReader.attachment(pdf, CarriedJob.FILE)
+          .orElseThrow(
+              () ->
+                  new ReopenException(
+                      Reason.NO_DATA, "no file " + CarriedJob.FILE + " is attached", null));
+    } catch (IOException unreadable) {
+      throw new ReopenException(
+          Reason.DAMAGED, String.valueOf(unreadable.getMessage()), unreadable);
+    }
+  }
+
+  private static FilledVisit filled(byte[] pdf) throws ReopenException {
+    try {
+      return FilledVisit.read(pdf)
+          .orElseThrow(
+              () -> new ReopenException(Reason.FIELDS_LOST, "the form has no fields", null));
+    } catch (IOException unreadable) {
+      throw new ReopenException(
+          Reason.DAMAGED, String.valueOf(unreadable.getMessage()), unreadable);
+    }
+  }
+
+  private static JobReading reading(JobFiles files) throws ReopenException {
+    try {
+      return JobFolder.read(files);
+    } catch (IllegalArgumentException notBase64) {
+      throw new ReopenException(
+          Reason.MALFORMED_DATA, String.valueOf(notBase64.getMessage()), notBase64);
+    }
+  }
+
+  /** The text of sites.csv with the home. */
+  private String sites() {
+    return visit == null ? carried.files().getOrDefault(SiteCells.FILE, "") : visit.csv();
+  }
+
+  /**
+   * The same home with everything else of another job: its dealer, price list and tariffs.
+   *
+   * @param prices files of the other job; its sites.csv is passed over
+   * @throws ReopenException with {@link Reason#MALFORMED_DATA} when the files cannot be understood
+   */
+  public Reopened atPricesOf(JobFiles prices) throws ReopenException {
+    return new Reopened(carried, visit, prices);
+  }
+
+  /** What came of reading the job: the job itself, its problems. */
+  public JobReading reading() {
+    return reading;
+  }
+
+  /** The job with its one home; empty when a file that all homes share has errors. */
+  public Optional<Job> job() {
+    return reading.job();
+  }
+
+  /** Everything that is wrong with the job or the home. */
+  public List<Problem> problems() {
+    return reading.problems();
+  }
+
+  /** What was taken from built-in defaults. */
+  public List<String> notes() {
+    return job().map(Job::notes).orElse(List.of());
+  }
+
+  /** Id of the home that it is about; empty where a form has none. */
+  public String homeId() {
+    return visit == null ? carried.site() : visit.cells().getOrDefault("site_id", "");
+  }
+
+  /** The home that it is about; empty when it has errors. */
+  public Optional<QuotedHome> home() {
+    return job().flatMap(job -> job.visit(homeId()));
+  }
+
+  /** The candidates of the home, as the document showed them; empty when there are errors. */
+  public Optional<Comparison> comparison() {
+    return job().flatMap(job -> home().map(job::compare));
+  }
+
+  /** Date of the document, and so of the prices that it carries. */
+  public LocalDate date() {
+    return carried.date();
+  }
+
+  /** What was filled into a form; empty for a proposal. */
+  public Optional<FilledVisit> visit() {
+    return Optional.ofNullable(visit);
+  }
+
+  /** The data as they came with the document, to be kept elsewhere. */
+  public CarriedJob carried() {
+    return carried;
+  }
+
+  /**
+   * A problem in the words of the document that it came with: of a form, the label of its field.
+   *
+   * @param problem one of {@link #problems}
+   * @param file name of the document
+   */
+  public String describe(Problem problem, String file) {
+    return visit == null ? problem.toString() : visit.describe(problem, file);
+  }
+}
