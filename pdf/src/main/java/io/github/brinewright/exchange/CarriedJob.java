@@ -75,7 +75,7 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
    *     {@link Reason#MALFORMED_DATA} when it is not such data
    */
   public static CarriedJob fromJson(byte[] json) throws ReopenException {
-    Map<String, Object> fields = parsed(json);
+    Map<?, ?> fields = parsed(json);
     if (!(fields.get("version") instanceof Number version)) {
       throw malformed("the data name no version", null);
     }
@@ -93,15 +93,18 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
     return new CarriedJob(text(fields, "site"), date(fields), files);
   }
 
-  private static Map<String, Object> parsed(byte[] json) throws ReopenException {
+  private static Map<?, ?> parsed(byte[] json) throws ReopenException {
     try {
-      return JSON.std.mapFrom(new String(json, StandardCharsets.UTF_8));
+      if (JSON.std.anyFrom(new String(json, StandardCharsets.UTF_8)) instanceof Map<?, ?> fields) {
+        return fields;
+      }
     } catch (IOException notJson) {
-      throw malformed("the data are not a JSON object", notJson);
+      throw malformed("the data are not JSON", notJson);
     }
+    throw malformed("the data are not a JSON object", null);
   }
 
-  private static LocalDate date(Map<String, Object> fields) throws ReopenException {
+  private static LocalDate date(Map<?, ?> fields) throws ReopenException {
     try {
       return LocalDate.parse(text(fields, "date"));
     } catch (DateTimeException notIso) {
@@ -109,7 +112,7 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
     }
   }
 
-  private static String text(Map<String, Object> fields, String name) {
+  private static String text(Map<?, ?> fields, String name) {
     return fields.get(name) instanceof String text ? text : "";
   }
 

@@ -107,7 +107,7 @@ public final class Reopened {
     return new Reopened(carried, visit, prices);
   }
 
-  /** What came of reading the job: the job itself, its problems. */
+  /** What came of reading the job: the job itself with its notes, its problems. */
   public JobReading reading() {
     return reading;
   }
@@ -120,11 +120,6 @@ public final class Reopened {
   /** Everything that is wrong with the job or the home. */
   public List<Problem> problems() {
     return reading.problems();
-  }
-
-  /** What was taken from built-in defaults. */
-  public List<String> notes() {
-    return job().map(Job::notes).orElse(List.of());
   }
 
   /** Id of the home that it is about; empty where a form has none. */
