@@ -78,7 +78,15 @@ final class SettingsCommand implements Callable<Integer> {
     if (control != null) {
       choice = choice.control(control);
     }
-    return dosage == null ? choice : choice.dosage(SaltDosage.ofPoundsPerCubicFoot(dosage));
+    return dosage == null ? choice : choice.dosage(saltDosage(dosage));
+  }
+
+  private static SaltDosage saltDosage(double pounds) {
+    try {
+      return SaltDosage.ofPoundsPerCubicFoot(pounds);
+    } catch (IllegalArgumentException outOfRange) {
+      throw new UsageException("--dosage is " + pounds + ": " + outOfRange.getMessage());
+    }
   }
 
   private String notFound(Job job) {

@@ -11,6 +11,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CommandLineTest extends CommandTest {
   private static Map<String, Object> json(String text) throws IOException {
@@ -159,5 +161,47 @@ class CommandLineTest extends CommandTest {
   void theTableMarksTheRecommendedInWords() {
     assertThat(run("compare", folder.toString(), "--site", "A1")).isZero();
     assertThat(out.toString()).contains("RECOMMENDED", "keeps all", "compensated hardness 18.0");
+  }
+
+  /** ISO 4217: yen have no decimals, Kuwaiti dinars three. */
+  @ParameterizedTest
+  @CsvSource({"JPY,180500,¥180", "KWD,361.125,KWD", "EUR,1180.25,€1"})
+  void amountsAreInTheCurrencyOfTheDealer(String currency, String price, String printed)
+      throws IOException {
+    Files.writeString(folder.resolve("dealer.properties"), "currency=" + currency + "\n");
+    Files.writeString(
+        folder.resolve("units.csv"),
+        "unit_id,resin_ft3,dosages_lb_per_ft3,price\nU1,1.5,6," + price + "\n");
+
+    assertThat(run("compare", folder.toString(), "--site", "A1")).as(err.toString()).isZero();
+    assertThat(out.toString().lines().filter(line -> line.startsWith("price")))
+        .singleElement()
+        .asString()
+        .contains(printed)
+        .doesNotContain("$");
+    assertThat(run("propose", folder.toString(), "--all", "--out", folder.toString())).isZero();
+  }
+
+  @Test
+  void aDosageOutsideItsRangeIsWrongUsage() {
+    String job = folder.toString();
+    String target = folder.resolve("s.pdf").toString();
+    for (String dosage : new String[] {"-5", "0", "NaN", "Infinity", "1e300"}) {
+      assertThat(
+              run(
+                  "settings",
+                  job,
+                  "--site",
+                  "A1",
+                  "--unit",
+                  "bed-1",
+                  "--dosage",
+                  dosage,
+                  "--out",
+                  target))
+          .as(dosage)
+          .isEqualTo(2);
+    }
+    assertThat(err.toString()).doesNotContain("Exception");
   }
 }
