@@ -1,12 +1,17 @@
 package io.github.brinewright;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noCodeUnits;
 
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The proposal builder stands on floors too. */
@@ -59,6 +64,22 @@ class ArchitectureTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.apache.pdfbox..", "org.apache.fontbox..", "org.apache.xmpbox..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void whatMayBeMissingIsNeverAskedForAsAnOptional() {
+    noCodeUnits()
+        .that()
+        .areDeclaredInClassesThat()
+        .resideInAnyPackage(ROOT + "proposal..", ROOT + "exchange..")
+        .and()
+        .areNotPrivate()
+        .should()
+        .haveRawParameterTypes(
+            DescribedPredicate.<List<JavaClass>>describe(
+                "an Optional",
+                types -> types.stream().anyMatch(type -> type.isEquivalentTo(Optional.class))))
         .check(CLASSES);
   }
 }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * One page for the homeowner: a smaller unit, the recommended one and a bigger one.
  *
  * @param comparison the home with its candidates
- * @param dealer who shows it
+ * @param dealer who shows it, writing in the language of the home: {@code Job.dealerFor(home)}
  * @param date of the page
  */
 public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate date) {
@@ -23,6 +23,6 @@ public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate dat
     Wording words = PdfPages.words(dealer);
     Kit kit = new Kit(comparison, Optional.empty(), dealer, words, date);
     String title = words.text("three.title", Figure.of(comparison.home().site().contact().name()));
-    return new PdfPages(kit, title).write(List.of(new ThreeSizes(kit).block()), Optional.empty());
+    return new PdfPages(kit, title).write(List.of(new ThreeSizes(kit).block()), null);
   }
 }

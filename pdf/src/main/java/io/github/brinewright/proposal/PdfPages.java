@@ -15,7 +15,7 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Plans the pages of a document, draws them with their footers, and makes the file. */
 final class PdfPages {
@@ -44,7 +44,7 @@ final class PdfPages {
   }
 
   /** The file; each part begins on a page of its own. */
-  byte[] write(List<Block> parts, Optional<Attachment> attachment) {
+  byte[] write(List<Block> parts, @Nullable Attachment attachment) {
     List<List<Planner.Placed>> pages = Planner.plan(frame.text(), parts);
     var description =
         new PdfDocument.Description(
@@ -55,7 +55,9 @@ final class PdfPages {
         pages.get(i).forEach(placed -> draw(placed, canvas));
         footer(canvas, i + 1, pages.size());
       }
-      attachment.ifPresent(document::attach);
+      if (attachment != null) {
+        document.attach(attachment);
+      }
       return document.finish(stationery.root());
     }
   }

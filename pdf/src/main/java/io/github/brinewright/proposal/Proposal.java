@@ -22,50 +22,56 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A proposal for one home as PDF. The same comparison, dealer and date give the same bytes.
+ * A proposal for one home as PDF. The same comparison, dealer and date give the same bytes. {@link
+ * Proposals} writes it of a job, with all that belongs to it.
  *
  * @param comparison what to propose
  * @param study of a year in the home; without one its section is left out
  * @param dealer who proposes it
  * @param date of the proposal
- * @param carried the job that the file carries, so that it can be opened again
- * @param revision what it changes against an earlier proposal
+ * @param carried the job that the file carries, so that it can be opened again; null for none
+ * @param revision what it changes against an earlier proposal; null for a first one
  */
 public record Proposal(
     Comparison comparison,
-    Optional<HomeStudy> study,
+    @Nullable HomeStudy study,
     Dealer dealer,
     LocalDate date,
-    Optional<CarriedJob> carried,
-    Optional<Revision> revision) {
+    @Nullable CarriedJob carried,
+    @Nullable Revision revision) {
   private static final double SECTION_GAP = 32;
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
-    this(comparison, Optional.empty(), dealer, date, Optional.empty(), Optional.empty());
+    this(comparison, null, dealer, date);
   }
 
   /** A proposal that carries no data of its own. */
-  public Proposal(Comparison comparison, Optional<HomeStudy> study, Dealer dealer, LocalDate date) {
-    this(comparison, study, dealer, date, Optional.empty(), Optional.empty());
+  public Proposal(Comparison comparison, @Nullable HomeStudy study, Dealer dealer, LocalDate date) {
+    this(comparison, study, dealer, date, null, null);
   }
 
   /** The PDF file. */
   public byte[] toPdf() {
     Wording words = PdfPages.words(dealer);
-    Kit kit = new Kit(comparison, study, dealer, words, date);
+    Kit kit = new Kit(comparison, Optional.ofNullable(study), dealer, words, date);
     String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
     return new PdfPages(kit, title)
-        .write(parts(kit), carried.map(job -> PdfPages.attachment(job, words.text("carried"))));
+        .write(
+            parts(kit),
+            carried == null ? null : PdfPages.attachment(carried, words.text("carried")));
   }
 
   private List<Block> parts(Kit kit) {
     List<Block> parts = new ArrayList<>();
     boolean any = kit.comparison().recommended().isPresent();
     parts.add(new Opening(kit).block());
-    revision.ifPresent(changes -> parts.add(new RevisedItems(kit, changes).block()));
+    if (revision != null) {
+      parts.add(new RevisedItems(kit, revision).block());
+    }
     parts.add(new WaterAndHome(kit).block());
     parts.add(new SideBySide(kit).block());
     if (any) {

@@ -99,11 +99,11 @@ public final class Proposals {
         ? new ComparisonPage(comparison, dealer, date).toPdf()
         : new Proposal(
                 comparison,
-                job.study(comparison),
+                job.study(comparison).orElse(null),
                 dealer,
                 date,
-                Optional.ofNullable(carried(home, date)),
-                Optional.ofNullable(revision(comparison)))
+                carried(home, date),
+                revision(comparison))
             .toPdf();
   }
 

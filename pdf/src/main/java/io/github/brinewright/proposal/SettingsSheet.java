@@ -12,11 +12,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The sheet by which an installer sets up one candidate, as PDF.
+ * The sheet by which an installer sets up one candidate, as PDF. It is written in the dealer's
+ * language even where the home names another, because the installer reads it.
  *
  * @param comparison the home with its candidates
  * @param candidate the one to set up
- * @param dealer who installs it
+ * @param dealer who installs it, in whose language it is
  * @param date of the sheet
  */
 public record SettingsSheet(
@@ -31,7 +32,6 @@ public record SettingsSheet(
             Figure.of(candidate.softener().name()),
             Figure.of(comparison.home().site().contact().name()));
     ControlSettings settings = new ControlSettings(kit, candidate);
-    return new PdfPages(kit, title)
-        .write(List.of(settings.block(), settings.startUp()), Optional.empty());
+    return new PdfPages(kit, title).write(List.of(settings.block(), settings.startUp()), null);
   }
 }

@@ -9,7 +9,6 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * The form of a site visit as PDF, to be filled on a screen. It carries the job it belongs to, so
@@ -35,8 +34,6 @@ public record VisitSheet(
         new Stationery(dealer, words, carried.date(), new Tag(Tag.Role.DOCUMENT));
     VisitForm form = new VisitForm(stationery, cells, tariffs);
     return new PdfPages(stationery, words.text("form.title"))
-        .write(
-            List.of(form.block()),
-            Optional.of(PdfPages.attachment(carried, words.text("form.carried"))));
+        .write(List.of(form.block()), PdfPages.attachment(carried, words.text("form.carried")));
   }
 }

@@ -65,7 +65,7 @@ public final class Gallery {
 
   private byte[] proposal(String id, Dealer dealer) {
     Comparison comparison = compare(id);
-    return new Proposal(comparison, job.study(comparison), dealer, DAY).toPdf();
+    return new Proposal(comparison, job.study(comparison).orElse(null), dealer, DAY).toPdf();
   }
 
   private byte[] settings(String id, Dealer dealer) {

@@ -79,7 +79,7 @@ class ExtremesTest {
     Comparison comparison = job.compare(visit);
     Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
     return List.of(
-        new Proposal(comparison, job.study(comparison), dealer, DAY).toPdf(),
+        new Proposal(comparison, job.study(comparison).orElse(null), dealer, DAY).toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf(),
         new VisitSheet(

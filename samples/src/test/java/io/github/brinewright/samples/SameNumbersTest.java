@@ -53,7 +53,7 @@ class SameNumbersTest {
 
   private static List<byte[]> documents(Comparison comparison, Dealer dealer) {
     return List.of(
-        new Proposal(comparison, JOB.study(comparison), dealer, DAY).toPdf(),
+        new Proposal(comparison, JOB.study(comparison).orElse(null), dealer, DAY).toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf());
   }

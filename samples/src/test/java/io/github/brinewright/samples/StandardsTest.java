@@ -31,7 +31,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -86,11 +85,11 @@ class StandardsTest {
     return List.of(
         new Proposal(
                 comparison,
-                JOB.study(comparison),
+                JOB.study(comparison).orElse(null),
                 dealer,
                 DAY,
-                Optional.of(carried(id)),
-                Optional.of(Revision.between(other(id), DAY.minusDays(30), comparison)))
+                carried(id),
+                Revision.between(other(id), DAY.minusDays(30), comparison))
             .toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf(),

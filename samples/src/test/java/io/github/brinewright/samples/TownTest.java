@@ -54,7 +54,7 @@ class TownTest {
   }
 
   private static byte[] pdf(Comparison comparison) {
-    return new Proposal(comparison, JOB.study(comparison), JOB.dealer(), DAY).toPdf();
+    return new Proposal(comparison, JOB.study(comparison).orElse(null), JOB.dealer(), DAY).toPdf();
   }
 
   private static String text(byte[] pdf) throws IOException {

@@ -37,10 +37,18 @@ final class HardnessConverter implements ITypeConverter<Hardness> {
               + String.join(", ", UNITS.keySet())
               + ", as in 22gpg");
     }
-    Hardness hardness = unit.apply(Double.parseDouble(form.group(1)));
+    Hardness hardness = hardness(unit, Double.parseDouble(form.group(1)));
     if (!hardness.isPositive()) {
       throw new TypeConversionException("a hardness of " + text + " needs no softener");
     }
     return hardness;
+  }
+
+  private static Hardness hardness(DoubleFunction<Hardness> unit, double number) {
+    try {
+      return unit.apply(number);
+    } catch (IllegalArgumentException outOfRange) {
+      throw new TypeConversionException(outOfRange.getMessage());
+    }
   }
 }
