@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.function.Function;
 
 /** A comparison as plain text for a terminal: the best setting of each unit, side by side. */
-public final class ComparisonTable {
+final class ComparisonTable {
   private static final int MOST_COLUMNS = 5;
   private static final int WIDEST = 16;
   private static final int WIDEST_SIMULATED = 20;
@@ -35,7 +35,7 @@ public final class ComparisonTable {
   }
 
   /** The comparison of one home as lines of text. */
-  public static String of(Simulated comparison, Wording words) {
+  static String of(Simulated comparison, Wording words) {
     return new ComparisonTable(comparison, words).text();
   }
 

@@ -25,7 +25,8 @@ record PdfInput(Path path, Reopened content) {
     }
   }
 
-  private static String inWords(ReopenException refused) {
+  /** Why a document stays closed, after its path. */
+  static String inWords(ReopenException refused) {
     return switch (refused.reason()) {
       case NOT_A_PDF, NO_DATA -> JobInput.NO_JOB;
       case DAMAGED ->

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -131,28 +132,22 @@ class CommandLineTest extends CommandTest {
     assertThat(run("compare", job, "--simulate", "-1")).isEqualTo(2);
   }
 
+  private int settings(Path sheet, String... options) {
+    return run(
+        Stream.concat(
+                Stream.of("settings", folder.toString(), "--site", "A1", "--unit", "bed-1"),
+                Stream.concat(Stream.of("--out", sheet.toString()), Stream.of(options)))
+            .toArray(String[]::new));
+  }
+
   @Test
   void aSettingsSheetIsWrittenForTheUnitAskedFor() throws IOException {
-    String job = folder.toString();
     Path sheet = folder.resolve("sheets/a1.pdf");
-    assertThat(run("settings", job, "--site", "A1", "--unit", "bed-1", "--out", sheet.toString()))
-        .isZero();
+    assertThat(settings(sheet)).isZero();
     assertThat(Files.readAllBytes(sheet)).startsWith("%PDF".getBytes());
 
     Path none = folder.resolve("none.pdf");
-    assertThat(
-            run(
-                "settings",
-                job,
-                "--site",
-                "A1",
-                "--unit",
-                "bed-1",
-                "--dosage",
-                "7",
-                "--out",
-                none.toString()))
-        .isEqualTo(2);
+    assertThat(settings(none, "--dosage", "7")).isEqualTo(2);
     assertThat(none).doesNotExist();
     assertThat(err.toString()).contains("there is no unit \"bed-1\" with that dosage");
   }
@@ -184,24 +179,11 @@ class CommandLineTest extends CommandTest {
 
   @Test
   void aDosageOutsideItsRangeIsWrongUsage() {
-    String job = folder.toString();
-    String target = folder.resolve("s.pdf").toString();
+    Path sheet = folder.resolve("s.pdf");
     for (String dosage : new String[] {"-5", "0", "NaN", "Infinity", "1e300"}) {
-      assertThat(
-              run(
-                  "settings",
-                  job,
-                  "--site",
-                  "A1",
-                  "--unit",
-                  "bed-1",
-                  "--dosage",
-                  dosage,
-                  "--out",
-                  target))
-          .as(dosage)
-          .isEqualTo(2);
+      assertThat(settings(sheet, "--dosage", dosage)).as(dosage).isEqualTo(2);
     }
+    assertThat(sheet).doesNotExist();
     assertThat(err.toString()).doesNotContain("Exception");
   }
 }

@@ -3,6 +3,8 @@ package io.github.brinewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.exchange.ReopenException;
+import io.github.brinewright.exchange.ReopenException.Reason;
 import io.github.brinewright.proposal.Reopened;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
@@ -13,6 +15,8 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Proposals as files: written, opened again, revised, and what they carry. */
 class ProposalFilesTest extends CommandTest {
@@ -167,5 +171,20 @@ class ProposalFilesTest extends CommandTest {
     Files.writeString(file, "%PDF-1.7 and no more");
     assertThat(run("compare", file.toString())).isEqualTo(2);
     assertThat(err.toString()).contains("cannot be opened");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "NOT_A_PDF      | is neither a folder that holds sites.csv nor a proposal or a form",
+        "NO_DATA        | is neither a folder that holds sites.csv nor a proposal or a form",
+        "DAMAGED        | cannot be opened: it is cut off, locked or damaged (details)",
+        "FIELDS_LOST    | has lost its fields, as after printing to a new file",
+        "NEWER_VERSION  | newer version of this program (details); open it with that one",
+        "MALFORMED_DATA | carries data that cannot be read (details); write it again"
+      })
+  void everyReasonThatADocumentStaysClosedHasItsWords(Reason reason, String words) {
+    assertThat(PdfInput.inWords(new ReopenException(reason, "details", null))).contains(words);
   }
 }
