@@ -39,12 +39,12 @@ final class FormCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    JobInput input =
-        JobInput.readWithoutHomes(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    Path from = Objects.requireNonNull(folder);
+    JobInput input = JobInput.readWithoutHomes(from, spec.commandLine().getErr());
     if (!input.usable()) {
       return 1;
     }
-    Map<String, String> cells = site == null ? Map.of() : input.cells(site);
+    Map<String, String> cells = site == null ? Map.of() : JobInput.cells(from, site);
     byte[] form = Proposals.of(input.job()).form(cells, dated.day());
     spec.commandLine().getOut().println("Form written to " + file.write(form));
     return 0;

@@ -120,13 +120,12 @@ final class JobInput {
     return pdf.content();
   }
 
-  /** The cells of a home as they stand in sites.csv, free of errors or not. */
-  Map<String, String> cells(String siteId) {
-    JobFiles files = job().files();
+  /** The cells of a home of a folder as they stand in sites.csv, free of errors or not. */
+  static Map<String, String> cells(Path folder, String siteId) {
     try {
-      return SiteCells.of(files, siteId)
+      return SiteCells.of(JobFiles.in(folder), siteId)
           .orElseThrow(
-              () -> new UsageException("there is no home \"" + siteId + "\" in " + files.place()));
+              () -> new UsageException("there is no home \"" + siteId + "\" in " + folder));
     } catch (IOException unreadable) {
       throw new UsageException(unreadable.getMessage());
     }
