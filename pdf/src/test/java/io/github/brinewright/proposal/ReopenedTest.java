@@ -69,7 +69,7 @@ class ReopenedTest {
 
   /** A row of sites.csv; fixtures are counted in fields of their own. */
   private static Map<String, String> row(String id) throws IOException {
-    return new TreeMap<>(SiteCells.of(TOWN.files(), id).orElseThrow());
+    return new TreeMap<>(SiteCells.of(JobFiles.in(DemoTown.FOLDER), id).orElseThrow());
   }
 
   private static Map<String, String> entries(String id) throws IOException {

@@ -3,6 +3,7 @@ package io.github.brinewright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
@@ -114,7 +115,8 @@ class FacadeTest extends CommandTest {
           DAY.toString());
       assertThat(Files.readAllBytes(target))
           .as(id)
-          .isEqualTo(Proposals.of(JOB).form(SiteCells.of(JOB.files(), id).orElseThrow(), DAY));
+          .isEqualTo(
+              Proposals.of(JOB).form(SiteCells.of(JobFiles.in(TOWN), id).orElseThrow(), DAY));
     }
   }
 
