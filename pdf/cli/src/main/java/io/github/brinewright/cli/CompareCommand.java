@@ -80,7 +80,7 @@ final class CompareCommand implements Callable<Integer> {
     if (years < 0 || years > 100_000) {
       throw new UsageException("--simulate is " + years + ", but must be from 1 to 100000");
     }
-    Wording words = new Wording(Locale.US, UnitSystem.US);
+    Wording words = Wording.of(Locale.US, UnitSystem.US);
     List<Simulated> simulated =
         comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();
     switch (format) {
