@@ -1,33 +1,98 @@
 package io.github.brinewright.words;
 
-import java.util.Arrays;
+import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.ResourceBundle;
-import java.util.ResourceBundle.Control;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** Looks texts up in one language and puts figures into them. */
 final class Messages {
-  private static final String BUNDLE = "io.github.brinewright.words.messages";
+  /** The library's own. */
+  static final Texts LIBRARY =
+      new TextFiles(
+          "messages", List.of("es", "fr"), file -> Messages.class.getResourceAsStream(file));
 
-  private final List<ResourceBundle> bundles;
+  private static final Locale FIRST = Locale.US;
 
-  Messages(Locale locale, String... more) {
-    Control exact = Control.getNoFallbackControl(Control.FORMAT_PROPERTIES);
-    ClassLoader loader = Thread.currentThread().getContextClassLoader();
-    bundles =
-        Stream.concat(Stream.of(BUNDLE), Arrays.stream(more))
-            .map(name -> ResourceBundle.getBundle(name, locale, loader, exact))
-            .toList();
+  private final Map<String, String> texts = new HashMap<>();
+  private final Plural plural;
+
+  /**
+   * The texts of a locale; later ones replace earlier ones.
+   *
+   * @throws IllegalArgumentException when a key has no text in this language, or when an embedder's
+   *     text names a figure that is not given to it
+   */
+  Messages(Locale locale, List<Texts> own) {
+    plural = Plural.of(locale);
+    Set<String> missing = new TreeSet<>(LIBRARY.keys());
+    texts.putAll(LIBRARY.in(locale));
+    for (Texts more : own) {
+      Map<String, String> added = more.in(locale);
+      refuseUnknownPlaces(added, LIBRARY.in(FIRST));
+      refuseUnknownPlaces(added, more.in(FIRST));
+      missing.addAll(more.keys());
+      texts.putAll(added);
+    }
+    missing.removeAll(texts.keySet());
+    if (!missing.isEmpty()) {
+      throw new IllegalArgumentException(
+          "there are no texts in %s for %d keys; give them as Texts: %s"
+              .formatted(
+                  locale.getDisplayLanguage(Locale.ENGLISH),
+                  missing.size(),
+                  String.join(", ", missing)));
+    }
+  }
+
+  private static void refuseUnknownPlaces(Map<String, String> added, Map<String, String> first) {
+    if (added == first) {
+      return;
+    }
+    added.forEach(
+        (key, text) -> {
+          String known = first.get(key);
+          if (known != null && (places(text) & ~places(known)) != 0) {
+            throw new IllegalArgumentException(
+                "the text of %s, \"%s\", names other figures than \"%s\""
+                    .formatted(key, text, known));
+          }
+        });
+  }
+
+  /** The places of a text, one bit each. */
+  private static long places(String text) {
+    long places = 0;
+    for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', open + 1)) {
+      places |= 1L << place(text, open);
+    }
+    return places;
+  }
+
+  private static int place(String text, int open) {
+    try {
+      return Integer.parseInt(text, open + 1, text.indexOf('}', open), 10);
+    } catch (NumberFormatException | IndexOutOfBoundsException notANumber) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" has a brace without a number such as {0}", notANumber);
+    }
   }
 
   String get(String key) {
-    return bundles.stream()
-        .filter(bundle -> bundle.containsKey(key))
-        .findFirst()
-        .orElseThrow(() -> new IllegalArgumentException("there is no text for " + key))
-        .getString(key);
+    String text = texts.get(key);
+    if (text == null) {
+      throw new IllegalArgumentException("there is no text for " + key);
+    }
+    return text;
+  }
+
+  /** The form of a text for a number; the text itself when it has one form. */
+  String get(String key, BigDecimal number) {
+    String counted = texts.get(key + plural.suffix(number));
+    return counted == null ? get(key) : counted;
   }
 
   /** Replaces each {n} of the text by the nth value; braces of values are left alone. */
@@ -37,7 +102,7 @@ final class Messages {
     for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', from)) {
       int close = text.indexOf('}', open);
       out.append(text, from, open);
-      out.append(values.get(Integer.parseInt(text.substring(open + 1, close))));
+      out.append(values.get(place(text, open)));
       from = close + 1;
     }
     return out.append(text, from, text.length()).toString();

@@ -19,13 +19,15 @@ import java.time.format.FormatStyle;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
 /**
- * Words and numbers for one locale and system of units. Not for use by several threads at once.
+ * Words and numbers for one locale and system of units. May be used by several threads at once.
  *
- * <p>The steps of a calculation are always in US units, in which their formulas hold.
+ * <p>The steps of a calculation are always in US units, in which their formulas hold. A text with a
+ * form for one and a form for more, as {@link Texts} says, is chosen by its first figure.
  */
 public final class Wording {
   private static final int MONEY_DECIMALS = 2;
@@ -33,19 +35,29 @@ public final class Wording {
   private final Locale locale;
   private final UnitSystem system;
   private final Messages messages;
-  private final NumberFormat numbers;
+  private final NumberFormat plain;
+  private final NumberFormat percent;
+  private final NumberFormat currency;
+
+  private Wording(Locale locale, UnitSystem system, List<Texts> own) {
+    this.locale = locale;
+    this.system = system;
+    messages = new Messages(locale, own);
+    plain = NumberFormat.getNumberInstance(locale);
+    percent = NumberFormat.getPercentInstance(locale);
+    currency = NumberFormat.getCurrencyInstance(locale);
+  }
 
   /**
    * Words for a locale in the given units.
    *
-   * @param moreTexts names of further resource bundles to look texts up in
+   * @param own texts beside the library's, of which later ones replace earlier ones; a language
+   *     other than English, French and Spanish must come this way
+   * @throws IllegalArgumentException when any text is missing in the locale's language, naming all
+   *     that are, or when one names a figure that it is not given
    */
-  public Wording(Locale locale, UnitSystem system, String... moreTexts) {
-    this.locale = locale;
-    this.system = system;
-    messages = new Messages(locale, moreTexts);
-    numbers = NumberFormat.getNumberInstance(locale);
-    numbers.setRoundingMode(RoundingMode.HALF_UP);
+  public static Wording of(Locale locale, UnitSystem system, Texts... own) {
+    return new Wording(locale, system, List.of(own));
   }
 
   /** The locale. */
@@ -59,14 +71,38 @@ public final class Wording {
   }
 
   private String fill(String key, List<Figure> figures) {
-    return Messages.fill(messages.get(key), figures.stream().map(this::figure).toList());
+    String text =
+        figures.stream()
+            .findFirst()
+            .flatMap(first -> decimal(first, system))
+            .map(number -> messages.get(key, number))
+            .orElseGet(() -> messages.get(key));
+    return Messages.fill(text, figures.stream().map(this::figure).toList());
   }
 
   /** A number with exactly the given decimals. */
   public String number(double value, int decimals) {
-    numbers.setMinimumFractionDigits(decimals);
-    numbers.setMaximumFractionDigits(decimals);
-    return numbers.format(BigDecimal.valueOf(value));
+    return number(rounded(value, decimals));
+  }
+
+  private String number(BigDecimal value) {
+    return format(fresh(plain), value, value.scale(), value.scale());
+  }
+
+  private static BigDecimal rounded(double value, int decimals) {
+    return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+  }
+
+  /** A format changes in use, so each use has its own. */
+  private static NumberFormat fresh(NumberFormat like) {
+    return (NumberFormat) like.clone();
+  }
+
+  private static String format(NumberFormat format, Number value, int atLeast, int atMost) {
+    format.setMinimumFractionDigits(atLeast);
+    format.setMaximumFractionDigits(atMost);
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    return format.format(value);
   }
 
   /** A figure with its unit. */
@@ -75,41 +111,58 @@ public final class Wording {
   }
 
   private String figure(Figure figure, UnitSystem units) {
-    if (figure instanceof Figure.Physical physical) {
-      return unit(UnitStyle.of(physical.value(), units).key(), bare(figure, units));
-    }
-    if (figure instanceof Figure.Heat) {
-      return unit(units == UnitSystem.US ? "fahrenheit" : "celsius", bare(figure, units));
-    }
-    if (figure instanceof Figure.Time) {
-      return unit("minute", bare(figure, units));
-    }
-    if (figure instanceof Figure.Days days) {
-      String text = bare(figure, units);
-      return unit(text.equals(number(1, days.decimals())) ? "day.one" : "day.other", text);
-    }
-    return bare(figure, units);
+    return decimal(figure, units)
+        .flatMap(number -> unit(figure, units).map(unit -> unit(unit, number)))
+        .orElseGet(() -> bare(figure, units));
   }
 
-  private String unit(String key, String number) {
-    return Messages.fill(messages.get("unit." + key), List.of(number));
+  private static Optional<String> unit(Figure figure, UnitSystem units) {
+    if (figure instanceof Figure.Physical physical) {
+      return Optional.of(UnitStyle.of(physical.value(), units).key());
+    } else if (figure instanceof Figure.Heat) {
+      return Optional.of(units == UnitSystem.US ? "fahrenheit" : "celsius");
+    } else if (figure instanceof Figure.Time) {
+      return Optional.of("minute");
+    }
+    return figure instanceof Figure.Days ? Optional.of("day") : Optional.empty();
+  }
+
+  private String unit(String unit, BigDecimal number) {
+    return Messages.fill(messages.get("unit." + unit, number), List.of(number(number)));
+  }
+
+  /** What is printed of a figure that is a number. */
+  private static Optional<BigDecimal> decimal(Figure figure, UnitSystem units) {
+    if (figure instanceof Figure.Physical physical) {
+      return Optional.of(physical(physical, units));
+    } else if (figure instanceof Figure.Heat heat) {
+      double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
+      return Optional.of(rounded(degrees, 0));
+    } else if (figure instanceof Figure.Number number) {
+      return Optional.of(rounded(number.value(), number.decimals()));
+    } else if (figure instanceof Figure.Days days) {
+      return Optional.of(rounded(days.days(), days.decimals()));
+    } else if (figure instanceof Figure.Time time) {
+      return Optional.of(rounded(Minutes.of(time.value()), time.decimals()));
+    }
+    return Optional.empty();
+  }
+
+  private static BigDecimal physical(Figure.Physical physical, UnitSystem units) {
+    Quantity<?> value = physical.value();
+    UnitStyle style = UnitStyle.of(value, units);
+    int decimals = physical.decimals() == Figure.USUAL ? style.decimals() : physical.decimals();
+    return rounded(style.number().applyAsDouble(value), decimals);
   }
 
   /** A figure without its unit. */
   private String bare(Figure figure, UnitSystem units) {
-    if (figure instanceof Figure.Physical physical) {
-      return physical(physical, units);
-    } else if (figure instanceof Figure.Heat heat) {
-      double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
-      return number(degrees, 0);
-    } else if (figure instanceof Figure.Number number) {
-      return number(number.value(), number.decimals());
-    } else if (figure instanceof Figure.Share share) {
-      return share(share);
-    } else if (figure instanceof Figure.Days days) {
-      return number(days.days(), days.decimals());
-    } else if (figure instanceof Figure.Time time) {
-      return number(Minutes.of(time.value()), time.decimals());
+    return decimal(figure, units).map(this::number).orElseGet(() -> word(figure));
+  }
+
+  private String word(Figure figure) {
+    if (figure instanceof Figure.Share share) {
+      return format(fresh(percent), share.fraction(), share.decimals(), share.decimals());
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
     } else if (figure instanceof Figure.Estimate estimate) {
@@ -120,21 +173,6 @@ public final class Wording {
       return term(term.value());
     }
     throw new IllegalStateException("no way to write " + figure);
-  }
-
-  private String physical(Figure.Physical physical, UnitSystem units) {
-    Quantity<?> value = physical.value();
-    UnitStyle style = UnitStyle.of(value, units);
-    int decimals = physical.decimals() == Figure.USUAL ? style.decimals() : physical.decimals();
-    return number(style.number().applyAsDouble(value), decimals);
-  }
-
-  private String share(Figure.Share share) {
-    NumberFormat percent = NumberFormat.getPercentInstance(locale);
-    percent.setMinimumFractionDigits(share.decimals());
-    percent.setMaximumFractionDigits(share.decimals());
-    percent.setRoundingMode(RoundingMode.HALF_UP);
-    return percent.format(share.fraction());
   }
 
   /** A figure without its unit, for the first of a pair. */
@@ -151,8 +189,8 @@ public final class Wording {
   /** The volume of a bed: cubic feet or liters. */
   public String resin(Volume volume) {
     return system == UnitSystem.US
-        ? unit("ft3", number(volume.cubicFeet(), 2))
-        : unit("L", number(volume.litres(), 0));
+        ? unit("ft3", rounded(volume.cubicFeet(), 2))
+        : unit("L", rounded(volume.litres(), 0));
   }
 
   /** Money to the cent, or a price for each unit with up to four decimals. */
@@ -166,12 +204,9 @@ public final class Wording {
   }
 
   private String money(BigMoney amount, int atLeast, int atMost) {
-    NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+    NumberFormat format = fresh(currency);
     format.setCurrency(amount.getCurrencyUnit().toCurrency());
-    format.setMinimumFractionDigits(atLeast);
-    format.setMaximumFractionDigits(atMost);
-    format.setRoundingMode(RoundingMode.HALF_UP);
-    return format.format(amount.getAmount());
+    return format(format, amount.getAmount(), atLeast, atMost);
   }
 
   /** The name of a word of the trade. */

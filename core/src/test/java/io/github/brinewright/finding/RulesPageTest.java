@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 
 /** The page of all rules. */
 class RulesPageTest {
-  private final Wording words = new Wording(Locale.US, UnitSystem.US);
+  private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
   private static List<Rule<?>> rules() {
     return Stream.<Rule<?>>concat(

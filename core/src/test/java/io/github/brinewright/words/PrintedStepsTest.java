@@ -51,7 +51,7 @@ class PrintedStepsTest {
   private static final Set<StepKind> ROUNDED_TO_A_LIMIT =
       EnumSet.of(StepKind.CLOCK_DAYS, StepKind.EXPECTED_DAYS_METERED);
 
-  private final Wording words = new Wording(Locale.US, UnitSystem.US);
+  private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
   @Test
   void aReaderWithAPocketCalculatorGetsThePrintedResult() {

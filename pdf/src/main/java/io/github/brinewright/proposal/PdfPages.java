@@ -19,7 +19,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Plans the pages of a document, draws them with their footers, and makes the file. */
 final class PdfPages {
-  private static final String TEXTS = "io.github.brinewright.internal.section.texts";
   private static final double FOOTER_BASELINE = 34;
 
   private final Stationery stationery;
@@ -35,7 +34,7 @@ final class PdfPages {
   /** The words of a dealer's documents. */
   static Wording words(Dealer dealer) {
     UnitSystem system = dealer.units() == UnitSystem.METRIC ? UnitSystem.METRIC : UnitSystem.US;
-    return new Wording(dealer.locale(), system, TEXTS);
+    return DocumentTexts.words(dealer.locale(), system);
   }
 
   /** A job as a file that a document carries. */

@@ -15,7 +15,7 @@ import org.joda.money.Money;
 
 /** Writes a table of what a meter saves against a clock on the bed recommended to each home. */
 public final class ClockAgainstMeter {
-  private static final Wording WORDS = new Wording(Locale.US, UnitSystem.US);
+  private static final Wording WORDS = Wording.of(Locale.US, UnitSystem.US);
 
   private ClockAgainstMeter() {}
 

@@ -24,7 +24,7 @@ public final class OneHome {
     Comparison comparison =
         PriceList.of(BuiltInOffers.all(CurrencyUnit.USD))
             .compare(site, Tariff.placeholder(CurrencyUnit.USD));
-    Wording words = new Wording(Locale.US, UnitSystem.US);
+    Wording words = Wording.of(Locale.US, UnitSystem.US);
     comparison
         .recommended()
         .ifPresent(candidate -> System.out.println(candidate.softener().name()));

@@ -34,7 +34,7 @@ final class PrintedNumbers {
   }
 
   PrintedNumbers allowAllOf(Comparison comparison) throws IOException {
-    Wording words = new Wording(Locale.US, UnitSystem.US);
+    Wording words = Wording.of(Locale.US, UnitSystem.US);
     allowTree(JSON.std.anyFrom(ComparisonJson.one(comparison, words)));
     comparison
         .closest()

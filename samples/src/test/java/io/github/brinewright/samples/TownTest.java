@@ -42,7 +42,7 @@ class TownTest {
   private static final JobReading READING = JobFolder.read(Path.of("job"));
   private static final Job JOB = READING.job().orElseThrow();
   private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
-  private final Wording words = new Wording(Locale.US, UnitSystem.US);
+  private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
   static Stream<String> homes() {
     return JOB.visits().stream().map(visit -> visit.site().id());

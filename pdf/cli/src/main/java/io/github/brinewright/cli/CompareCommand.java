@@ -81,7 +81,7 @@ final class CompareCommand implements Callable<Integer> {
       throw new UsageException(
           "--simulate is " + years + ", but must be from 0 to " + Simulated.MOST_YEARS);
     }
-    Wording words = new Wording(Locale.US, UnitSystem.US);
+    Wording words = Wording.of(Locale.US, UnitSystem.US);
     List<Simulated> simulated =
         comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();
     switch (format) {

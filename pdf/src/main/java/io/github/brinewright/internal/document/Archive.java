@@ -1,12 +1,15 @@
 package io.github.brinewright.internal.document;
 
-import java.awt.color.ColorSpace;
-import java.awt.color.ICC_Profile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
 import java.util.Objects;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
@@ -14,16 +17,29 @@ import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 /** What makes a file fit for an archive: XMP metadata and a colour profile. */
 final class Archive {
   private static final String PROFILE = "sRGB IEC61966-2.1";
+  private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+
+  /** Our own: those of Java differ from version to version. */
+  private static final byte[] COLOURS = file("srgb.icc");
+
+  private static final String TEMPLATE = new String(file("xmp.xml"), StandardCharsets.UTF_8);
 
   private Archive() {}
+
+  private static byte[] file(String name) {
+    try (InputStream in = Archive.class.getResourceAsStream(name)) {
+      return Objects.requireNonNull(in, name).readAllBytes();
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
 
   static void complete(PDDocument document, PdfDocument.Description description, String producer)
       throws IOException {
     PDMetadata metadata = new PDMetadata(document);
     metadata.importXMPMetadata(packet(description, producer).getBytes(StandardCharsets.UTF_8));
     document.getDocumentCatalog().setMetadata(metadata);
-    byte[] profile = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
-    PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(profile));
+    PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(COLOURS));
     intent.setInfo(PROFILE);
     intent.setOutputCondition(PROFILE);
     intent.setOutputConditionIdentifier(PROFILE);
@@ -31,21 +47,20 @@ final class Archive {
     document.getDocumentCatalog().addOutputIntent(intent);
   }
 
-  private static String packet(PdfDocument.Description description, String producer)
-      throws IOException {
-    try (InputStream in = Archive.class.getResourceAsStream("xmp.xml")) {
-      String template =
-          new String(Objects.requireNonNull(in).readAllBytes(), StandardCharsets.UTF_8);
-      return template
-          .replace("{title}", escaped(description.title()))
-          .replace("{author}", escaped(description.author()))
-          .replace("{language}", description.language().toLanguageTag())
-          .replace("{date}", description.date() + "T00:00:00Z")
-          .replace("{producer}", producer);
-    }
+  private static String packet(PdfDocument.Description description, String producer) {
+    Map<String, String> values =
+        Map.of(
+            "title", description.title(),
+            "author", description.author(),
+            "language", description.language().toLanguageTag(),
+            "date", description.date() + "T00:00:00Z",
+            "producer", producer);
+    return PLACE.matcher(TEMPLATE).replaceAll(place -> value(values, place));
   }
 
-  private static String escaped(String text) {
-    return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+  private static String value(Map<String, String> values, MatchResult place) {
+    String value = Objects.requireNonNull(values.get(place.group(1)), place.group());
+    return Matcher.quoteReplacement(
+        value.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;"));
   }
 }

@@ -11,7 +11,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.jspecify.annotations.Nullable;
 
 /** Draws on one page. Points, from the top left corner, downwards. */
@@ -179,15 +178,13 @@ public final class Canvas {
   /**
    * Draws a picture.
    *
-   * @param name of its file
    * @param content PNG or JPEG
    */
-  public void picture(
-      String name, byte[] content, double x, double top, double width, double tall) {
+  public void picture(byte[] content, double x, double top, double width, double tall) {
     draw(
         () ->
             out.drawImage(
-                PDImageXObject.createFromByteArray(document, content, name),
+                Picture.of(content, document),
                 (float) x,
                 (float) (height - top - tall),
                 (float) width,

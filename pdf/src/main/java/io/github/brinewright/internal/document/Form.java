@@ -28,13 +28,15 @@ final class Form {
   private static final String TYPED = typed(FieldLook.TYPED);
 
   private final PDDocument document;
+  private final ParsedFonts fonts;
   private final FieldLook looks;
   private final PDAcroForm form;
   private final List<PDTerminalField> fields = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
 
-  Form(PDDocument document, FieldLook looks) {
+  Form(PDDocument document, ParsedFonts fonts, FieldLook looks) {
     this.document = document;
+    this.fonts = fonts;
     this.looks = looks;
     form = new PDAcroForm(document);
   }
@@ -102,7 +104,7 @@ final class Form {
       return;
     }
     PDResources resources = new PDResources();
-    resources.put(FONT, FieldFont.of(document));
+    resources.put(FONT, FieldFont.of(document, fonts));
     form.setDefaultResources(resources);
     form.setDefaultAppearance(TYPED);
     form.setFields(List.copyOf(fields));

@@ -34,46 +34,75 @@ public final class PdfDocument implements AutoCloseable {
   private static final String PRODUCER = "Brinewright";
 
   /**
-   * What the document says of itself.
+   * What the document says of itself. A character that XML does not allow becomes a space.
    *
    * @param title shown by the reader
    * @param author who makes the proposal
    * @param language of its text
    * @param date of the document
    */
-  public record Description(String title, String author, Locale language, LocalDate date) {}
+  public record Description(String title, String author, Locale language, LocalDate date) {
+    /** Cleans the texts. */
+    public Description {
+      title = clean(title);
+      author = clean(author);
+    }
+
+    private static String clean(String text) {
+      return text.codePoints()
+          .map(c -> allowed(c) ? c : ' ')
+          .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+          .toString();
+    }
+
+    /** Extensible Markup Language (XML) 1.0, production 2: Char. */
+    private static boolean allowed(int c) {
+      return c == '\t'
+          || c == '\n'
+          || c == '\r'
+          || c >= 0x20 && c <= 0xD7FF
+          || c >= 0xE000 && c <= 0xFFFD
+          || c >= 0x10000;
+    }
+  }
 
   private final PDDocument document = new PDDocument();
   private final Map<Typeface.Weight, PDFont> fonts = new EnumMap<>(Typeface.Weight.class);
   private final List<PDPage> pages = new ArrayList<>();
   private final List<Canvas> canvases = new ArrayList<>();
   private final PDDocumentOutline bookmarks = new PDDocumentOutline();
+  private final FontPool.Loan loan;
   private final Calendar date;
   private final Form form;
 
-  /** An empty document. */
+  /** An empty document; it must be closed before the same thread makes another. */
   public PdfDocument(Description description) {
-    try {
-      for (Typeface.Weight weight : Typeface.Weight.values()) {
-        fonts.put(weight, PDType0Font.load(document, weight.typeface().font(), true));
-      }
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-    PDFont regular = Objects.requireNonNull(fonts.get(Typeface.Weight.REGULAR));
-    form = new Form(document, new FieldLook(document, regular));
     date = GregorianCalendar.from(description.date().atStartOfDay(ZoneOffset.UTC));
     date.setTimeZone(TimeZone.getTimeZone("UTC"));
-    describe(description);
+    loan = FontPool.SHARED.borrow();
+    try {
+      form = begin(description);
+    } catch (IOException failure) {
+      close();
+      throw new UncheckedIOException(failure);
+    } catch (RuntimeException failure) {
+      close();
+      throw failure;
+    }
   }
 
-  private void describe(Description description) {
-    document.setVersion(1.7f);
-    try {
-      Archive.complete(document, description, PRODUCER);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
+  private Form begin(Description description) throws IOException {
+    for (Typeface.Weight weight : Typeface.Weight.values()) {
+      fonts.put(weight, PDType0Font.load(document, loan.fonts().of(weight), true));
     }
+    describe(description);
+    PDFont regular = Objects.requireNonNull(fonts.get(Typeface.Weight.REGULAR));
+    return new Form(document, loan.fonts(), new FieldLook(document, regular));
+  }
+
+  private void describe(Description description) throws IOException {
+    document.setVersion(1.7f);
+    Archive.complete(document, description, PRODUCER);
     PDDocumentInformation information = document.getDocumentInformation();
     information.setTitle(description.title());
     information.setAuthor(description.author());
@@ -149,7 +178,7 @@ public final class PdfDocument implements AutoCloseable {
 
   @Override
   public void close() {
-    try {
+    try (loan) {
       document.close();
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);

@@ -1,22 +1,19 @@
 package io.github.brinewright.internal.document;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
-import java.util.HashMap;
+import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Map;
-import java.util.function.ToIntFunction;
+import java.util.Objects;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
-import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
- * A font of the family we embed, with its metrics. The file is parsed once for each thread: a
- * parsed font must not be read by two threads at once. Glyph substitution is switched off, for it
- * would run every string through regular expressions.
+ * The metrics of a font of the family we embed: read once and shared by all threads, so that pages
+ * are planned without a parsed font.
  */
 public final class Typeface {
   /** The two weights in use. */
@@ -25,65 +22,87 @@ public final class Typeface {
     BOLD("SourceSans3-Semibold.ttf");
 
     private final String file;
-    private final ThreadLocal<Typeface> typeface;
 
     Weight(String file) {
       this.file = file;
-      typeface = ThreadLocal.withInitial(() -> new Typeface(this));
     }
 
-    /** The typeface of this weight, for this thread. */
+    String file() {
+      return file;
+    }
+
+    /** The typeface of this weight. */
     public Typeface typeface() {
-      return typeface.get();
+      return Objects.requireNonNull(ALL.get(this));
     }
   }
 
   private static final char REPLACEMENT = '?';
+  private static final short NO_GLYPH = -1;
 
-  private final TrueTypeFont font;
-  private final CmapLookup characters;
+  /** No font of this family has letters beyond the second plane of Unicode. */
+  private static final int CODE_POINTS = 0x20000;
+
+  private static final Map<Weight, Typeface> ALL = read();
+
+  /** In units of the em, by code point up to the last that has a glyph. */
+  private final short[] advances;
+
   private final double unitsPerEm;
-  private final Map<Integer, Double> advances = new HashMap<>();
+  private final float capHeight;
+  private final float smallHeight;
 
-  private Typeface(Weight weight) {
-    try (InputStream in = Typeface.class.getResourceAsStream(weight.file)) {
-      if (in == null) {
-        throw new IllegalStateException("the font " + weight.file + " is not in the jar");
+  private Typeface(TrueTypeFont font) throws IOException {
+    unitsPerEm = font.getUnitsPerEm();
+    advances = advances(font);
+    OS2WindowsMetricsTable heights = font.getOS2Windows();
+    capHeight = thousandths(heights.getCapHeight());
+    smallHeight = thousandths(heights.getHeight());
+  }
+
+  private static Map<Weight, Typeface> read() {
+    Map<Weight, Typeface> all = new EnumMap<>(Weight.class);
+    try {
+      ParsedFonts fonts = new ParsedFonts();
+      for (Weight weight : Weight.values()) {
+        all.put(weight, new Typeface(fonts.of(weight)));
       }
-      font = new TTFParser().parse(RandomAccessReadBuffer.createBufferFromStream(in));
-      font.setEnableGsub(false);
-      characters = font.getUnicodeCmapLookup();
-      unitsPerEm = font.getUnitsPerEm();
+      FontPool.SHARED.add(fonts);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
+    return all;
   }
 
-  TrueTypeFont font() {
-    return font;
+  private static short[] advances(TrueTypeFont font) throws IOException {
+    CmapLookup characters = font.getUnicodeCmapLookup();
+    short[] found = new short[CODE_POINTS];
+    int end = 0;
+    for (int codePoint = 0; codePoint < CODE_POINTS; codePoint++) {
+      int glyph = characters.getGlyphId(codePoint);
+      found[codePoint] = glyph == 0 ? NO_GLYPH : (short) font.getAdvanceWidth(glyph);
+      end = glyph == 0 ? end : codePoint + 1;
+    }
+    return Arrays.copyOf(found, end);
+  }
+
+  private float thousandths(int units) {
+    return (float) (1000 * units / unitsPerEm);
   }
 
   /** Height of capital letters, in thousandths of the size. */
   float capHeight() {
-    return thousandths(OS2WindowsMetricsTable::getCapHeight);
+    return capHeight;
   }
 
   /** Height of letters as x, in thousandths of the size. */
   float smallHeight() {
-    return thousandths(OS2WindowsMetricsTable::getHeight);
-  }
-
-  private float thousandths(ToIntFunction<OS2WindowsMetricsTable> height) {
-    try {
-      return (float) (1000 * height.applyAsInt(font.getOS2Windows()) / unitsPerEm);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return smallHeight;
   }
 
   /** Whether the font has a glyph for a character. */
   public boolean has(int codePoint) {
-    return characters.getGlyphId(codePoint) != 0;
+    return codePoint < advances.length && advances[codePoint] != NO_GLYPH;
   }
 
   /**
@@ -100,20 +119,13 @@ public final class Typeface {
     return out.toString();
   }
 
-  /** Width of a text in points. */
+  /** Width of a text in points; a character that the font lacks counts as its replacement. */
   public double width(String text, double size) {
-    double sum = 0;
+    long units = 0;
     for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
-      sum += advances.computeIfAbsent(text.codePointAt(i), this::advance);
+      int codePoint = text.codePointAt(i);
+      units += advances[has(codePoint) ? codePoint : REPLACEMENT];
     }
-    return sum * size;
-  }
-
-  private double advance(int codePoint) {
-    try {
-      return font.getAdvanceWidth(characters.getGlyphId(codePoint)) / unitsPerEm;
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return units / unitsPerEm * size;
   }
 }

@@ -50,9 +50,7 @@ public record Drawing(Tag tag, Artist artist) implements Block {
                 tall,
                 (canvas, x, y) ->
                     canvas.ornament(
-                        () ->
-                            canvas.picture(
-                                logo.file(), logo.content(), x + width - wide, y, wide, tall))));
+                        () -> canvas.picture(logo.content(), x + width - wide, y, wide, tall))));
   }
 
   /** A horizontal rule across the width, without meaning. */

@@ -1,0 +1,9 @@
+/** The command line. */
+module io.github.brinewright.cli {
+  requires static org.jspecify;
+  requires io.github.brinewright.pdf;
+  requires info.picocli;
+
+  opens io.github.brinewright.cli to
+      info.picocli;
+}
