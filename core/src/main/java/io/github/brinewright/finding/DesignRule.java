@@ -8,7 +8,6 @@ import io.github.brinewright.home.Substance;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.HardnessAmount;
-import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Volume;
@@ -19,8 +18,10 @@ import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /** What to look for in one candidate at one home. */
@@ -46,11 +47,12 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, Pressure.ofPsi(0), limits.leastPressure())),
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
-  RUNS_OUT_OFTEN(STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, Limits.OFTEN, 1)),
+  RUNS_OUT_OFTEN(
+      STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, limits.runOutBarred(), 1)),
   RUNS_OUT_NOW_AND_THEN(
       CAUTION,
       Sources.METER_DATA,
-      (design, limits) -> runsOut(design, Limits.NOW_AND_THEN, Limits.OFTEN)),
+      (design, limits) -> runsOut(design, limits.runOutNoted(), limits.runOutBarred())),
   PEAK_ABOVE_SERVICE_FLOW(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -72,21 +74,26 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, limits.leastPressure(), limits.lowestPressure())),
   PRESSURE_LOSS_HIGH(
-      CAUTION, Sources.COMMON_PRACTICE, (design, limits) -> lossAbove(design, Pressure.ofPsi(15))),
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      (design, limits) -> lossAbove(design, limits.highestPressureLoss())),
   BED_SHALLOW(
       NOTE,
       Sources.COMMON_PRACTICE,
       (design, limits) ->
           Rule.when(
-              Length.ofInches(24).exceeds(design.flow().bedDepth()),
+              limits.leastBedDepth().exceeds(design.flow().bedDepth()),
               Figure.of(design.flow().bedDepth()),
-              Figure.of(Length.ofInches(24)))),
+              Figure.of(limits.leastBedDepth()))),
   FREEBOARD_SMALL(
       CAUTION,
       Sources.COMMON_PRACTICE,
       (design, limits) -> {
         double freeboard = design.softener().vessel().freeboard(design.softener().resinVolume());
-        return Rule.when(freeboard < 0.5, Figure.percent(freeboard), Figure.percent(0.5));
+        return Rule.when(
+            freeboard < limits.leastFreeboard(),
+            Figure.percent(freeboard),
+            Figure.percent(limits.leastFreeboard()));
       }),
   FLOW_OUTSIDE_FORMULA(
       CAUTION,
@@ -156,9 +163,21 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     this.condition = condition;
   }
 
-  /** Everything that applies to a candidate. */
-  public static List<Finding> findings(Design design, Limits limits) {
-    return Rule.checkAll(values(), new Subject(design, limits));
+  /** All of them in their order. */
+  static final List<Rule<Subject>> RULES = List.of(values());
+
+  /** A bed that cannot serve the home or has nothing left to set is never sold. */
+  private static final Set<DesignRule> ESSENTIAL =
+      EnumSet.of(CAPACITY_BELOW_LOAD, NO_ROOM_FOR_RESERVE);
+
+  @Override
+  public String code() {
+    return Rule.codeOf(this);
+  }
+
+  @Override
+  public boolean essential() {
+    return ESSENTIAL.contains(this);
   }
 
   @Override

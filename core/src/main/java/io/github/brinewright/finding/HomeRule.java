@@ -124,9 +124,12 @@ public enum HomeRule implements Rule<HomeLoad> {
     this.condition = condition;
   }
 
-  /** Everything that applies to a home. */
-  public static List<Finding> findings(HomeLoad home) {
-    return Rule.checkAll(values(), home);
+  /** All of them in their order. */
+  static final List<Rule<HomeLoad>> RULES = List.of(values());
+
+  @Override
+  public String code() {
+    return Rule.codeOf(this);
   }
 
   @Override

@@ -28,7 +28,7 @@ import org.joda.money.Money;
  * <p>The steps of a calculation are always in US units, in which their formulas hold.
  */
 public final class Wording {
-  private static final int MONEY_DECIMALS = 2;
+  private static final int MORE_PRICE_DECIMALS = 2;
 
   private final Locale locale;
   private final UnitSystem system;
@@ -155,9 +155,13 @@ public final class Wording {
         : unit("L", number(volume.litres(), 0));
   }
 
-  /** Money to the cent, or a price for each unit with up to four decimals. */
+  /**
+   * Money to the smallest unit of its currency, or a price for each unit with up to two decimals
+   * more.
+   */
   public String money(BigMoney amount) {
-    return money(amount, MONEY_DECIMALS, 2 * MONEY_DECIMALS);
+    int decimals = amount.getCurrencyUnit().getDecimalPlaces();
+    return money(amount, decimals, decimals + MORE_PRICE_DECIMALS);
   }
 
   /** Money to the whole unit, for an estimate. */
@@ -179,9 +183,11 @@ public final class Wording {
     return messages.get("term." + value.getDeclaringClass().getSimpleName() + "." + value.name());
   }
 
-  /** A finding as a sentence or two. */
+  /** A finding as a sentence or two: in its rule's own words, or else in those of the texts. */
   public String finding(Finding finding) {
-    return fill("finding." + finding.code(), finding.figures());
+    String words =
+        finding.rule().words(locale).orElseGet(() -> messages.get("finding." + finding.code()));
+    return Messages.fill(words, finding.figures().stream().map(this::figure).toList());
   }
 
   /** A reason as a sentence or two. */

@@ -28,7 +28,7 @@ class HomeStudyTest {
   }
 
   private static HomeStudy study(double gpg, int people) {
-    return HomeStudy.of(COMPARER, compare(gpg, people), 200).orElseThrow();
+    return HomeStudy.of(compare(gpg, people), 200).orElseThrow();
   }
 
   @Test
@@ -77,7 +77,7 @@ class HomeStudyTest {
         .allSatisfy(point -> assertThat(point.cost()).isGreaterThanOrEqualTo(dosage.best().cost()));
     assertThat(dosage.bestStocked().orElseThrow().cost())
         .isGreaterThanOrEqualTo(dosage.best().cost().minus(1));
-    assertThat(dosage.best().dosage()).isBetween(dosage.flat().get(0), dosage.flat().get(1));
+    assertThat(dosage.best().dosage()).isBetween(dosage.flat().low(), dosage.flat().high());
   }
 
   @Test
@@ -123,6 +123,6 @@ class HomeStudyTest {
 
   @Test
   void thereIsNoStudyWithoutARecommendation() {
-    assertThat(HomeStudy.of(COMPARER, compare(70, 30), 10)).isEmpty();
+    assertThat(HomeStudy.of(compare(70, 30), 10)).isEmpty();
   }
 }
