@@ -101,4 +101,65 @@ class MoneyTest {
     assertThat(PresentValue.escalating(0.03, 0.03, 12)).isEqualTo(12);
     assertThat(PresentValue.escalating(0.03, 0.02, 0)).isZero();
   }
+
+  @Test
+  void taxAndPaymentsAreInTheSmallestUnitOfAnyCurrency() {
+    BigDecimal tax = new BigDecimal("0.08");
+    Terms terms =
+        Terms.builder().taxRate(tax).financing(new Credit(new BigDecimal("0.06"), 7)).build();
+    Quote yen = new Quote(offer("JPY 100007"), Control.METERED_AT_NIGHT, terms);
+    Quote dinar = new Quote(offer("KWD 100.007"), Control.METERED_AT_NIGHT, terms);
+
+    assertThat(yen.tax()).as("8,000.56").isEqualTo(Money.parse("JPY 8001"));
+    assertThat(dinar.tax()).as("8.00056").isEqualTo(Money.parse("KWD 8.001"));
+    assertThat(yen.monthlyPayment().orElseThrow().getScale()).isZero();
+    assertThat(dinar.monthlyPayment().orElseThrow().getScale()).isEqualTo(3);
+    assertThat(yen.totalFinanced().orElseThrow()).isGreaterThan(yen.total());
+  }
+
+  private static Offer offer(String price) {
+    return Offer.of(UNIT, Money.parse(price)).build();
+  }
+
+  @Test
+  void equalPricesAreEqualHoweverTheyAreWritten() {
+    assertThat(Terms.builder().taxRate(new BigDecimal("0.10")).build())
+        .isEqualTo(Terms.builder().taxRate(new BigDecimal("0.1")).build());
+    Tariff.Builder tariff = Tariff.builder("t", CurrencyUnit.USD);
+    assertThat(tariff.salt(price("0.20")).build())
+        .isEqualTo(Tariff.builder("t", CurrencyUnit.USD).salt(price("0.2")).build());
+    assertThat(BlockRate.flat(price("4.00"))).isEqualTo(BlockRate.flat(price("4")));
+    assertThat(new Credit(new BigDecimal("0.060"), 12))
+        .isEqualTo(new Credit(new BigDecimal("0.06"), 12));
+  }
+
+  @Test
+  void oneCurrencyInATariff() {
+    Tariff.Builder tariff = Tariff.builder("t", CurrencyUnit.USD);
+    BigMoney euro = BigMoney.parse("EUR 1");
+
+    assertThatThrownBy(() -> tariff.salt(euro)).hasMessageContaining("price of salt is in EUR");
+    assertThatThrownBy(() -> tariff.sewer(BlockRate.flat(euro)))
+        .hasMessageContaining("rate of the sewer is in EUR, but USD is wanted");
+    BlockRate.Block first = new BlockRate.Block(Volume.ofGallons(10), price("1"));
+    assertThatThrownBy(
+            () -> new BlockRate(List.of(first, new BlockRate.Block(BlockRate.UNLIMITED, euro))))
+        .hasMessageContaining("the price of step 2 is in EUR");
+  }
+
+  @Test
+  void aBuiltTariffIsASnapshotAndCanBeChanged() {
+    Tariff.Builder builder = Tariff.builder("t", CurrencyUnit.USD);
+    Tariff before = builder.build();
+    builder.salt(price("9"));
+
+    assertThat(before.salt()).isEqualTo(price("0.2"));
+    assertThat(before.toBuilder().build()).isEqualTo(before).hasSameHashCodeAs(before);
+    assertThat(before.withSaltTimes(BigDecimal.TEN).salt().getAmount()).isEqualByComparingTo("2");
+    Terms terms = Terms.builder().financing(new Credit(BigDecimal.ZERO, 12)).build();
+    assertThat(terms.toBuilder().build()).isEqualTo(terms);
+    assertThat(terms.toBuilder().withoutFinancing().build()).isEqualTo(Terms.USUAL);
+    Offer offer = offer("USD 12").toBuilder().meterExtra(usd("3")).build();
+    assertThat(offer.toBuilder().build()).isEqualTo(offer).isNotEqualTo(offer("USD 12"));
+  }
 }
