@@ -36,15 +36,25 @@ public final class Revision {
 
   /** What may be different. */
   public enum Kind {
+    /** Hardness as tested. */
     HARDNESS,
+    /** Compensated hardness. */
     COMPENSATED_HARDNESS,
+    /** People in the home. */
     PEOPLE,
+    /** Load of the design day. */
     DAILY_LOAD,
+    /** Name of the recommended unit. */
     RECOMMENDED_UNIT,
+    /** Its control. */
     CONTROL,
+    /** Its salt for each regeneration. */
     SALT_EACH_TIME,
+    /** Its price with tax. */
     PRICE,
+    /** Its cost of the first year. */
     FIRST_YEAR,
+    /** Its cost over the years compared. */
     COST_OVER_YEARS
   }
 

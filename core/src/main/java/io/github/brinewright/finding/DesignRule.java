@@ -26,8 +26,11 @@ import java.util.function.BiFunction;
 
 /** What to look for in one candidate at one home. */
 public enum DesignRule implements Rule<DesignRule.Subject> {
+  /** The bed does not hold the load of one design day. Essential. */
   CAPACITY_BELOW_LOAD(STOP, Sources.DEFINITION, (design, limits) -> belowLoad(design)),
+  /** A day's reserve leaves a night control nothing to use. Essential. */
   NO_ROOM_FOR_RESERVE(STOP, Sources.RESERVE, (design, limits) -> noReserve(design)),
+  /** Regenerates more often than {@link Limits#shortestDays()} allows. */
   INTERVAL_BELOW_LIMIT(
       STOP,
       Sources.DEALER,
@@ -37,22 +40,29 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
                   && design.schedule().designDays() < limits.shortestDays(),
               Figure.days(design.schedule().designDays(), 1),
               Figure.days(limits.shortestDays(), 0))),
+  /** The peak flow of the home is above the peak service flow. */
   PEAK_ABOVE_BED(
       STOP,
       Sources.COMMON_PRACTICE,
       (design, limits) -> peakAbove(design, design.softener().peakServiceFlow())),
+  /** So little salt that iron of 2 mg/L or solids of 750 mg/L spoil its capacity. */
   LEAN_SALT_IN_HARSH_WATER(STOP, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
+  /** At peak flow less is left than {@link Limits#leastPressure()}. */
   PRESSURE_LEFT_TOO_LOW(
       STOP,
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, Pressure.ofPsi(0), limits.leastPressure())),
+  /** The backwash needs more than the supply gives. */
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
+  /** Runs out before more regenerations than {@link Limits#runOutBarred()} allows. */
   RUNS_OUT_OFTEN(
       STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, limits.runOutBarred(), 1)),
+  /** Runs out before more regenerations than {@link Limits#runOutNoted()}. */
   RUNS_OUT_NOW_AND_THEN(
       CAUTION,
       Sources.METER_DATA,
       (design, limits) -> runsOut(design, limits.runOutNoted(), limits.runOutBarred())),
+  /** The peak flow of the home is above the flow softened without a break. */
   PEAK_ABOVE_SERVICE_FLOW(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -60,6 +70,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
           design.flow().peak().exceeds(design.softener().peakServiceFlow())
               ? Optional.empty()
               : peakAbove(design, design.softener().serviceFlow())),
+  /** Regenerates more often than every 3 days. */
   INTERVAL_SHORT(
       CAUTION,
       Sources.MMSD,
@@ -69,14 +80,17 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
                   && design.schedule().designDays() < 3,
               Figure.days(design.schedule().designDays(), 1),
               Figure.days(3, 0))),
+  /** At peak flow less is left than {@link Limits#lowestPressure()}. */
   PRESSURE_LEFT_LOW(
       CAUTION,
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, limits.leastPressure(), limits.lowestPressure())),
+  /** At peak flow more is lost than {@link Limits#highestPressureLoss()}. */
   PRESSURE_LOSS_HIGH(
       CAUTION,
       Sources.COMMON_PRACTICE,
       (design, limits) -> lossAbove(design, limits.highestPressureLoss())),
+  /** The bed is less deep than {@link Limits#leastBedDepth()}. */
   BED_SHALLOW(
       NOTE,
       Sources.COMMON_PRACTICE,
@@ -85,6 +99,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               limits.leastBedDepth().exceeds(design.flow().bedDepth()),
               Figure.of(design.flow().bedDepth()),
               Figure.of(limits.leastBedDepth()))),
+  /** Less room above the bed than {@link Limits#leastFreeboard()}. */
   FREEBOARD_SMALL(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -95,10 +110,12 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
             Figure.percent(freeboard),
             Figure.percent(limits.leastFreeboard()));
       }),
+  /** The flow lies beyond what the formula of the pressure loss was made for. */
   FLOW_OUTSIDE_FORMULA(
       CAUTION,
       Sources.ERGUN,
       (design, limits) -> Rule.when(!design.flow().withinErgun(), Figure.of(design.flow().peak()))),
+  /** The largest drain flow in stock is too small for the backwash. */
   DRAIN_FLOW_TOO_SMALL(
       CAUTION,
       Sources.RICHARDSON_ZAKI,
@@ -107,7 +124,9 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               !design.flow().drain().enough(),
               Figure.of(design.flow().drain().needed()),
               Figure.of(design.flow().drain().chosen()))),
+  /** The refill stands too high in the brine tank. */
   BRINE_TANK_TOO_SMALL(STOP, Sources.COMMON_PRACTICE, (design, limits) -> brineTank(design)),
+  /** More than 10,000 gal of regeneration water a year. */
   WATER_ABOVE_BOUND(
       NOTE,
       Sources.WATERSENSE,
@@ -116,6 +135,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               design.year().water().gallons() > 10_000,
               Figure.of(design.year().water()),
               Figure.of(Volume.ofGallons(10_000)))),
+  /** The longer backwash is used, to carry iron out. */
   CYCLE_FOR_IRON(
       NOTE,
       Sources.SECONDARY_LIMITS,
@@ -124,9 +144,13 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               design.cycle().plan() == CyclePlan.IRON_BEARING,
               Figure.of(design.cycle().plan().backwash(), 0),
               Figure.of(CyclePlan.EVERYDAY.backwash(), 0))),
+  /** More than 60 mg/L of sodium in the softened water. */
   SODIUM_MAY_BE_TASTED(NOTE, Sources.EPA_SODIUM, (design, limits) -> sodium(design)),
+  /** A meter that falls short of the elective efficiency rating. */
   EFFICIENCY_BELOW_RATING(NOTE, Sources.NSF_44, (design, limits) -> belowRating(design)),
+  /** The steps of the refill setting give over a tenth more salt than wanted. */
   REFILL_COARSE(NOTE, Sources.DEFINITION, (design, limits) -> coarseRefill(design)),
+  /** The bed could run longer than the longest interval. */
   LONGEST_INTERVAL(
       NOTE,
       Sources.CLOCK_DAYS,
@@ -134,6 +158,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
           Rule.when(
               design.schedule().expectedDays() >= Schedule.LONGEST_DAYS,
               Figure.days(Schedule.LONGEST_DAYS, 0))),
+  /** The volume of the bed is only guessed from its rating. */
   RESIN_VOLUME_ASSUMED(
       NOTE,
       Sources.COMMON_PRACTICE,

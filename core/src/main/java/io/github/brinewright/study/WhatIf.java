@@ -8,11 +8,17 @@ import java.util.Optional;
 
 /** Something that may turn out other than it was told. */
 public enum WhatIf {
+  /** One more person lives there, of 40 at most. */
   ONE_PERSON_MORE,
+  /** One person fewer lives there, if more than one does. */
   ONE_PERSON_LESS,
+  /** The water is harder by a fifth, of 200 gpg at most. */
   WATER_HARDER,
+  /** The water is softer by a fifth, above the target of a blend. */
   WATER_SOFTER,
+  /** Both salts cost twice as much. */
   SALT_TWICE_THE_PRICE,
+  /** Water and sewer cost twice as much. */
   WATER_TWICE_THE_PRICE;
 
   private static final double HARDER = 1.2;

@@ -12,14 +12,20 @@ import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -29,6 +35,10 @@ import org.joda.money.Money;
  */
 public final class Wording {
   private static final int MORE_PRICE_DECIMALS = 2;
+  private static final Set<String> KNOWN_CURRENCIES =
+      Currency.getAvailableCurrencies().stream()
+          .map(Currency::getCurrencyCode)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final Locale locale;
   private final UnitSystem system;
@@ -170,12 +180,24 @@ public final class Wording {
   }
 
   private String money(BigMoney amount, int atLeast, int atMost) {
-    NumberFormat format = NumberFormat.getCurrencyInstance(locale);
-    format.setCurrency(amount.getCurrencyUnit().toCurrency());
+    NumberFormat format = currencyFormat(amount.getCurrencyUnit());
     format.setMinimumFractionDigits(atLeast);
     format.setMaximumFractionDigits(atMost);
     format.setRoundingMode(RoundingMode.HALF_UP);
     return format.format(amount.getAmount());
+  }
+
+  /** With the symbol of the currency, or its code where the platform does not know it. */
+  private NumberFormat currencyFormat(CurrencyUnit currency) {
+    NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+    if (KNOWN_CURRENCIES.contains(currency.getCode())) {
+      format.setCurrency(currency.toCurrency());
+    } else if (format instanceof DecimalFormat decimal) {
+      DecimalFormatSymbols symbols = decimal.getDecimalFormatSymbols();
+      symbols.setCurrencySymbol(currency.getCode());
+      decimal.setDecimalFormatSymbols(symbols);
+    }
+    return format;
   }
 
   /** The name of a word of the trade. */
