@@ -4,7 +4,9 @@ import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.YearlyCost;
+import io.github.brinewright.finding.DesignRule;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Rule;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
@@ -17,26 +19,59 @@ import io.github.brinewright.trace.Topic;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
- * One setup with its design, what speaks against it, and what it costs.
- *
- * @param design how it is set up
- * @param findings what speaks against it, the gravest first
- * @param quote its price
- * @param yearly its first year
- * @param life its cost over the years compared
+ * One setup with its design, what speaks against it, and what it costs; made by a {@link
+ * PriceList}. Immutable. Equal when home, setup, prices and findings are.
  */
-public record Candidate(
-    Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life)
-    implements Explained {
+public final class Candidate implements Explained {
   private static final Set<Topic> WHY_NOT =
       EnumSet.of(Topic.WATER, Topic.DEMAND, Topic.CAPACITY, Topic.FLOW);
 
-  /** Keeps its own copy of {@code findings}. */
-  public Candidate {
-    findings = List.copyOf(findings);
+  private final Design design;
+  private final List<Finding> findings;
+  private final Quote quote;
+  private final YearlyCost yearly;
+  private final LifeCost life;
+
+  Candidate(Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life) {
+    this.design = design;
+    this.findings = List.copyOf(findings);
+    this.quote = quote;
+    this.yearly = yearly;
+    this.life = life;
+  }
+
+  /** How it is set up. */
+  public Design design() {
+    return design;
+  }
+
+  /** What speaks against it, the gravest first. */
+  public List<Finding> findings() {
+    return findings;
+  }
+
+  /** What a rule found; empty when it does not apply. */
+  public Optional<Finding> finding(Rule<DesignRule.Subject> rule) {
+    return findings.stream().filter(finding -> finding.isOf(rule)).findFirst();
+  }
+
+  /** Its price. */
+  public Quote quote() {
+    return quote;
+  }
+
+  /** Its first year. */
+  public YearlyCost yearly() {
+    return yearly;
+  }
+
+  /** Its cost over the years compared. */
+  public LifeCost life() {
+    return life;
   }
 
   /** Whether it keeps every limit. */
@@ -95,5 +130,33 @@ public record Candidate(
     }
     steps.sort((a, b) -> a.kind().compareTo(b.kind()));
     return steps;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Candidate candidate
+        && life.equals(candidate.life)
+        && findings.equals(candidate.findings);
+  }
+
+  @Override
+  public int hashCode() {
+    return life.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Candidate "
+        + softener().id()
+        + " "
+        + setup().control()
+        + ", "
+        + salt()
+        + " of salt, "
+        + life.total()
+        + " in "
+        + life.years()
+        + " years, breaks "
+        + broken().stream().map(Finding::code).toList();
   }
 }

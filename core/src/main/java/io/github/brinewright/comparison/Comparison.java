@@ -3,6 +3,8 @@ package io.github.brinewright.comparison;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Rule;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
 import java.math.BigDecimal;
@@ -12,20 +14,22 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * All candidates of a home side by side.
+ * All candidates of a home side by side, best first; made by {@link PriceList#compare}.
  *
- * @param home what the home asks for
- * @param homeFindings what was found in the water and the home, the gravest first
- * @param tariff the prices reckoned with
- * @param candidates every candidate, best first
+ * <pre>{@code
+ * Comparison comparison = prices.compare(site, tariff);
+ * String why = comparison.whyRecommended().map(words::reason).orElse("nothing serves this home");
+ * }</pre>
+ *
+ * <p>Immutable; may be shared between threads. Equal when price list, home and tariff are.
  */
-public record Comparison(
-    HomeLoad home, List<Finding> homeFindings, Tariff tariff, List<Candidate> candidates) {
+public final class Comparison {
   /** Costs that differ by less than this share are called level. */
   private static final BigDecimal LEVEL = new BigDecimal("0.02");
 
@@ -33,10 +37,48 @@ public record Comparison(
       Comparator.comparing(Candidate::limitsBroken)
           .thenComparing(Candidate::resin, Comparator.reverseOrder());
 
-  /** Keeps its own copies of the lists. */
-  public Comparison {
-    homeFindings = List.copyOf(homeFindings);
-    candidates = List.copyOf(candidates);
+  private final PriceList priceList;
+  private final HomeLoad home;
+  private final Tariff tariff;
+  private final List<Finding> homeFindings;
+  private final List<Candidate> candidates;
+
+  Comparison(PriceList priceList, HomeLoad home, Tariff tariff, List<Candidate> candidates) {
+    this.priceList = priceList;
+    this.home = home;
+    this.tariff = tariff;
+    homeFindings = priceList.rules().findings(home);
+    this.candidates = candidates.stream().distinct().sorted(Preference.ORDER).toList();
+  }
+
+  /** The offers compared, with the terms, limits and rules. */
+  public PriceList priceList() {
+    return priceList;
+  }
+
+  /** What the home asks for. */
+  public HomeLoad home() {
+    return home;
+  }
+
+  /** The prices reckoned with. */
+  public Tariff tariff() {
+    return tariff;
+  }
+
+  /** What was found in the water and the home, the gravest first. */
+  public List<Finding> homeFindings() {
+    return homeFindings;
+  }
+
+  /** What a rule found in the water or the home; empty when it does not apply. */
+  public Optional<Finding> homeFinding(Rule<HomeLoad> rule) {
+    return homeFindings.stream().filter(finding -> finding.isOf(rule)).findFirst();
+  }
+
+  /** Every candidate, best first. */
+  public List<Candidate> candidates() {
+    return candidates;
   }
 
   /** The best candidate that keeps every limit; empty when none does. */
@@ -44,7 +86,7 @@ public record Comparison(
     return candidates.stream().findFirst().filter(Candidate::feasible);
   }
 
-  /** Whether a candidate is the recommended one. */
+  /** Whether a candidate is the recommended one; false for all when there is none. */
   public boolean recommends(Candidate candidate) {
     return recommended().filter(candidate::equals).isPresent();
   }
@@ -84,9 +126,11 @@ public record Comparison(
    * The candidates worth a column: the recommended one with its neighbours, then the best of the
    * other units, by size of bed.
    *
-   * @param most how many columns there is room for; 1 or more
+   * @param most how many columns there is room for; 1 to 100
+   * @throws IllegalArgumentException outside that range
    */
   public List<Candidate> columns(int most) {
+    Require.between("columns", most, 1, 100);
     List<Candidate> chosen = new ArrayList<>();
     recommended().ifPresent(chosen::add);
     smaller().ifPresent(chosen::add);
@@ -108,18 +152,18 @@ public record Comparison(
   private Reason reasonFor(Candidate chosen) {
     List<Candidate> others =
         bestOfEachUnit().stream()
-            .filter(candidate -> candidate.feasible() && candidate != chosen)
+            .filter(candidate -> candidate.feasible() && !recommends(candidate))
             .toList();
     if (others.isEmpty()) {
       int compared = bestOfEachUnit().size();
-      return reason(
+      return Reason.of(
           compared == 1 ? Reason.Kind.ONLY_COMPARED : Reason.Kind.ONLY_FEASIBLE,
           Figure.of(compared));
     }
     Money lead = others.get(0).life().total().minus(chosen.life().total());
     Reason.Kind priced =
         level(lead, chosen) ? Reason.Kind.LOWEST_COST_NARROWLY : Reason.Kind.LOWEST_COST;
-    return reason(
+    return Reason.of(
         chosen.offer().isUnpriced() ? Reason.Kind.LOWEST_RUNNING_COST : priced,
         Figure.of(others.size() + 1),
         Figure.of(chosen.life().years()),
@@ -130,17 +174,19 @@ public record Comparison(
 
   /** How another candidate differs from the recommended one; empty when there is none. */
   public Optional<Reason> against(Candidate other) {
-    return recommended().filter(chosen -> chosen != other).map(chosen -> differs(chosen, other));
+    return recommends(other)
+        ? Optional.empty()
+        : recommended().map(chosen -> differs(chosen, other));
   }
 
   private static Reason differs(Candidate chosen, Candidate other) {
     Optional<Finding> broken = other.broken().stream().findFirst();
     if (broken.isPresent()) {
-      return new Reason(Reason.Kind.BREAKS_LIMIT, List.of(), broken);
+      return Reason.breaksLimit(broken.get());
     }
     Money dearer = other.quote().total().minus(chosen.quote().total());
     Money overYears = other.life().total().minus(chosen.life().total());
-    return reason(
+    return Reason.of(
         kind(dearer, level(overYears, chosen)),
         Figure.about(dearer.abs()),
         Figure.about(overYears),
@@ -164,7 +210,26 @@ public record Comparison(
     return level ? Reason.Kind.DEARER_TO_BUY_THEN_LEVEL : Reason.Kind.DEARER_TO_BUY;
   }
 
-  private static Reason reason(Reason.Kind kind, Figure... figures) {
-    return new Reason(kind, List.of(figures), Optional.empty());
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Comparison comparison
+        && priceList.equals(comparison.priceList)
+        && home.site().equals(comparison.home.site())
+        && tariff.equals(comparison.tariff);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(home.site(), tariff);
+  }
+
+  @Override
+  public String toString() {
+    return "Comparison of "
+        + candidates.size()
+        + " candidates for "
+        + home.site().id()
+        + ", best first: "
+        + candidates;
   }
 }

@@ -7,63 +7,214 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.cost.YearlyCost;
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.finding.DesignRule;
-import io.github.brinewright.finding.HomeRule;
 import io.github.brinewright.finding.Limits;
+import io.github.brinewright.finding.RuleBook;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
 
 /**
- * Compares a dealer's offers for homes. Immutable; may be shared between threads.
+ * A dealer's offers, the terms they are sold on, and the limits and rules they are judged by; it
+ * compares them for a home.
  *
- * @param offers what the dealer sells
- * @param terms how it is sold
- * @param limits the dealer's limits
+ * <pre>{@code
+ * PriceList prices = PriceList.builder(offers).terms(terms).build();
+ * Comparison comparison = prices.compare(site, Tariff.placeholder(CurrencyUnit.USD));
+ * comparison.recommended().ifPresent(best -> show(best.softener().name()));
+ * }</pre>
+ *
+ * <p>Immutable; may be shared between threads. Equal price lists are equal.
  */
-public record PriceList(List<Offer> offers, Terms terms, Limits limits) {
-  /**
-   * @throws IllegalArgumentException when there is no offer
-   */
-  public PriceList {
-    offers = List.copyOf(offers);
-    if (offers.isEmpty()) {
-      throw new IllegalArgumentException("there is no unit to compare");
-    }
+public final class PriceList {
+  private final Map<String, Offer> offersById;
+  private final Values values;
+
+  private PriceList(Map<String, Offer> offersById, Values values) {
+    this.offersById = offersById;
+    this.values = values;
   }
 
-  /** A comparer with the usual terms and limits. */
+  /** A price list with the usual terms, limits and rules. See {@link #builder} for errors. */
   public static PriceList of(List<Offer> offers) {
-    return new PriceList(offers, Terms.USUAL, Limits.USUAL);
+    return builder(offers).build();
   }
 
-  /** Works out every setting of every offer for a home. */
+  /**
+   * Begins a price list.
+   *
+   * @param offers at least one, all in one currency, each of a softener with an id of its own;
+   *     {@link Builder#build} refuses others with an {@link IllegalArgumentException}
+   */
+  public static Builder builder(List<Offer> offers) {
+    return new Builder(offers);
+  }
+
+  /** This price list, to be changed. */
+  public Builder toBuilder() {
+    return new Builder(offers()).terms(terms()).limits(limits()).rules(rules());
+  }
+
+  /** What the dealer sells, in the order given. */
+  public List<Offer> offers() {
+    return values.offers;
+  }
+
+  /** How it is sold. */
+  public Terms terms() {
+    return values.terms;
+  }
+
+  /** The dealer's limits. */
+  public Limits limits() {
+    return values.limits;
+  }
+
+  /** The rules that homes and candidates are looked at by. */
+  public RuleBook rules() {
+    return values.rules;
+  }
+
+  /** The offer of a softener; empty when it is not sold here. */
+  public Optional<Offer> offer(String softenerId) {
+    return Optional.ofNullable(offersById.get(softenerId));
+  }
+
+  /** The currency of all prices. */
+  public CurrencyUnit currency() {
+    return offers().get(0).currency();
+  }
+
+  /**
+   * Works out every setting of every offer for a home.
+   *
+   * @throws IllegalArgumentException when the tariff is in another currency
+   */
   public Comparison compare(Site site, Tariff tariff) {
     HomeLoad home = new HomeLoad(site);
     Sizer sizer = sizer(home);
     List<Candidate> candidates = new ArrayList<>();
-    for (Offer offer : offers) {
+    for (Offer offer : offers()) {
       for (Setup setup : Setup.of(offer.softener())) {
         candidates.add(appraise(sizer.design(setup), offer, tariff));
       }
     }
-    candidates.sort(Preference.ORDER);
-    return new Comparison(home, HomeRule.findings(home), tariff, candidates);
+    return new Comparison(this, home, tariff, candidates);
   }
 
   /** A sizer with this dealer's limits. */
   public Sizer sizer(HomeLoad home) {
-    return new Sizer(home, limits.reserveRisk());
+    return new Sizer(home, limits().reserveRisk());
   }
 
-  /** Prices a design and looks for what speaks against it. */
-  public Candidate appraise(Design design, Offer offer, Tariff tariff) {
-    Quote quote = new Quote(offer, design.setup().control(), terms);
-    YearlyCost yearly = new YearlyCost(design, offer, tariff);
-    LifeCost life = new LifeCost(quote, yearly, tariff.escalation());
-    return new Candidate(design, DesignRule.findings(design, limits), quote, yearly, life);
+  /**
+   * Prices a design and looks for what speaks against it.
+   *
+   * @param design of a softener that is sold here, made by {@link #sizer}
+   * @param tariff in the currency of this price list
+   * @throws IllegalArgumentException when the softener is not sold here, not with this control, or
+   *     the tariff is in another currency
+   */
+  public Candidate appraise(Design design, Tariff tariff) {
+    Offer offer =
+        offer(design.softener().id())
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "the softener "
+                            + design.softener().id()
+                            + " is not in this price list; add an offer of it"));
+    return appraise(design, offer, tariff);
+  }
+
+  private Candidate appraise(Design design, Offer offer, Tariff tariff) {
+    Quote quote = new Quote(offer, design.setup().control(), terms());
+    YearlyCost yearly = YearlyCost.of(design, offer, tariff);
+    return new Candidate(
+        design, rules().findings(design, limits()), quote, yearly, LifeCost.of(quote, yearly));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof PriceList list && values.equals(list.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return values.toString().replaceFirst("Values", "PriceList");
+  }
+
+  private record Values(List<Offer> offers, Terms terms, Limits limits, RuleBook rules) {}
+
+  /** Collects a price list. */
+  public static final class Builder {
+    private final List<Offer> offers;
+    private Terms terms = Terms.USUAL;
+    private Limits limits = Limits.USUAL;
+    private RuleBook rules = RuleBook.USUAL;
+
+    private Builder(List<Offer> offers) {
+      this.offers = List.copyOf(offers);
+    }
+
+    /** How it is sold; {@link Terms#USUAL} unless set. */
+    public Builder terms(Terms terms) {
+      this.terms = terms;
+      return this;
+    }
+
+    /** The dealer's limits; {@link Limits#USUAL} unless set. */
+    public Builder limits(Limits limits) {
+      this.limits = limits;
+      return this;
+    }
+
+    /** The rules; {@link RuleBook#USUAL} unless set. */
+    public Builder rules(RuleBook rules) {
+      this.rules = rules;
+      return this;
+    }
+
+    /**
+     * The finished price list; later calls of this builder do not change it.
+     *
+     * @throws IllegalArgumentException when there is no offer, two softeners share an id, or
+     *     currencies differ
+     */
+    public PriceList build() {
+      if (offers.isEmpty()) {
+        throw new IllegalArgumentException("there is no unit to compare");
+      }
+      Map<String, Offer> byId = new LinkedHashMap<>();
+      for (Offer offer : offers) {
+        String id = offer.softener().id();
+        if (byId.put(id, offer) != null) {
+          throw new IllegalArgumentException(
+              "two softeners of the price list have the id " + id + "; give one of them another");
+        }
+        if (!offer.currency().equals(offers.get(0).currency())) {
+          throw new IllegalArgumentException(
+              "the offer of "
+                  + id
+                  + " is in "
+                  + offer.currency()
+                  + ", but the first one in "
+                  + offers.get(0).currency()
+                  + "; use one currency in a price list");
+        }
+      }
+      return new PriceList(byId, new Values(offers, terms, limits, rules));
+    }
   }
 }

@@ -4,15 +4,13 @@ import io.github.brinewright.finding.Finding;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * Why a candidate is marked, as computed numbers; the words package makes a sentence of it.
- *
- * @param kind which sentence
- * @param figures its numbers
- * @param because the limit it breaks, when that is the reason
+ * Why a candidate is marked, as computed numbers; the words package makes a sentence of it. Made by
+ * a {@link Comparison}. Immutable; equal reasons are equal.
  */
-public record Reason(Kind kind, List<Figure> figures, Optional<Finding> because) {
+public final class Reason {
   /** The sentences there are. */
   public enum Kind {
     /** Lowest cost over the years among several units that keep every limit. */
@@ -38,4 +36,50 @@ public record Reason(Kind kind, List<Figure> figures, Optional<Finding> because)
     /** Breaks a limit. */
     BREAKS_LIMIT
   }
+
+  private final Values values;
+
+  private Reason(Values values) {
+    this.values = values;
+  }
+
+  static Reason of(Kind kind, Figure... figures) {
+    return new Reason(new Values(kind, List.of(figures), null));
+  }
+
+  static Reason breaksLimit(Finding finding) {
+    return new Reason(new Values(Kind.BREAKS_LIMIT, List.of(), finding));
+  }
+
+  /** Which sentence. */
+  public Kind kind() {
+    return values.kind;
+  }
+
+  /** Its numbers, in the order of its words. */
+  public List<Figure> figures() {
+    return values.figures;
+  }
+
+  /** The limit it breaks, when that is the reason. */
+  public Optional<Finding> because() {
+    return Optional.ofNullable(values.because);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Reason reason && values.equals(reason.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return values.toString().replaceFirst("Values", "Reason");
+  }
+
+  private record Values(Kind kind, List<Figure> figures, @Nullable Finding because) {}
 }

@@ -7,28 +7,54 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a revised quote changes against an earlier one for the same home.
+ * What a revised quote changes against an earlier one for the same home. Immutable; equal revisions
+ * are equal.
  *
- * @param since date of the earlier quote
- * @param changes what is different, in the order in which it is told; empty when nothing is
+ * <pre>{@code
+ * Revision revision = Revision.between(earlier, LocalDate.of(2026, 3, 1), now);
+ * revision.changes().forEach(item -> show(item.kind(), item.before(), item.now()));
+ * }</pre>
  */
-public record Revision(LocalDate since, List<Item> changes) {
-  /** Keeps its own copy of {@code changes}. */
-  public Revision {
-    changes = List.copyOf(changes);
+public final class Revision {
+  private final LocalDate since;
+  private final List<Item> changes;
+
+  private Revision(LocalDate since, List<Item> changes) {
+    this.since = since;
+    this.changes = List.copyOf(changes);
+  }
+
+  /** Date of the earlier quote. */
+  public LocalDate since() {
+    return since;
+  }
+
+  /** What is different, in the order in which it is told; empty when nothing is. */
+  public List<Item> changes() {
+    return changes;
   }
 
   /** What may be different. */
   public enum Kind {
+    /** Hardness as tested. */
     HARDNESS,
+    /** Compensated hardness. */
     COMPENSATED_HARDNESS,
+    /** People in the home. */
     PEOPLE,
+    /** Load of the design day. */
     DAILY_LOAD,
+    /** Name of the recommended unit. */
     RECOMMENDED_UNIT,
+    /** Its control. */
     CONTROL,
+    /** Its salt for each regeneration. */
     SALT_EACH_TIME,
+    /** Its price with tax. */
     PRICE,
+    /** Its cost of the first year. */
     FIRST_YEAR,
+    /** Its cost over the years compared. */
     COST_OVER_YEARS
   }
 
@@ -39,9 +65,22 @@ public record Revision(LocalDate since, List<Item> changes) {
    * @param before in the earlier quote
    * @param now in the revised one
    */
-  public record Item(Kind kind, Figure before, Figure now) {}
+  public record Item(Kind kind, Figure before, Figure now) {
+    /**
+     * @throws IllegalArgumentException when both figures are the same
+     */
+    public Item {
+      if (before.equals(now)) {
+        throw new IllegalArgumentException(kind + " is " + now + " before and now");
+      }
+    }
+  }
 
-  /** Compares two quotes. */
+  /**
+   * Compares two quotes.
+   *
+   * @param since date of the earlier one
+   */
   public static Revision between(Comparison earlier, LocalDate since, Comparison now) {
     Collector items = new Collector();
     items.add(Kind.HARDNESS, hardness(earlier), hardness(now));
@@ -95,5 +134,22 @@ public record Revision(LocalDate since, List<Item> changes) {
           Figure.about(before.life().total()),
           Figure.about(now.life().total()));
     }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Revision revision
+        && since.equals(revision.since)
+        && changes.equals(revision.changes);
+  }
+
+  @Override
+  public int hashCode() {
+    return changes.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Revision since " + since + ": " + changes;
   }
 }

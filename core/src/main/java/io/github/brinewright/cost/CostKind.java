@@ -2,10 +2,15 @@ package io.github.brinewright.cost;
 
 /** The lines of a yearly cost, in the order in which they are shown. */
 public enum CostKind {
+  /** Sodium or potassium chloride. */
   SALT,
+  /** Regeneration water. */
   WATER,
+  /** The same water as sewage. */
   SEWER,
+  /** The control at all times. */
   ELECTRICITY,
+  /** A year's service. */
   SERVICE;
 
   /** The yearly rise that applies to the line. */

@@ -1,5 +1,6 @@
 package io.github.brinewright.cost;
 
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
@@ -13,22 +14,35 @@ import org.joda.money.Money;
 
 /**
  * Price plus the present value of what the years cost: each yearly line × its modified uniform
- * present value. Source: NIST Handbook 135.
+ * present value, in today's money. Equal when quote and yearly cost are. Source: NIST Handbook 135.
  */
 public final class LifeCost implements Explained {
+  /** The longest span compared. */
+  public static final int MOST_YEARS = 30;
+
   private static final int FACTOR_DECIMALS = 6;
 
   private final Quote quote;
   private final YearlyCost yearly;
-  private final Escalation escalation;
   private final Money total;
 
-  /** Adds up a candidate's life. */
-  public LifeCost(Quote quote, YearlyCost yearly, Escalation escalation) {
+  private LifeCost(Quote quote, YearlyCost yearly) {
     this.quote = quote;
     this.yearly = yearly;
-    this.escalation = escalation;
     total = after(years());
+  }
+
+  /**
+   * Adds up a candidate's life.
+   *
+   * @throws IllegalArgumentException when the two are of different offers
+   */
+  public static LifeCost of(Quote quote, YearlyCost yearly) {
+    if (!quote.offer().equals(yearly.offer())) {
+      throw new IllegalArgumentException(
+          "the quote is of " + quote.offer() + ", but the yearly cost is of " + yearly.offer());
+    }
+    return new LifeCost(quote, yearly);
   }
 
   /** The years compared. */
@@ -42,11 +56,13 @@ public final class LifeCost implements Explained {
   }
 
   /**
-   * Price and the first {@code year} years, in today's money.
+   * Price and the first years, in today's money.
    *
-   * @param year 0 to 30; 0 is the price alone
+   * @param year 0 to {@value #MOST_YEARS}; 0 is the price alone
+   * @throws IllegalArgumentException outside that range
    */
   public Money after(int year) {
+    Require.between("years", year, 0, MOST_YEARS);
     Money sum = quote.total();
     for (CostKind kind : CostKind.values()) {
       sum = sum.plus(of(kind, year));
@@ -64,8 +80,8 @@ public final class LifeCost implements Explained {
   }
 
   private BigDecimal factor(CostKind kind, int year) {
-    double factor =
-        PresentValue.escalating(quote.terms().discountRate(), kind.rise(escalation), year);
+    double rise = kind.rise(yearly.tariff().escalation());
+    double factor = PresentValue.escalating(quote.terms().discountRate(), rise, year);
     return BigDecimal.valueOf(factor).setScale(FACTOR_DECIMALS, RoundingMode.HALF_EVEN);
   }
 
@@ -79,5 +95,26 @@ public final class LifeCost implements Explained {
     }
     inputs.add(Figure.of(years()));
     return List.of(new Step(StepKind.LIFE_COST, inputs, Figure.of(total()), Sources.HANDBOOK_135));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof LifeCost life && quote.equals(life.quote) && yearly.equals(life.yearly);
+  }
+
+  @Override
+  public int hashCode() {
+    return total.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "LifeCost of "
+        + quote.offer().softener().id()
+        + ": "
+        + total
+        + " in "
+        + years()
+        + " years";
   }
 }

@@ -6,45 +6,177 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
- * A softener with its prices.
+ * A softener with its prices, all in one currency.
  *
- * @param softener the softener
- * @param equipment price of the softener; zero or more
- * @param installation price of the installation; zero or more
- * @param yearlyService price of a year's service; zero or more
- * @param meterExtra price of a metered control on top of that of a clock; zero or more
+ * <pre>{@code
+ * Offer offer =
+ *     Offer.of(softener, Money.parse("USD 1480"))
+ *         .installation(Money.parse("USD 420"))
+ *         .build();
+ * }</pre>
+ *
+ * <p>Immutable; equal offers are equal.
  */
-public record Offer(
-    Softener softener, Money equipment, Money installation, Money yearlyService, Money meterExtra) {
-  /** A softener whose price is the same with and without a meter. */
-  public Offer(Softener softener, Money equipment, Money installation, Money yearlyService) {
-    this(softener, equipment, installation, yearlyService, Money.zero(equipment.getCurrencyUnit()));
+public final class Offer {
+  private final Values values;
+
+  private Offer(Values values) {
+    this.values = values;
   }
 
   /**
-   * @throws IllegalArgumentException when a price is negative
+   * Begins an offer.
+   *
+   * @param softener that is sold
+   * @param equipment its price with a clock; 0 to 10^12
+   * @throws IllegalArgumentException outside that range
    */
-  public Offer {
-    for (Money price : new Money[] {equipment, installation, yearlyService, meterExtra}) {
-      if (price.isNegative()) {
-        throw new IllegalArgumentException("a price of " + price + " is below zero");
-      }
-    }
+  public static Builder of(Softener softener, Money equipment) {
+    return new Builder(softener, equipment);
   }
 
   /** A softener whose prices are not known; all are zero. */
   public static Offer unpriced(Softener softener, CurrencyUnit currency) {
-    Money zero = Money.zero(currency);
-    return new Offer(softener, zero, zero, zero, zero);
+    return of(softener, Money.zero(currency)).build();
+  }
+
+  /** This offer, to be changed. */
+  public Builder toBuilder() {
+    return new Builder(softener(), equipment())
+        .installation(installation())
+        .yearlyService(yearlyService())
+        .meterExtra(meterExtra());
+  }
+
+  /** The softener. */
+  public Softener softener() {
+    return values.softener;
+  }
+
+  /** Price of the softener with a clock. */
+  public Money equipment() {
+    return values.equipment;
   }
 
   /** Price of the softener with a control. */
   public Money equipment(Control control) {
-    return control.metered() ? equipment.plus(meterExtra) : equipment;
+    return control.metered() ? equipment().plus(meterExtra()) : equipment();
+  }
+
+  /** Price of the installation. */
+  public Money installation() {
+    return values.installation;
+  }
+
+  /** Price of a year's service. */
+  public Money yearlyService() {
+    return values.yearlyService;
+  }
+
+  /** Price of a metered control on top of that of a clock. */
+  public Money meterExtra() {
+    return values.meterExtra;
+  }
+
+  /** The currency of all prices. */
+  public CurrencyUnit currency() {
+    return equipment().getCurrencyUnit();
   }
 
   /** Whether no price is known. */
   public boolean isUnpriced() {
-    return equipment.isZero() && installation.isZero();
+    return equipment().isZero() && installation().isZero();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Offer offer && values.equals(offer.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Offer of "
+        + softener().id()
+        + ": equipment "
+        + equipment()
+        + ", installation "
+        + installation()
+        + ", yearly service "
+        + yearlyService()
+        + ", meter "
+        + meterExtra();
+  }
+
+  private record Values(
+      Softener softener,
+      Money equipment,
+      Money installation,
+      Money yearlyService,
+      Money meterExtra) {}
+
+  /** Collects an offer. */
+  public static final class Builder {
+    private final Softener softener;
+    private final Money equipment;
+    private Money installation;
+    private Money yearlyService;
+    private Money meterExtra;
+
+    private Builder(Softener softener, Money equipment) {
+      this.softener = softener;
+      this.equipment = equipment;
+      Money zero = Money.zero(equipment.getCurrencyUnit());
+      installation = zero;
+      yearlyService = zero;
+      meterExtra = zero;
+      require("price of the softener", equipment);
+    }
+
+    private Money require(String name, Money price) {
+      return Prices.require(name, price, equipment.getCurrencyUnit());
+    }
+
+    /**
+     * Price of the installation; zero unless set.
+     *
+     * @param price 0 to 10^12 in the currency of the softener's price
+     * @throws IllegalArgumentException outside that range, or in another currency
+     */
+    public Builder installation(Money price) {
+      installation = require("price of the installation", price);
+      return this;
+    }
+
+    /**
+     * Price of a year's service; zero unless set.
+     *
+     * @param price 0 to 10^12 in the currency of the softener's price
+     * @throws IllegalArgumentException outside that range, or in another currency
+     */
+    public Builder yearlyService(Money price) {
+      yearlyService = require("price of a year's service", price);
+      return this;
+    }
+
+    /**
+     * Price of a metered control on top of that of a clock; zero unless set.
+     *
+     * @param price 0 to 10^12 in the currency of the softener's price
+     * @throws IllegalArgumentException outside that range, or in another currency
+     */
+    public Builder meterExtra(Money price) {
+      meterExtra = require("price of a meter", price);
+      return this;
+    }
+
+    /** The finished offer; later calls of this builder do not change it. */
+    public Offer build() {
+      return new Offer(new Values(softener, equipment, installation, yearlyService, meterExtra));
+    }
   }
 }

@@ -1,14 +1,23 @@
 package io.github.brinewright.cost;
 
+import io.github.brinewright.quantity.Require;
+
 /**
- * Present value factors, dimensionless. Source: NIST Handbook 135; rates per year as fractions,
- * above −1.
+ * Present value factors, dimensionless. Rates are yearly fractions from −0.5 to 1, years 0 to 200;
+ * other values are refused with an {@link IllegalArgumentException}. Source: NIST Handbook 135.
  */
 public final class PresentValue {
   private PresentValue() {}
 
+  private static void check(double discount, double rise, int years) {
+    Require.between("discount rate", discount, -0.5, 1);
+    Require.between("rise of prices", rise, -0.5, 1);
+    Require.between("years", years, 0, 200);
+  }
+
   /** Single present value: 1 ÷ (1 + d)^n. Example: 3 %, 10 years → 0.7441. */
   public static double single(double discount, int years) {
+    check(discount, 0, years);
     return Math.pow(1 + discount, -years);
   }
 
@@ -23,6 +32,7 @@ public final class PresentValue {
    * %, 2 %, 10 years → 9.4813.
    */
   public static double escalating(double discount, double rise, int years) {
+    check(discount, rise, years);
     if (Math.abs(discount - rise) < 1e-12) {
       return years;
     }

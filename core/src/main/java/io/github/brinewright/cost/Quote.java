@@ -6,13 +6,30 @@ import java.util.Optional;
 import org.joda.money.Money;
 
 /**
- * The price of a candidate: exact decimals, each line rounded once, the total the sum of the lines.
+ * The price of a candidate: exact decimals, each line rounded once to the smallest unit of the
+ * currency, the total the sum of the lines. Example: 999.99 and 333.33 for the installation, 6.25 %
+ * tax on the softener → 62.50 tax, 1,395.82 in all.
  *
  * @param offer the unit with its prices
- * @param control the control it is bought with
+ * @param control the control it is bought with; one that it is sold with
  * @param terms tax, deposit and credit
  */
 public record Quote(Offer offer, Control control, Terms terms) {
+  /**
+   * @throws IllegalArgumentException when the softener is not sold with the control
+   */
+  public Quote {
+    if (!offer.softener().controls().contains(control)) {
+      throw new IllegalArgumentException(
+          "the softener "
+              + offer.softener().id()
+              + " is not sold with the control "
+              + control
+              + ", but with "
+              + offer.softener().controls());
+    }
+  }
+
   /** Price of the unit with its control. */
   public Money equipment() {
     return offer.equipment(control);

@@ -3,35 +3,176 @@ package io.github.brinewright.cost;
 import io.github.brinewright.quantity.Require;
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How a dealer sells and how costs are compared. Rates are fractions.
  *
- * @param taxRate sales tax; 0 to 0.5
- * @param taxOnInstallation whether the installation is taxed too
- * @param depositShare share of the total due with the signature; 0 to 1
- * @param financing the credit offered, if any
- * @param years over which costs are compared; 1 to 30
- * @param discountRate yearly, of money itself; −0.05 to 0.2
+ * <pre>{@code
+ * Terms terms =
+ *     Terms.builder().taxRate(new BigDecimal("0.0625")).financing(new Credit(rate, 36)).build();
+ * }</pre>
+ *
+ * <p>Immutable; equal terms are equal.
  */
-public record Terms(
-    BigDecimal taxRate,
-    boolean taxOnInstallation,
-    BigDecimal depositShare,
-    Optional<Credit> financing,
-    int years,
-    double discountRate) {
+public final class Terms {
   /** No tax, no deposit, no credit; ten years at 3 %. */
-  public static final Terms USUAL =
-      new Terms(BigDecimal.ZERO, false, BigDecimal.ZERO, Optional.empty(), 10, 0.03);
+  public static final Terms USUAL = builder().build();
 
-  /**
-   * @throws IllegalArgumentException outside the ranges above
-   */
-  public Terms {
-    Require.between("tax rate", taxRate.doubleValue(), 0, 0.5);
-    Require.between("deposit share", depositShare.doubleValue(), 0, 1);
-    Require.between("years", years, 1, 30);
-    Require.between("discount rate", discountRate, -0.05, 0.2);
+  private final Values values;
+
+  private Terms(Values values) {
+    this.values = values;
+  }
+
+  /** The usual terms, to be changed. */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** These terms, to be changed. */
+  public Builder toBuilder() {
+    Builder builder =
+        new Builder()
+            .taxRate(taxRate())
+            .taxOnInstallation(taxOnInstallation())
+            .depositShare(depositShare())
+            .years(years())
+            .discountRate(discountRate());
+    financing().ifPresent(builder::financing);
+    return builder;
+  }
+
+  /** Sales tax; a fraction. */
+  public BigDecimal taxRate() {
+    return values.taxRate;
+  }
+
+  /** Whether the installation is taxed too. */
+  public boolean taxOnInstallation() {
+    return values.taxOnInstallation;
+  }
+
+  /** Share of the total due with the signature. */
+  public BigDecimal depositShare() {
+    return values.depositShare;
+  }
+
+  /** The credit offered; empty when there is none. */
+  public Optional<Credit> financing() {
+    return Optional.ofNullable(values.financing);
+  }
+
+  /** Years over which costs are compared. */
+  public int years() {
+    return values.years;
+  }
+
+  /** Yearly discount rate of money itself; a fraction. */
+  public double discountRate() {
+    return values.discountRate;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Terms terms && values.equals(terms.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return values.toString().replaceFirst("Values", "Terms");
+  }
+
+  private record Values(
+      BigDecimal taxRate,
+      boolean taxOnInstallation,
+      BigDecimal depositShare,
+      @Nullable Credit financing,
+      int years,
+      double discountRate) {}
+
+  /** Collects terms. */
+  public static final class Builder {
+    private BigDecimal taxRate = BigDecimal.ZERO;
+    private boolean taxOnInstallation;
+    private BigDecimal depositShare = BigDecimal.ZERO;
+    private @Nullable Credit financing;
+    private int years = 10;
+    private double discountRate = 0.03;
+
+    private Builder() {}
+
+    /**
+     * Sales tax; none unless set.
+     *
+     * @param fraction 0 to 0.5, with at most 8 decimals
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder taxRate(BigDecimal fraction) {
+      taxRate = Prices.rate("tax rate", fraction, "0.5");
+      return this;
+    }
+
+    /** Whether the installation is taxed too; not unless set. */
+    public Builder taxOnInstallation(boolean taxed) {
+      taxOnInstallation = taxed;
+      return this;
+    }
+
+    /**
+     * Share of the total due with the signature; none unless set.
+     *
+     * @param fraction 0 to 1, with at most 8 decimals
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder depositShare(BigDecimal fraction) {
+      depositShare = Prices.rate("deposit share", fraction, "1");
+      return this;
+    }
+
+    /** The credit offered; none unless set. */
+    public Builder financing(Credit credit) {
+      financing = credit;
+      return this;
+    }
+
+    /** No credit is offered. */
+    public Builder withoutFinancing() {
+      financing = null;
+      return this;
+    }
+
+    /**
+     * Years over which costs are compared; 10 unless set.
+     *
+     * @param count 1 to {@value LifeCost#MOST_YEARS}
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder years(int count) {
+      years = Require.between("years", count, 1, LifeCost.MOST_YEARS);
+      return this;
+    }
+
+    /**
+     * Yearly discount rate; 0.03 unless set.
+     *
+     * @param fraction −0.05 to 0.2
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder discountRate(double fraction) {
+      discountRate = Require.between("discount rate", fraction, -0.05, 0.2);
+      return this;
+    }
+
+    /** The finished terms; later calls of this builder do not change them. */
+    public Terms build() {
+      return new Terms(
+          new Values(taxRate, taxOnInstallation, depositShare, financing, years, discountRate));
+    }
   }
 }

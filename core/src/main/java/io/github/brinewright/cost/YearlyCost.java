@@ -1,6 +1,5 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.trace.Explained;
@@ -20,32 +19,57 @@ import org.joda.money.Money;
 
 /**
  * What a candidate costs in its first year at today's prices. Each line is rounded once to the
- * cent; the total is the sum of the lines.
+ * smallest unit of the currency; the total is the sum of the lines. Equal when design, offer and
+ * tariff are.
  */
 public final class YearlyCost implements Explained {
+  private static final int SPARE_DECIMALS = 6;
+
   private final Design design;
+  private final Offer offer;
   private final Tariff tariff;
+  private final Map<CostKind, BigMoney> exact = new EnumMap<>(CostKind.class);
   private final Map<CostKind, Money> lines = new EnumMap<>(CostKind.class);
 
-  /** Prices a year of a design. */
-  public YearlyCost(Design design, Offer offer, Tariff tariff) {
+  private YearlyCost(Design design, Offer offer, Tariff tariff) {
     this.design = design;
+    this.offer = offer;
     this.tariff = tariff;
     Volume use = design.home().yearlyUse();
-    Volume drain = design.year().water();
-    put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), design.year().salt()));
-    put(CostKind.WATER, tariff.waterCost(use, drain));
-    put(CostKind.SEWER, tariff.sewerCost(use, drain));
-    put(CostKind.ELECTRICITY, tariff.energyCost(design.year().electricity()));
-    put(CostKind.SERVICE, offer.yearlyService().toBigMoney());
+    exact.put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), design.year().salt()));
+    exact.put(CostKind.WATER, tariff.waterCost(use, drain()));
+    exact.put(CostKind.SEWER, tariff.sewerCost(use, drain()));
+    exact.put(CostKind.ELECTRICITY, tariff.energyCost(design.year().electricity()));
+    exact.put(CostKind.SERVICE, offer.yearlyService().toBigMoney());
+    exact.forEach((kind, cost) -> lines.put(kind, cost.toMoney(RoundingMode.HALF_EVEN)));
   }
 
-  private BigMoney pricePerPound() {
-    return tariff.perPound(design.basis().regenerant());
+  /**
+   * Prices a year of a design.
+   *
+   * @throws IllegalArgumentException when the offer is of another softener or the tariff in another
+   *     currency
+   */
+  public static YearlyCost of(Design design, Offer offer, Tariff tariff) {
+    if (!offer.softener().equals(design.softener())) {
+      throw new IllegalArgumentException(
+          "the offer is of "
+              + offer.softener().id()
+              + ", but the design is of "
+              + design.softener().id());
+    }
+    Prices.requireCurrency("the tariff " + tariff.id(), tariff.salt(), offer.currency());
+    return new YearlyCost(design, offer, tariff);
   }
 
-  private void put(CostKind kind, BigMoney exact) {
-    lines.put(kind, exact.toMoney(RoundingMode.HALF_EVEN));
+  /** The offer whose service is priced. */
+  public Offer offer() {
+    return offer;
+  }
+
+  /** The prices reckoned with. */
+  public Tariff tariff() {
+    return tariff;
   }
 
   /** The cost of one kind. */
@@ -63,18 +87,25 @@ public final class YearlyCost implements Explained {
     return Money.total(lines.values());
   }
 
+  private Volume drain() {
+    return design.year().water();
+  }
+
   @Override
   public List<Step> steps() {
+    Figure salt = Figure.of(design.year().salt(), 1);
+    Figure electricity = Figure.of(design.year().electricity(), 1);
     List<Step> steps = new ArrayList<>();
-    Mass salt = design.year().salt();
-    steps.add(step(StepKind.SALT_COST, CostKind.SALT, Figure.of(salt, 1), pricePerPound()));
-    addBlockStep(steps, StepKind.WATER_COST, CostKind.WATER, tariff.water());
-    addBlockStep(steps, StepKind.SEWER_COST, CostKind.SEWER, tariff.sewer());
+    steps.add(
+        step(
+            StepKind.SALT_COST, CostKind.SALT, salt, tariff.perPound(design.basis().regenerant())));
+    steps.add(blockStep(StepKind.WATER_COST, CostKind.WATER));
+    steps.add(blockStep(StepKind.SEWER_COST, CostKind.SEWER));
     steps.add(
         step(
             StepKind.ELECTRICITY_COST,
             CostKind.ELECTRICITY,
-            Figure.of(design.year().electricity(), 1),
+            electricity,
             tariff.perKilowattHour()));
     steps.add(
         new Step(
@@ -89,15 +120,35 @@ public final class YearlyCost implements Explained {
     return new Step(kind, List.of(quantity, Figure.of(price)), Figure.of(of(line)), Sources.TARIFF);
   }
 
-  /** Shows the mean price that the steps of the rate give for this water. */
-  private void addBlockStep(List<Step> steps, StepKind kind, CostKind line, BlockRate rate) {
-    Volume drain = design.year().water();
-    BigMoney exact = rate.yearlyCostOf(design.home().yearlyUse(), drain);
-    BigMoney perThousand =
-        exact
-            .withScale(8, RoundingMode.HALF_EVEN)
-            .dividedBy(BigDecimal.valueOf(drain.gallons() / 1000), RoundingMode.HALF_EVEN)
-            .withScale(4, RoundingMode.HALF_EVEN);
-    steps.add(step(kind, line, Figure.of(drain, 0), perThousand));
+  private Step blockStep(StepKind kind, CostKind line) {
+    return step(kind, line, Figure.of(drain(), 0), perThousandGallons(exact.get(line)));
+  }
+
+  /** The mean price that the steps of a rate came to, with two decimals more than its currency. */
+  private BigMoney perThousandGallons(BigMoney cost) {
+    int decimals = cost.getCurrencyUnit().getDecimalPlaces();
+    return cost.withScale(decimals + SPARE_DECIMALS, RoundingMode.HALF_EVEN)
+        .dividedBy(BigDecimal.valueOf(drain().gallons() / 1000), RoundingMode.HALF_EVEN)
+        .withScale(decimals + 2, RoundingMode.HALF_EVEN);
+  }
+
+  private List<Object> inputs() {
+    return List.of(
+        design.home().site(), design.setup(), design.year().regenerations(), offer, tariff);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof YearlyCost cost && inputs().equals(cost.inputs());
+  }
+
+  @Override
+  public int hashCode() {
+    return lines.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "YearlyCost of " + offer.softener().id() + ": " + total() + " " + lines;
   }
 }

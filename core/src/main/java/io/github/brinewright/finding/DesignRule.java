@@ -8,7 +8,6 @@ import io.github.brinewright.home.Substance;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.HardnessAmount;
-import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Volume;
@@ -19,14 +18,19 @@ import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 
 /** What to look for in one candidate at one home. */
 public enum DesignRule implements Rule<DesignRule.Subject> {
+  /** The bed does not hold the load of one design day. Essential. */
   CAPACITY_BELOW_LOAD(STOP, Sources.DEFINITION, (design, limits) -> belowLoad(design)),
+  /** A day's reserve leaves a night control nothing to use. Essential. */
   NO_ROOM_FOR_RESERVE(STOP, Sources.RESERVE, (design, limits) -> noReserve(design)),
+  /** Regenerates more often than {@link Limits#shortestDays()} allows. */
   INTERVAL_BELOW_LIMIT(
       STOP,
       Sources.DEALER,
@@ -36,21 +40,29 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
                   && design.schedule().designDays() < limits.shortestDays(),
               Figure.days(design.schedule().designDays(), 1),
               Figure.days(limits.shortestDays(), 0))),
+  /** The peak flow of the home is above the peak service flow. */
   PEAK_ABOVE_BED(
       STOP,
       Sources.COMMON_PRACTICE,
       (design, limits) -> peakAbove(design, design.softener().peakServiceFlow())),
+  /** So little salt that iron of 2 mg/L or solids of 750 mg/L spoil its capacity. */
   LEAN_SALT_IN_HARSH_WATER(STOP, Sources.TRADE_BOOKLET, (design, limits) -> tooLean(design)),
+  /** At peak flow less is left than {@link Limits#leastPressure()}. */
   PRESSURE_LEFT_TOO_LOW(
       STOP,
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, Pressure.ofPsi(0), limits.leastPressure())),
+  /** The backwash needs more than the supply gives. */
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
-  RUNS_OUT_OFTEN(STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, Limits.OFTEN, 1)),
+  /** Runs out before more regenerations than {@link Limits#runOutBarred()} allows. */
+  RUNS_OUT_OFTEN(
+      STOP, Sources.METER_DATA, (design, limits) -> runsOut(design, limits.runOutBarred(), 1)),
+  /** Runs out before more regenerations than {@link Limits#runOutNoted()}. */
   RUNS_OUT_NOW_AND_THEN(
       CAUTION,
       Sources.METER_DATA,
-      (design, limits) -> runsOut(design, Limits.NOW_AND_THEN, Limits.OFTEN)),
+      (design, limits) -> runsOut(design, limits.runOutNoted(), limits.runOutBarred())),
+  /** The peak flow of the home is above the flow softened without a break. */
   PEAK_ABOVE_SERVICE_FLOW(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -58,6 +70,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
           design.flow().peak().exceeds(design.softener().peakServiceFlow())
               ? Optional.empty()
               : peakAbove(design, design.softener().serviceFlow())),
+  /** Regenerates more often than every 3 days. */
   INTERVAL_SHORT(
       CAUTION,
       Sources.MMSD,
@@ -67,31 +80,42 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
                   && design.schedule().designDays() < 3,
               Figure.days(design.schedule().designDays(), 1),
               Figure.days(3, 0))),
+  /** At peak flow less is left than {@link Limits#lowestPressure()}. */
   PRESSURE_LEFT_LOW(
       CAUTION,
       Sources.ERGUN,
       (design, limits) -> pressureLeft(design, limits.leastPressure(), limits.lowestPressure())),
+  /** At peak flow more is lost than {@link Limits#highestPressureLoss()}. */
   PRESSURE_LOSS_HIGH(
-      CAUTION, Sources.COMMON_PRACTICE, (design, limits) -> lossAbove(design, Pressure.ofPsi(15))),
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      (design, limits) -> lossAbove(design, limits.highestPressureLoss())),
+  /** The bed is less deep than {@link Limits#leastBedDepth()}. */
   BED_SHALLOW(
       NOTE,
       Sources.COMMON_PRACTICE,
       (design, limits) ->
           Rule.when(
-              Length.ofInches(24).exceeds(design.flow().bedDepth()),
+              limits.leastBedDepth().exceeds(design.flow().bedDepth()),
               Figure.of(design.flow().bedDepth()),
-              Figure.of(Length.ofInches(24)))),
+              Figure.of(limits.leastBedDepth()))),
+  /** Less room above the bed than {@link Limits#leastFreeboard()}. */
   FREEBOARD_SMALL(
       CAUTION,
       Sources.COMMON_PRACTICE,
       (design, limits) -> {
         double freeboard = design.softener().vessel().freeboard(design.softener().resinVolume());
-        return Rule.when(freeboard < 0.5, Figure.percent(freeboard), Figure.percent(0.5));
+        return Rule.when(
+            freeboard < limits.leastFreeboard(),
+            Figure.percent(freeboard),
+            Figure.percent(limits.leastFreeboard()));
       }),
+  /** The flow lies beyond what the formula of the pressure loss was made for. */
   FLOW_OUTSIDE_FORMULA(
       CAUTION,
       Sources.ERGUN,
       (design, limits) -> Rule.when(!design.flow().withinErgun(), Figure.of(design.flow().peak()))),
+  /** The largest drain flow in stock is too small for the backwash. */
   DRAIN_FLOW_TOO_SMALL(
       CAUTION,
       Sources.RICHARDSON_ZAKI,
@@ -100,7 +124,9 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               !design.flow().drain().enough(),
               Figure.of(design.flow().drain().needed()),
               Figure.of(design.flow().drain().chosen()))),
+  /** The refill stands too high in the brine tank. */
   BRINE_TANK_TOO_SMALL(STOP, Sources.COMMON_PRACTICE, (design, limits) -> brineTank(design)),
+  /** More than 10,000 gal of regeneration water a year. */
   WATER_ABOVE_BOUND(
       NOTE,
       Sources.WATERSENSE,
@@ -109,6 +135,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               design.year().water().gallons() > 10_000,
               Figure.of(design.year().water()),
               Figure.of(Volume.ofGallons(10_000)))),
+  /** The longer backwash is used, to carry iron out. */
   CYCLE_FOR_IRON(
       NOTE,
       Sources.SECONDARY_LIMITS,
@@ -117,9 +144,13 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               design.cycle().plan() == CyclePlan.IRON_BEARING,
               Figure.of(design.cycle().plan().backwash(), 0),
               Figure.of(CyclePlan.EVERYDAY.backwash(), 0))),
+  /** More than 60 mg/L of sodium in the softened water. */
   SODIUM_MAY_BE_TASTED(NOTE, Sources.EPA_SODIUM, (design, limits) -> sodium(design)),
+  /** A meter that falls short of the elective efficiency rating. */
   EFFICIENCY_BELOW_RATING(NOTE, Sources.NSF_44, (design, limits) -> belowRating(design)),
+  /** The steps of the refill setting give over a tenth more salt than wanted. */
   REFILL_COARSE(NOTE, Sources.DEFINITION, (design, limits) -> coarseRefill(design)),
+  /** The bed could run longer than the longest interval. */
   LONGEST_INTERVAL(
       NOTE,
       Sources.CLOCK_DAYS,
@@ -127,6 +158,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
           Rule.when(
               design.schedule().expectedDays() >= Schedule.LONGEST_DAYS,
               Figure.days(Schedule.LONGEST_DAYS, 0))),
+  /** The volume of the bed is only guessed from its rating. */
   RESIN_VOLUME_ASSUMED(
       NOTE,
       Sources.COMMON_PRACTICE,
@@ -156,9 +188,21 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     this.condition = condition;
   }
 
-  /** Everything that applies to a candidate. */
-  public static List<Finding> findings(Design design, Limits limits) {
-    return Rule.checkAll(values(), new Subject(design, limits));
+  /** All of them in their order. */
+  static final List<Rule<Subject>> RULES = List.of(values());
+
+  /** A bed that cannot serve the home or has nothing left to set is never sold. */
+  private static final Set<DesignRule> ESSENTIAL =
+      EnumSet.of(CAPACITY_BELOW_LOAD, NO_ROOM_FOR_RESERVE);
+
+  @Override
+  public String code() {
+    return Rule.codeOf(this);
+  }
+
+  @Override
+  public boolean essential() {
+    return ESSENTIAL.contains(this);
   }
 
   @Override

@@ -5,17 +5,36 @@ import io.github.brinewright.trace.Source;
 import java.util.List;
 
 /**
- * Something a careful practitioner would say about the home or the candidate.
+ * Something a careful practitioner would say about the home or the candidate. Ask for it by its
+ * rule:
  *
- * @param code stable name; also names its words
- * @param severity what it means
+ * <pre>{@code
+ * comparison.homeFinding(HomeRule.IRON_STAINS).map(words::finding)
+ * }</pre>
+ *
+ * @param rule that applies
+ * @param severity what it means by the rules in force
  * @param figures the values its words speak of, in their order
- * @param source who says so
  */
-public record Finding(String code, Severity severity, List<Figure> figures, Source source) {
+public record Finding(Rule<?> rule, Severity severity, List<Figure> figures) {
   /** Keeps its own copy of {@code figures}. */
   public Finding {
     figures = List.copyOf(figures);
+  }
+
+  /** Whether it is what a rule found. */
+  public boolean isOf(Rule<?> other) {
+    return rule.equals(other);
+  }
+
+  /** Stable code of its rule. */
+  public String code() {
+    return rule.code();
+  }
+
+  /** Who says so. */
+  public Source source() {
+    return rule.source();
   }
 
   /** Whether this forbids the candidate. */

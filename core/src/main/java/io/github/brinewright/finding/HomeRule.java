@@ -21,25 +21,36 @@ import java.util.function.Function;
 
 /** What to look for in the water and the home, whatever the candidate. */
 public enum HomeRule implements Rule<HomeLoad> {
+  /** A test found bacteria. */
   BACTERIA_FOUND(
       CAUTION,
       Sources.COMMON_PRACTICE,
       home -> Rule.when(water(home).bacteria() == BacteriaResult.FOUND)),
+  /** A private well was not tested for bacteria. */
   BACTERIA_NOT_TESTED(
       CAUTION,
       Sources.COMMON_PRACTICE,
       home -> Rule.when(well(home) && water(home).bacteria() == BacteriaResult.NOT_DONE)),
+  /** Iron above 5 mg/L, more than a bed should take. */
   IRON_ABOVE_BED(CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.IRON, 5)),
+  /** More than 0.3 mg/L of the iron is rust particles already. */
   IRON_OXIDISED(CAUTION, Sources.COMMON_PRACTICE, HomeRule::oxidisedIron),
+  /** Iron above the 0.3 mg/L that stains. */
   IRON_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.IRON, 0.3)),
+  /** A private well was not tested for iron. */
   IRON_NOT_TESTED(CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.IRON)),
+  /** Manganese above the 0.05 mg/L that stains. */
   MANGANESE_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.MANGANESE, 0.05)),
+  /** A private well was not tested for manganese. */
   MANGANESE_NOT_TESTED(
       CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.MANGANESE)),
+  /** Any hydrogen sulfide. */
   HYDROGEN_SULFIDE_PRESENT(
       CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.HYDROGEN_SULFIDE, 0)),
+  /** Free chlorine above 1 mg/L. */
   CHLORINE_HARMS_RESIN(
       CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.FREE_CHLORINE, 1)),
+  /** A pH outside 6.5 to 8.5. */
   PH_OUTSIDE(
       CAUTION,
       Sources.COMMON_PRACTICE,
@@ -47,13 +58,17 @@ public enum HomeRule implements Rule<HomeLoad> {
         double ph = water(home).ph().orElse(7);
         return Rule.when(ph < 6.5 || ph > 8.5, Figure.of(ph, 1));
       }),
+  /** The pH is not known. */
   PH_NOT_TESTED(NOTE, Sources.COMMON_PRACTICE, home -> Rule.when(water(home).ph().isEmpty())),
+  /** Dissolved solids above 750 mg/L. */
   SOLIDS_HIGH(
       CAUTION, Sources.TRADE_BOOKLET, home -> above(home, Substance.TOTAL_DISSOLVED_SOLIDS, 750)),
+  /** Dissolved solids are not known. */
   SOLIDS_NOT_TESTED(
       NOTE,
       Sources.COMMON_PRACTICE,
       home -> Rule.when(water(home).found(Substance.TOTAL_DISSOLVED_SOLIDS).isEmpty())),
+  /** The water counts as soft, below 60 mg/L. */
   WATER_ALREADY_SOFT(
       CAUTION,
       Sources.USGS_CLASSES,
@@ -61,6 +76,7 @@ public enum HomeRule implements Rule<HomeLoad> {
           Rule.when(
               HardnessClass.of(water(home).hardness()) == HardnessClass.SOFT,
               Figure.of(water(home).hardness()))),
+  /** Measured below 50 °F, where a bed holds less than its table says. */
   WATER_COLD(
       NOTE,
       Sources.COLD_WATER,
@@ -68,19 +84,24 @@ public enum HomeRule implements Rule<HomeLoad> {
           Rule.when(
               water(home).temperature().isPresent() && home.temperature().fahrenheit() < 50,
               Figure.of(home.temperature()))),
+  /** The temperature is not known, so the usual one is reckoned with. */
   TEMPERATURE_NOT_MEASURED(
       NOTE,
       Sources.COMMON_PRACTICE,
       home ->
           Rule.when(water(home).temperature().isEmpty(), Figure.of(HomeLoad.USUAL_TEMPERATURE))),
+  /** Supply pressure below 30 psi. */
   PRESSURE_LOW(CAUTION, Sources.COMMON_PRACTICE, home -> pressure(home, 0, 30)),
+  /** Supply pressure above 80 psi. */
   PRESSURE_HIGH(CAUTION, Sources.PRESSURE_LIMIT, home -> pressure(home, 80.001, 1e6)),
+  /** Pressure or flow of the supply is not known. */
   SUPPLY_NOT_MEASURED(
       NOTE,
       Sources.COMMON_PRACTICE,
       home ->
           Rule.when(
               home.site().supply().pressure().isEmpty() || home.site().supply().flow().isEmpty())),
+  /** The supply gives less than the peak flow of the home. */
   SUPPLY_BELOW_PEAK(
       NOTE,
       Sources.COMMON_PRACTICE,
@@ -90,10 +111,12 @@ public enum HomeRule implements Rule<HomeLoad> {
               .flow()
               .filter(home.peakFlow()::exceeds)
               .map(flow -> List.of(Figure.of(flow), Figure.of(home.peakFlow())))),
+  /** The fixtures count more or fewer units than the table of the code has. */
   FIXTURES_OUTSIDE_TABLE(
       CAUTION,
       Sources.FIXTURE_UNITS,
       home -> Rule.when(!home.peak().withinTable(), Figure.of(home.peak().fixtureUnits(), 1))),
+  /** Only the hot water is softened. */
   HOT_WATER_ONLY(
       NOTE,
       Sources.HOT_SHARE,
@@ -101,6 +124,7 @@ public enum HomeRule implements Rule<HomeLoad> {
           Rule.when(
               home.site().household().softened() == SoftenedShare.HOT_WATER,
               Figure.percent(SoftenedShare.HOT_WATER.share()))),
+  /** Some hardness is blended back through a bypass. */
   BLENDED(
       NOTE,
       Sources.HOME,
@@ -109,6 +133,7 @@ public enum HomeRule implements Rule<HomeLoad> {
               home.site().target().isPositive(),
               Figure.of(home.site().target()),
               Figure.percent(home.blend()))),
+  /** The bill shows more use than the allowance for each person, so the size rests on it. */
   BILL_ABOVE_ALLOWANCE(
       NOTE,
       Sources.WATER_BILL,
@@ -124,9 +149,12 @@ public enum HomeRule implements Rule<HomeLoad> {
     this.condition = condition;
   }
 
-  /** Everything that applies to a home. */
-  public static List<Finding> findings(HomeLoad home) {
-    return Rule.checkAll(values(), home);
+  /** All of them in their order. */
+  static final List<Rule<HomeLoad>> RULES = List.of(values());
+
+  @Override
+  public String code() {
+    return Rule.codeOf(this);
   }
 
   @Override

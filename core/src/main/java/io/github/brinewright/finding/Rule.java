@@ -2,49 +2,59 @@ package io.github.brinewright.finding;
 
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * One thing to look for. Its words live in the message bundle under its code.
+ * One thing to look for. The constants of {@link HomeRule} and {@link DesignRule} are rules; a rule
+ * of one's own is made with {@link OwnRule} or implements this interface.
  *
- * @param <S> what it looks at
+ * <p>Immutable; asked by several threads at once.
+ *
+ * @param <S> what it looks at: {@link io.github.brinewright.demand.HomeLoad} or {@link
+ *     DesignRule.Subject}
  */
 public interface Rule<S> {
-  /** Name of the constant; the code is made from it. */
-  String name();
+  /**
+   * Stable code, which files and programs may keep: lower-case letters, digits and hyphens,
+   * beginning with a letter. No two rules of a {@link RuleBook} share one.
+   */
+  String code();
 
-  /** What it means when it applies. */
+  /** What it means when it applies, unless a {@link RuleBook} says otherwise. */
   Severity severity();
 
   /** Who says so. */
   Source source();
 
-  /** The figures to speak of, or empty when the rule does not apply. */
+  /** The figures to speak of, in the order of its words; empty when the rule does not apply. */
   Optional<List<Figure>> lookAt(S subject);
 
-  /** Stable code: the name in lower case with hyphens. */
-  default String code() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  /**
+   * The rule's own words in a language, {0} standing for its first figure. Empty, as it is unless
+   * overridden, when the words are texts under the key "finding." and the code.
+   */
+  default Optional<String> words(Locale language) {
+    return Optional.empty();
   }
 
-  /** The finding, when the rule applies. */
-  default Optional<Finding> check(S subject) {
-    return lookAt(subject).map(figures -> new Finding(code(), severity(), figures, source()));
+  /** Whether every rule book must hold it at its own severity: without it nothing is sized. */
+  default boolean essential() {
+    return false;
   }
 
-  /** All findings of the rules, the gravest first, otherwise in the order of the rules. */
-  static <S> List<Finding> checkAll(Rule<S>[] rules, S subject) {
-    return Arrays.stream(rules)
-        .flatMap(rule -> rule.check(subject).stream())
-        .sorted((a, b) -> a.severity().compareTo(b.severity()))
-        .toList();
-  }
-
-  /** The figures when the condition holds. */
+  /**
+   * The figures when the condition holds.
+   *
+   * @return {@code figures}, or empty when {@code condition} is false
+   */
   static Optional<List<Figure>> when(boolean condition, Figure... figures) {
     return condition ? Optional.of(List.of(figures)) : Optional.empty();
+  }
+
+  /** The code of a constant: its name in lower case with hyphens. */
+  static String codeOf(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

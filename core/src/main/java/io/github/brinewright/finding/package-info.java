@@ -1,4 +1,18 @@
-/** The rules a careful practitioner applies to a home and to each candidate. */
+/**
+ * The rules a careful practitioner applies to a home and to each candidate, what they found, and
+ * the limits they keep.
+ *
+ * <pre>{@code
+ * HomeLoad home = new HomeLoad(site);
+ * for (Finding finding : RuleBook.USUAL.findings(home)) {
+ *   System.out.println(finding.severity() + " " + words.finding(finding));
+ * }
+ * }</pre>
+ *
+ * <p>A finding holds its {@link io.github.brinewright.finding.Rule}: compare rules, never codes.
+ * Rules of one's own join a {@link io.github.brinewright.finding.RuleBook}, dealers' limits are
+ * {@link io.github.brinewright.finding.Limits}; a price list takes both.
+ */
 @NullMarked
 package io.github.brinewright.finding;
 

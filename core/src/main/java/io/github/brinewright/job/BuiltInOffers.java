@@ -39,10 +39,6 @@ public final class BuiltInOffers {
             .controls(EnumSet.of(Control.CLOCK, Control.METERED_AT_NIGHT))
             .build();
     BigDecimal price = BigDecimal.valueOf(BASE_PRICE + PRICE_PER_CUBIC_FOOT * volume);
-    return new Offer(
-        softener,
-        Money.of(currency, price, RoundingMode.HALF_EVEN),
-        Money.zero(currency),
-        Money.zero(currency));
+    return Offer.of(softener, Money.of(currency, price, RoundingMode.HALF_EVEN)).build();
   }
 }

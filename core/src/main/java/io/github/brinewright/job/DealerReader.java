@@ -159,14 +159,17 @@ final class DealerReader {
   }
 
   private Terms terms() {
-    BigDecimal tax = fraction("tax_percent", 50);
-    boolean onInstallation = row.yes("tax_on_installation", false);
-    BigDecimal deposit = fraction("deposit_percent", 100);
-    Optional<Credit> credit = credit();
-    int years = (int) row.number("years", 1, 30, Terms.USUAL.years());
-    double discount =
-        row.number("discount_percent", -5, 20, 100 * Terms.USUAL.discountRate()) / 100;
-    return new Terms(tax, onInstallation, deposit, credit, years, discount);
+    Terms.Builder terms =
+        Terms.builder()
+            .taxRate(fraction("tax_percent", 50))
+            .taxOnInstallation(row.yes("tax_on_installation", false))
+            .depositShare(fraction("deposit_percent", 100));
+    credit().ifPresent(terms::financing);
+    return terms
+        .years((int) row.number("years", 1, 30, Terms.USUAL.years()))
+        .discountRate(
+            row.number("discount_percent", -5, 20, 100 * Terms.USUAL.discountRate()) / 100)
+        .build();
   }
 
   private BigDecimal fraction(String key, double highestPercent) {
@@ -182,10 +185,12 @@ final class DealerReader {
   }
 
   private Limits limits() {
-    return new Limits(
-        row.number("shortest_interval_days", 1, 7, Limits.USUAL.shortestDays()),
-        Pressure.ofPsi(
-            row.number("lowest_pressure_psi", 1, 80, Limits.USUAL.lowestPressure().psi())),
-        row.number("reserve_risk_percent", 0.01, 50, 0) / 100);
+    return Limits.builder()
+        .shortestDays(row.number("shortest_interval_days", 1, 7, Limits.USUAL.shortestDays()))
+        .lowestPressure(
+            Pressure.ofPsi(
+                row.number("lowest_pressure_psi", 1, 80, Limits.USUAL.lowestPressure().psi())))
+        .reserveRisk(row.number("reserve_risk_percent", 0.01, 50, 0) / 100)
+        .build();
   }
 }

@@ -54,7 +54,7 @@ public record Job(
 
   /** Studies a year in the home with its recommended candidate; empty when there is none. */
   public Optional<HomeStudy> study(Comparison comparison) {
-    return HomeStudy.of(comparer, comparison, HomeStudy.USUAL_YEARS);
+    return HomeStudy.of(comparison, HomeStudy.USUAL_YEARS);
   }
 
   /** The home of an id. */

@@ -69,7 +69,7 @@ public final class JobFolder {
             ? Optional.of(
                 new Job(
                     visits,
-                    new PriceList(offers, dealer.terms(), dealer.limits()),
+                    PriceList.builder(offers).terms(dealer.terms()).limits(dealer.limits()).build(),
                     dealer.dealer(),
                     List.copyOf(tariffs.values()),
                     notes,

@@ -61,7 +61,17 @@ final class TariffReader {
         new Escalation(
             row.number("salt_rise_percent", -5, 20, 100 * Escalation.USUAL.salt()) / 100,
             row.number("water_rise_percent", -5, 20, 100 * Escalation.USUAL.water()) / 100);
-    return row.build(() -> new Tariff(id, name, water, sewer, salt, potassium, electricity, rise));
+    return row.build(
+        () ->
+            Tariff.builder(id, currency)
+                .name(name)
+                .water(water)
+                .sewer(sewer)
+                .salt(salt)
+                .potassium(potassium)
+                .perKilowattHour(electricity)
+                .escalation(rise)
+                .build());
   }
 
   private static BigMoney price(Row row, String column, BigMoney usual) {

@@ -97,7 +97,13 @@ final class UnitReader {
     }
     return unit.flatMap(
         builder ->
-            row.build(() -> new Offer(builder.build(), price, installation, service, meter)));
+            row.build(
+                () ->
+                    Offer.of(builder.build(), price)
+                        .installation(installation)
+                        .yearlyService(service)
+                        .meterExtra(meter)
+                        .build()));
   }
 
   private Money money(Row row, String column) {

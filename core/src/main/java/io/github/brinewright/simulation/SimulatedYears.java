@@ -3,9 +3,13 @@ package io.github.brinewright.simulation;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.ToDoubleFunction;
 
-/** What many simulated years say of one bed. Spreads are of single years. */
+/**
+ * What many simulated years say of one bed; made by {@link YearSimulation#run}. Spreads are of
+ * single years. Immutable; equal when the bed and every year are.
+ */
 public final class SimulatedYears {
   private final BedSettings bed;
   private final List<YearCounts> years;
@@ -109,5 +113,33 @@ public final class SimulatedYears {
     return sum(YearCounts::capacityGallons)
         - sum(YearCounts::softGallons)
         - sum(YearCounts::unusedGallons);
+  }
+
+  int years() {
+    return years.size();
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof SimulatedYears simulated
+        && bed.equals(simulated.bed)
+        && years.equals(simulated.years);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(bed, years);
+  }
+
+  @Override
+  public String toString() {
+    return years.size()
+        + " years of "
+        + bed
+        + ": "
+        + regenerations().mean()
+        + " regenerations and "
+        + hardDays().mean()
+        + " days out of soft water a year";
   }
 }

@@ -1,16 +1,26 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.quantity.Require;
 import java.util.Arrays;
 
 /**
  * A figure over many simulated years.
  *
- * @param mean of all years
- * @param low that 5 % of the years lie below
- * @param high that 5 % of the years lie above
+ * @param mean of all years; finite
+ * @param low that 5 % of the years lie below; finite
+ * @param high that 5 % of the years lie above; finite, not below {@code low}
  */
 public record Spread(double mean, double low, double high) {
   private static final double TAIL = 0.05;
+
+  /**
+   * @throws IllegalArgumentException outside the ranges above
+   */
+  public Spread {
+    Require.between("mean", mean, -Double.MAX_VALUE, Double.MAX_VALUE);
+    Require.between("high end", high, -Double.MAX_VALUE, Double.MAX_VALUE);
+    Require.between("low end", low, -Double.MAX_VALUE, high);
+  }
 
   static Spread of(double[] years) {
     double[] sorted = years.clone();
@@ -26,8 +36,14 @@ public record Spread(double mean, double low, double high) {
     return sorted[below] + (sorted[above] - sorted[below]) * (place - below);
   }
 
-  /** The same figure in another unit. */
+  /**
+   * The same figure in another unit.
+   *
+   * @param factor zero or more; dimensionless
+   * @throws IllegalArgumentException when it is negative
+   */
   public Spread times(double factor) {
+    Require.between("factor", factor, 0, Double.MAX_VALUE);
     return new Spread(mean * factor, low * factor, high * factor);
   }
 }

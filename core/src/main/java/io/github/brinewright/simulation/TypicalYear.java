@@ -1,6 +1,8 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.softener.Control;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -9,22 +11,37 @@ import java.util.stream.IntStream;
 /**
  * One of the simulated years, day by day: that in which a chosen control regenerates as often as in
  * the middle of all years. The control is a metered one, since a clock regenerates the same number
- * of times every year.
- *
- * @param regenerations of each of its 365 days, under each control
+ * of times every year. Immutable; equal when every day is.
  */
-public record TypicalYear(Map<Control, List<Integer>> regenerations) {
+public final class TypicalYear {
   private static final int MONTHS = 12;
 
-  /** Keeps its own copies of the lists. */
-  public TypicalYear {
-    Map<Control, List<Integer>> copy = new EnumMap<>(Control.class);
-    regenerations.forEach((control, days) -> copy.put(control, List.copyOf(days)));
-    regenerations = copy;
+  private final Map<Control, List<Integer>> regenerations;
+
+  private TypicalYear(Map<Control, List<Integer>> regenerations) {
+    this.regenerations = Collections.unmodifiableMap(regenerations);
   }
 
+  /** Regenerations of each of its 365 days, under each control. */
+  public Map<Control, List<Integer>> regenerations() {
+    return regenerations;
+  }
+
+  /**
+   * Runs the middle year of a simulation once more.
+   *
+   * @param simulation that was run
+   * @param outcomes what came of it, each of another control
+   * @param chosen the control whose middle year it is; the first year when it is not among them
+   * @throws IllegalArgumentException when the outcomes are of another number of years or two are of
+   *     one control
+   */
   public static TypicalYear of(
       YearSimulation simulation, List<SimulatedYears> outcomes, Control chosen) {
+    outcomes.forEach(
+        outcome ->
+            Require.between(
+                "simulated years", outcome.years(), simulation.years(), simulation.years()));
     int year =
         outcomes.stream()
             .filter(outcome -> outcome.bed().control() == chosen)
@@ -35,17 +52,20 @@ public record TypicalYear(Map<Control, List<Integer>> regenerations) {
     List<int[]> counts = simulation.regenerations(beds, year);
     Map<Control, List<Integer>> days = new EnumMap<>(Control.class);
     for (int i = 0; i < beds.size(); i++) {
-      days.put(beds.get(i).control(), IntStream.of(counts.get(i)).boxed().toList());
+      Control control = beds.get(i).control();
+      if (days.put(control, IntStream.of(counts.get(i)).boxed().toList()) != null) {
+        throw new IllegalArgumentException("two of the beds have the control " + control);
+      }
     }
     return new TypicalYear(days);
   }
 
-  /** Regenerations of the whole year. */
+  /** Regenerations of the whole year; 0 under a control that was not simulated. */
   public int total(Control control) {
     return days(control).stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** Regenerations of each twelfth of the year. */
+  /** Regenerations of each twelfth of the year; all 0 under a control that was not simulated. */
   public List<Integer> byMonth(Control control) {
     List<Integer> days = days(control);
     return IntStream.range(0, MONTHS)
@@ -64,5 +84,20 @@ public record TypicalYear(Map<Control, List<Integer>> regenerations) {
 
   private List<Integer> days(Control control) {
     return regenerations.getOrDefault(control, List.of());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof TypicalYear year && regenerations.equals(year.regenerations);
+  }
+
+  @Override
+  public int hashCode() {
+    return regenerations.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "TypicalYear" + regenerations.keySet().stream().map(c -> c + " " + total(c)).toList();
   }
 }

@@ -12,6 +12,11 @@ import java.util.stream.IntStream;
  * difference is the controls' alone; the same seed gives the same result on every machine and any
  * number of threads.
  *
+ * <pre>{@code
+ * YearSimulation simulation = new YearSimulation(DemandModel.of(home), 400, 1);
+ * SimulatedYears years = simulation.run(List.of(BedSettings.of(design))).get(0);
+ * }</pre>
+ *
  * @param demand of the home
  * @param years 1 to 100,000
  * @param seed of the random numbers
@@ -30,7 +35,7 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
     Require.between("simulated years", years, 1, 100_000);
   }
 
-  /** Runs all beds, over all cores. */
+  /** Runs all beds, over all cores; the results stand in the order of the beds. */
   public List<SimulatedYears> run(List<BedSettings> beds) {
     DailyDraw draw = DailyDraw.of(demand.variation());
     YearCounts[][] tallies = new YearCounts[years][];

@@ -2,135 +2,105 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.SaltDosage;
-import io.github.brinewright.sizing.Setup;
-import io.github.brinewright.sizing.Sizer;
-import io.github.brinewright.softener.CapacityCurve;
-import io.github.brinewright.softener.DosageCurveBasis;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * Cost over the years against salt dosage, for one bed and control.
+ * Cost over the years against salt dosage, for one bed and control. Immutable; equal when every
+ * point is.
  *
- * @param curve points over the whole table, by rising dosage; only those that keep every limit
- * @param best the cheapest dosage of all, not only of those in stock
- * @param stocked the dosages in stock that keep every limit
+ * <pre>{@code
+ * DosageStudy.of(comparison, candidate)
+ *     .ifPresent(study -> show(study.best().dosage(), study.flat()));
+ * }</pre>
  */
-public record DosageStudy(List<Point> curve, Point best, List<Point> stocked) {
-  private static final int CELLS = 48;
+public final class DosageStudy {
   private static final double FLAT = 1.02;
+
+  private final List<Point> curve;
+  private final Point best;
+  private final List<Point> stocked;
 
   /**
    * One dosage.
    *
-   * @param dosage lb of sodium chloride for each cubic foot
+   * @param dosage of sodium chloride
    * @param cost over the years compared
    */
   public record Point(SaltDosage dosage, Money cost) {
-    private double amount() {
+    double amount() {
       return cost.getAmount().doubleValue();
     }
   }
 
-  /** Keeps its own copies of the lists. */
-  public DosageStudy {
-    curve = List.copyOf(curve);
-    stocked = List.copyOf(stocked);
+  DosageStudy(List<Point> curve, Point best, List<Point> stocked) {
+    this.curve = List.copyOf(curve);
+    this.best = best;
+    this.stocked = List.copyOf(stocked);
+  }
+
+  /**
+   * Studies the bed of a candidate; empty when it is sized by a rating or no dosage of its table
+   * keeps every limit.
+   *
+   * @param candidate of the comparison
+   */
+  public static Optional<DosageStudy> of(Comparison comparison, Candidate candidate) {
+    return DosageSearch.of(comparison, candidate).flatMap(DosageSearch::study);
+  }
+
+  /** Points over the whole table, by rising dosage; only those that keep every limit. */
+  public List<Point> curve() {
+    return curve;
+  }
+
+  /** The cheapest dosage of all, not only of those in stock. */
+  public Point best() {
+    return best;
+  }
+
+  /** The dosages in stock that keep every limit. */
+  public List<Point> stocked() {
+    return stocked;
   }
 
   /** The lowest and the highest dosage whose cost is within 2 % of the best. */
-  public List<SaltDosage> flat() {
+  public Range<SaltDosage> flat() {
     List<SaltDosage> within =
-        curve.stream()
+        Stream.concat(Stream.of(best), curve.stream())
             .filter(point -> point.amount() <= FLAT * best.amount())
             .map(Point::dosage)
+            .sorted()
             .toList();
-    return List.of(
-        within.get(0).min(best.dosage()), within.get(within.size() - 1).max(best.dosage()));
+    return new Range<>(within.get(0), within.get(within.size() - 1));
   }
 
-  /** The cheapest dosage in stock. */
+  /** The cheapest dosage in stock; empty when none keeps every limit. */
   public Optional<Point> bestStocked() {
     return stocked.stream().min(Comparator.comparing(Point::cost));
   }
 
-  /** Studies the bed of a candidate; empty when it is sized by a rating or nothing is feasible. */
-  public static Optional<DosageStudy> of(
-      PriceList comparer, Comparison comparison, Candidate candidate) {
-    return candidate.design().basis() instanceof DosageCurveBasis basis
-        ? new Search(comparer, comparer.sizer(comparison.home()), comparison, candidate, basis)
-            .study()
-        : Optional.empty();
+  private List<Object> parts() {
+    return List.of(curve, best, stocked);
   }
 
-  /** Tries dosages on one bed and control. */
-  private record Search(
-      PriceList comparer,
-      Sizer sizer,
-      Comparison comparison,
-      Candidate candidate,
-      DosageCurveBasis basis) {
-    Optional<DosageStudy> study() {
-      CapacityCurve table = basis.resinType().curve();
-      double low = table.lowest().poundsPerCubicFoot();
-      double cell = (table.highest().poundsPerCubicFoot() - low) / CELLS;
-      List<Point> curve = new ArrayList<>();
-      for (int i = 0; i <= CELLS; i++) {
-        point(Math.min(low + i * cell, table.highest().poundsPerCubicFoot())).ifPresent(curve::add);
-      }
-      return curve.stream()
-          .min(Comparator.comparing(Point::cost))
-          .map(coarse -> new DosageStudy(curve, refined(coarse, cell, table), stocked()));
-    }
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof DosageStudy study && parts().equals(study.parts());
+  }
 
-    private Point refined(Point coarse, double cell, CapacityCurve table) {
-      double middle = coarse.dosage().poundsPerCubicFoot();
-      double from = Math.max(table.lowest().poundsPerCubicFoot(), middle - cell);
-      double to = Math.min(table.highest().poundsPerCubicFoot(), middle + cell);
-      double found =
-          new BrentOptimizer(1e-6, 1e-4)
-              .optimize(
-                  new MaxEval(200),
-                  GoalType.MINIMIZE,
-                  new SearchInterval(from, to, middle),
-                  new UnivariateObjectiveFunction(this::costOrInfinite))
-              .getPoint();
-      return point(found).filter(fine -> fine.cost().isLessThan(coarse.cost())).orElse(coarse);
-    }
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
 
-    private double costOrInfinite(double pounds) {
-      return point(pounds).map(Point::amount).orElse(Double.MAX_VALUE);
-    }
-
-    private List<Point> stocked() {
-      return candidate.softener().bases().stream()
-          .filter(DosageCurveBasis.class::isInstance)
-          .map(stocked -> ((DosageCurveBasis) stocked).dosage().poundsPerCubicFoot())
-          .flatMap(pounds -> point(pounds).stream())
-          .toList();
-    }
-
-    private Optional<Point> point(double pounds) {
-      SaltDosage dosage = SaltDosage.ofPoundsPerCubicFoot(pounds);
-      DosageCurveBasis other =
-          new DosageCurveBasis(
-              basis.resinType(), basis.resin(), dosage, basis.designFactor(), basis.regenerant());
-      Setup setup = new Setup(candidate.softener(), other, candidate.setup().control());
-      Candidate tried =
-          comparer.appraise(sizer.design(setup), candidate.offer(), comparison.tariff());
-      return tried.feasible()
-          ? Optional.of(new Point(dosage, tried.life().total()))
-          : Optional.empty();
-    }
+  @Override
+  public String toString() {
+    return "DosageStudy: best " + best + ", in stock " + stocked;
   }
 }

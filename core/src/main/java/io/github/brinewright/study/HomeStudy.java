@@ -2,82 +2,97 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.TypicalYear;
 import io.github.brinewright.simulation.YearSimulation;
-import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.Control;
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a year in the home says of the recommended candidate: the same bed and dosage under each
  * control and the same days, the best dosage, and whether the recommendation holds when things turn
- * out otherwise.
+ * out otherwise. Immutable; equal when its parts are.
  *
- * @param candidate the recommended one
- * @param years simulated
- * @param controls what each control would do on this bed
- * @param typical one of the years, day by day
- * @param costs salt, water and sewer of a mean year under each control
- * @param changes what would be recommended after each change
- * @param dosage cost against dosage; empty when sized by a rating
+ * <pre>{@code
+ * HomeStudy.of(comparison, HomeStudy.USUAL_YEARS)
+ *     .flatMap(HomeStudy::meterSaves)
+ *     .ifPresent(saved -> show(saved));
+ * }</pre>
  */
-public record HomeStudy(
-    Candidate candidate,
-    int years,
-    Map<Control, SimulatedYears> controls,
-    TypicalYear typical,
-    Map<Control, Money> costs,
-    List<Sensitivity> changes,
-    Optional<DosageStudy> dosage) {
+public final class HomeStudy {
   /** Years that a proposal simulates. */
   public static final int USUAL_YEARS = 400;
 
-  /** Studies the recommended candidate; empty when there is none. */
-  public static Optional<HomeStudy> of(PriceList comparer, Comparison comparison, int years) {
-    return comparison.recommended().map(candidate -> of(comparer, comparison, candidate, years));
-  }
+  private final Candidate candidate;
+  private final int years;
+  private final Map<Control, SimulatedYears> controls;
+  private final TypicalYear typical;
+  private final Map<Control, Money> costs;
+  private final List<Sensitivity> changes;
+  private final @Nullable DosageStudy dosage;
 
-  private static HomeStudy of(
-      PriceList comparer, Comparison comparison, Candidate candidate, int years) {
-    Sizer sizer = comparer.sizer(comparison.home());
-    List<Design> designs = new ArrayList<>();
-    for (Control control : Control.values()) {
-      Design design =
-          sizer.design(new Setup(candidate.softener(), candidate.design().basis(), control));
-      if (design.schedule().feasible()) {
-        designs.add(design);
-      }
-    }
-    YearSimulation simulation =
-        new YearSimulation(DemandModel.of(comparison.home()), years, YearSimulation.USUAL_SEED);
-    List<SimulatedYears> outcomes = simulation.run(designs.stream().map(BedSettings::of).toList());
-    Map<Control, SimulatedYears> controls = new EnumMap<>(Control.class);
-    Map<Control, Money> costs = new EnumMap<>(Control.class);
+  private HomeStudy(Comparison comparison, Candidate candidate, YearSimulation simulation) {
+    this.candidate = candidate;
+    years = simulation.years();
+    List<SimulatedYears> outcomes = simulation.run(beds(comparison, candidate));
+    Map<Control, SimulatedYears> byControl = new EnumMap<>(Control.class);
+    Map<Control, Money> costByControl = new EnumMap<>(Control.class);
     for (SimulatedYears outcome : outcomes) {
       Control control = outcome.bed().control();
-      controls.put(control, outcome);
-      costs.put(control, cost(outcome, candidate, comparison));
+      byControl.put(control, outcome);
+      costByControl.put(control, cost(outcome, candidate, comparison));
     }
-    return new HomeStudy(
-        candidate,
-        years,
-        controls,
-        TypicalYear.of(simulation, outcomes, meterFor(candidate.setup().control())),
-        costs,
-        Sensitivity.of(comparer, comparison, candidate),
-        DosageStudy.of(comparer, comparison, candidate));
+    controls = Collections.unmodifiableMap(byControl);
+    costs = Collections.unmodifiableMap(costByControl);
+    typical = TypicalYear.of(simulation, outcomes, meterFor(candidate.setup().control()));
+    changes = Sensitivity.of(comparison, candidate);
+    dosage = DosageStudy.of(comparison, candidate).orElse(null);
+  }
+
+  /**
+   * Studies the recommended candidate in the usual use of the home; empty when there is none.
+   *
+   * @param years 1 to 100,000
+   * @throws IllegalArgumentException outside that range
+   */
+  public static Optional<HomeStudy> of(Comparison comparison, int years) {
+    return of(
+        comparison,
+        new YearSimulation(DemandModel.of(comparison.home()), years, YearSimulation.USUAL_SEED));
+  }
+
+  /**
+   * Studies the recommended candidate; empty when there is none.
+   *
+   * @param simulation with the use of the home, as one believes it to be
+   */
+  public static Optional<HomeStudy> of(Comparison comparison, YearSimulation simulation) {
+    return comparison
+        .recommended()
+        .map(candidate -> new HomeStudy(comparison, candidate, simulation));
+  }
+
+  /** The bed of the candidate under every control that can serve the home with it. */
+  private static List<BedSettings> beds(Comparison comparison, Candidate candidate) {
+    Sizer sizer = comparison.priceList().sizer(comparison.home());
+    return Arrays.stream(Control.values())
+        .map(control -> new Setup(candidate.softener(), candidate.design().basis(), control))
+        .map(sizer::design)
+        .filter(design -> design.schedule().feasible())
+        .map(BedSettings::of)
+        .toList();
   }
 
   private static Money cost(SimulatedYears outcome, Candidate candidate, Comparison comparison) {
@@ -88,6 +103,41 @@ public record HomeStudy(
             outcome.salt(),
             comparison.home().yearlyUse(),
             outcome.water());
+  }
+
+  /** The recommended candidate. */
+  public Candidate candidate() {
+    return candidate;
+  }
+
+  /** Years simulated. */
+  public int years() {
+    return years;
+  }
+
+  /** What each control would do on this bed; without those that could not serve the home. */
+  public Map<Control, SimulatedYears> controls() {
+    return controls;
+  }
+
+  /** One of the years, day by day. */
+  public TypicalYear typical() {
+    return typical;
+  }
+
+  /** Salt, water and sewer of a mean year under each control. */
+  public Map<Control, Money> costs() {
+    return costs;
+  }
+
+  /** What would be recommended after each change. */
+  public List<Sensitivity> changes() {
+    return changes;
+  }
+
+  /** Cost against dosage; empty when sized by a rating. */
+  public Optional<DosageStudy> dosage() {
+    return Optional.ofNullable(dosage);
   }
 
   /** The control of the recommended candidate. */
@@ -115,7 +165,14 @@ public record HomeStudy(
     return meter().map(meter -> costs.get(Control.CLOCK).minus(costs.get(meter)));
   }
 
-  /** Simulates every candidate of a comparison that keeps every limit, on the same days. */
+  /**
+   * Simulates every candidate of a comparison that keeps every limit, on the same days, in the
+   * order of the comparison.
+   *
+   * @param years 1 to 100,000
+   * @param seed of the random numbers
+   * @throws IllegalArgumentException outside that range
+   */
   public static Map<Candidate, SimulatedYears> ofAll(Comparison comparison, int years, long seed) {
     List<Candidate> feasible =
         comparison.candidates().stream().filter(Candidate::feasible).toList();
@@ -127,5 +184,24 @@ public record HomeStudy(
       all.put(feasible.get(i), outcomes.get(i));
     }
     return all;
+  }
+
+  private List<Object> parts() {
+    return List.of(candidate, controls, typical, changes, dosage());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HomeStudy study && parts().equals(study.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "HomeStudy of " + candidate + " in " + years + " years: " + controls.values();
   }
 }

@@ -2,37 +2,84 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.softener.Softener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What would be recommended after one change.
- *
- * @param change what turned out otherwise
- * @param recommended the unit then; empty when none would keep every limit
- * @param holds whether it is the unit recommended now
+ * What would be recommended after one change; made by a {@link HomeStudy}. Immutable; equal when
+ * its parts are.
  */
-public record Sensitivity(WhatIf change, Optional<String> recommended, boolean holds) {
+public final class Sensitivity {
+  private final Values values;
+
+  private Sensitivity(Values values) {
+    this.values = values;
+  }
+
   /** Tries each change on a comparison that recommends something. */
-  static List<Sensitivity> of(PriceList comparer, Comparison comparison, Candidate chosen) {
+  static List<Sensitivity> of(Comparison comparison, Candidate chosen) {
     List<Sensitivity> all = new ArrayList<>();
     for (WhatIf change : WhatIf.values()) {
       change
           .site(comparison.home().site())
-          .map(site -> after(change, site, comparer, comparison, chosen))
+          .map(site -> after(change, site, comparison, chosen))
           .ifPresent(all::add);
     }
     return all;
   }
 
   private static Sensitivity after(
-      WhatIf change, Site site, PriceList comparer, Comparison comparison, Candidate chosen) {
-    Optional<Candidate> then =
-        comparer.compare(site, change.tariff(comparison.tariff())).recommended();
-    boolean same = then.filter(o -> o.softener().id().equals(chosen.softener().id())).isPresent();
-    return new Sensitivity(change, then.map(candidate -> candidate.softener().name()), same);
+      WhatIf change, Site site, Comparison comparison, Candidate chosen) {
+    Softener then =
+        comparison
+            .priceList()
+            .compare(site, change.tariff(comparison.tariff()))
+            .recommended()
+            .map(Candidate::softener)
+            .orElse(null);
+    boolean same = then != null && then.id().equals(chosen.softener().id());
+    return new Sensitivity(new Values(change, then, same));
   }
+
+  /** What turned out otherwise. */
+  public WhatIf change() {
+    return values.change;
+  }
+
+  /** Name of the unit then; empty when none would keep every limit. */
+  public Optional<String> recommended() {
+    return softener().map(Softener::name);
+  }
+
+  /** The unit then; empty when none would keep every limit. */
+  public Optional<Softener> softener() {
+    return Optional.ofNullable(values.softener);
+  }
+
+  /** Whether it is the unit recommended now. */
+  public boolean holds() {
+    return values.holds;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Sensitivity sensitivity && values.equals(sensitivity.values);
+  }
+
+  @Override
+  public int hashCode() {
+    return values.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return change()
+        + (holds() ? " holds" : " becomes " + recommended().orElse("nothing that serves"));
+  }
+
+  private record Values(WhatIf change, @Nullable Softener softener, boolean holds) {}
 }

@@ -4,7 +4,8 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.simulation.SimulatedYears;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.joda.money.Money;
 
 /**
  * Which candidates no other one beats: another beats it when it is no worse in price, yearly cost,
@@ -24,30 +25,29 @@ public final class Undominated {
     return all.stream()
         .filter(one -> all.stream().noneMatch(other -> other.beats(one)))
         .map(Rated::candidate)
-        .collect(Collectors.toList());
+        .toList();
   }
 
-  private record Rated(Candidate candidate, double[] worse) {
+  private record Rated(
+      Candidate candidate, Money price, Money yearly, double hardDays, double regenerations) {
     static Rated of(Candidate candidate, SimulatedYears outcome) {
       return new Rated(
           candidate,
-          new double[] {
-            candidate.quote().total().getAmount().doubleValue(),
-            candidate.yearly().total().getAmount().doubleValue(),
-            outcome.hardDays().mean(),
-            outcome.regenerations().mean()
-          });
+          candidate.quote().total(),
+          candidate.yearly().total(),
+          outcome.hardDays().mean(),
+          outcome.regenerations().mean());
     }
 
     boolean beats(Rated other) {
-      boolean better = false;
-      for (int i = 0; i < worse.length; i++) {
-        if (worse[i] > other.worse[i]) {
-          return false;
-        }
-        better |= worse[i] < other.worse[i];
-      }
-      return better;
+      int[] signs = {
+        price.compareTo(other.price),
+        yearly.compareTo(other.yearly),
+        Double.compare(hardDays, other.hardDays),
+        Double.compare(regenerations, other.regenerations)
+      };
+      return IntStream.of(signs).allMatch(sign -> sign <= 0)
+          && IntStream.of(signs).anyMatch(sign -> sign < 0);
     }
   }
 }

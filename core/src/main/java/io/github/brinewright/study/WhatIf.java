@@ -8,38 +8,53 @@ import java.util.Optional;
 
 /** Something that may turn out other than it was told. */
 public enum WhatIf {
+  /** One more person lives there, of 40 at most. */
   ONE_PERSON_MORE,
+  /** One person fewer lives there, if more than one does. */
   ONE_PERSON_LESS,
+  /** The water is harder by a fifth, of 200 gpg at most. */
   WATER_HARDER,
+  /** The water is softer by a fifth, above the target of a blend. */
   WATER_SOFTER,
+  /** Both salts cost twice as much. */
   SALT_TWICE_THE_PRICE,
+  /** Water and sewer cost twice as much. */
   WATER_TWICE_THE_PRICE;
 
   private static final double HARDER = 1.2;
   private static final double SOFTER = 0.8;
+  private static final int MOST_PEOPLE = 40;
+
+  /** Of the waters that are sized for, in gpg. */
+  private static final double SOFTEST = 0.1;
+
+  private static final double HARDEST = 200;
   private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
   /** The home after the change; empty where the change cannot be, as one person less of one. */
   Optional<Site> site(Site site) {
-    int people = site.household().people();
     return switch (this) {
-      case ONE_PERSON_MORE ->
-          people < 40 ? Optional.of(site.withPeople(people + 1)) : Optional.empty();
-      case ONE_PERSON_LESS ->
-          people > 1 ? Optional.of(site.withPeople(people - 1)) : Optional.empty();
-      case WATER_HARDER -> Optional.of(site.withHardness(hardness(site, HARDER)));
-      case WATER_SOFTER -> {
-        Hardness softer = hardness(site, SOFTER);
-        yield softer.exceeds(site.target())
-            ? Optional.of(site.withHardness(softer))
-            : Optional.empty();
-      }
+      case ONE_PERSON_MORE -> withPeople(site, 1);
+      case ONE_PERSON_LESS -> withPeople(site, -1);
+      case WATER_HARDER -> withHardness(site, HARDER);
+      case WATER_SOFTER -> withHardness(site, SOFTER);
       default -> Optional.of(site);
     };
   }
 
-  private static Hardness hardness(Site site, double factor) {
-    return site.water().hardness().times(factor);
+  private static Optional<Site> withPeople(Site site, int more) {
+    int people = site.household().people() + more;
+    return people >= 1 && people <= MOST_PEOPLE
+        ? Optional.of(site.withPeople(people))
+        : Optional.empty();
+  }
+
+  private static Optional<Site> withHardness(Site site, double factor) {
+    Hardness hardness = site.water().hardness().times(factor);
+    double grains = hardness.grainsPerGallon();
+    return hardness.exceeds(site.target()) && grains >= SOFTEST && grains <= HARDEST
+        ? Optional.of(site.withHardness(hardness))
+        : Optional.empty();
   }
 
   /** The prices after the change. */

@@ -12,15 +12,21 @@ import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -30,7 +36,11 @@ import org.joda.money.Money;
  * form for one and a form for more, as {@link Texts} says, is chosen by its first figure.
  */
 public final class Wording {
-  private static final int MONEY_DECIMALS = 2;
+  private static final int MORE_PRICE_DECIMALS = 2;
+  private static final Set<String> KNOWN_CURRENCIES =
+      Currency.getAvailableCurrencies().stream()
+          .map(Currency::getCurrencyCode)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final Locale locale;
   private final UnitSystem system;
@@ -193,9 +203,13 @@ public final class Wording {
         : unit("L", rounded(volume.litres(), 0));
   }
 
-  /** Money to the cent, or a price for each unit with up to four decimals. */
+  /**
+   * Money to the smallest unit of its currency, or a price for each unit with up to two decimals
+   * more.
+   */
   public String money(BigMoney amount) {
-    return money(amount, MONEY_DECIMALS, 2 * MONEY_DECIMALS);
+    int decimals = amount.getCurrencyUnit().getDecimalPlaces();
+    return money(amount, decimals, decimals + MORE_PRICE_DECIMALS);
   }
 
   /** Money to the whole unit, for an estimate. */
@@ -204,9 +218,21 @@ public final class Wording {
   }
 
   private String money(BigMoney amount, int atLeast, int atMost) {
-    NumberFormat format = fresh(currency);
-    format.setCurrency(amount.getCurrencyUnit().toCurrency());
+    NumberFormat format = currencyFormat(amount.getCurrencyUnit());
     return format(format, amount.getAmount(), atLeast, atMost);
+  }
+
+  /** With the symbol of the currency, or its code where the platform does not know it. */
+  private NumberFormat currencyFormat(CurrencyUnit unit) {
+    NumberFormat format = fresh(currency);
+    if (KNOWN_CURRENCIES.contains(unit.getCode())) {
+      format.setCurrency(unit.toCurrency());
+    } else if (format instanceof DecimalFormat decimal) {
+      DecimalFormatSymbols symbols = decimal.getDecimalFormatSymbols();
+      symbols.setCurrencySymbol(unit.getCode());
+      decimal.setDecimalFormatSymbols(symbols);
+    }
+    return format;
   }
 
   /** The name of a word of the trade. */
@@ -214,9 +240,11 @@ public final class Wording {
     return messages.get("term." + value.getDeclaringClass().getSimpleName() + "." + value.name());
   }
 
-  /** A finding as a sentence or two. */
+  /** A finding as a sentence or two: in its rule's own words, or else in those of the texts. */
   public String finding(Finding finding) {
-    return fill("finding." + finding.code(), finding.figures());
+    String words =
+        finding.rule().words(locale).orElseGet(() -> messages.get("finding." + finding.code()));
+    return Messages.fill(words, finding.figures().stream().map(this::figure).toList());
   }
 
   /** A reason as a sentence or two. */

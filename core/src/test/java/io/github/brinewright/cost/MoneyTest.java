@@ -8,7 +8,6 @@ import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -26,25 +25,22 @@ class MoneyTest {
   }
 
   private static Quote quote(String equipment, String installation, boolean taxAll, Terms terms) {
-    Terms taxed =
-        new Terms(
-            terms.taxRate(),
-            taxAll,
-            terms.depositShare(),
-            terms.financing(),
-            terms.years(),
-            terms.discountRate());
     return new Quote(
-        new Offer(UNIT, usd(equipment), usd(installation), usd("0")), Control.CLOCK, taxed);
+        Offer.of(UNIT, usd(equipment)).installation(usd(installation)).build(),
+        Control.METERED_AT_NIGHT,
+        terms.toBuilder().taxOnInstallation(taxAll).build());
   }
 
-  private static Terms terms(String tax, String deposit, Optional<Credit> credit) {
-    return new Terms(new BigDecimal(tax), false, new BigDecimal(deposit), credit, 10, 0.03);
+  private static Terms terms(String tax, String deposit) {
+    return Terms.builder()
+        .taxRate(new BigDecimal(tax))
+        .depositShare(new BigDecimal(deposit))
+        .build();
   }
 
   @Test
   void taxIsRoundedOnceAndTheTotalIsTheSumOfTheLines() {
-    Quote quote = quote("999.99", "333.33", false, terms("0.0625", "0.25", Optional.empty()));
+    Quote quote = quote("999.99", "333.33", false, terms("0.0625", "0.25"));
 
     assertThat(quote.tax()).isEqualTo(usd("62.50"));
     assertThat(quote.total()).isEqualTo(usd("1395.82"));
@@ -53,7 +49,7 @@ class MoneyTest {
 
   @Test
   void installationIsTaxedWhereTheDealerSaysSo() {
-    Quote quote = quote("1000.00", "500.00", true, terms("0.10", "0", Optional.empty()));
+    Quote quote = quote("1000.00", "500.00", true, terms("0.10", "0"));
 
     assertThat(quote.tax()).isEqualTo(usd("150.00"));
   }
@@ -94,7 +90,7 @@ class MoneyTest {
   @Test
   void badRatesAreRefused() {
     assertThatThrownBy(() -> new BlockRate(List.of())).hasMessageContaining("at least one step");
-    assertThatThrownBy(() -> BlockRate.flat(price("-1"))).hasMessageContaining("negative");
+    assertThatThrownBy(() -> BlockRate.flat(price("-1"))).hasMessageContaining("from 0 to");
     BlockRate.Block block = new BlockRate.Block(Volume.ofGallons(10), price("1"));
     assertThatThrownBy(() -> new BlockRate(List.of(block, block)))
         .hasMessageContaining("must end above");
@@ -104,5 +100,66 @@ class MoneyTest {
   void presentValueOfEqualRatesIsTheNumberOfYears() {
     assertThat(PresentValue.escalating(0.03, 0.03, 12)).isEqualTo(12);
     assertThat(PresentValue.escalating(0.03, 0.02, 0)).isZero();
+  }
+
+  @Test
+  void taxAndPaymentsAreInTheSmallestUnitOfAnyCurrency() {
+    BigDecimal tax = new BigDecimal("0.08");
+    Terms terms =
+        Terms.builder().taxRate(tax).financing(new Credit(new BigDecimal("0.06"), 7)).build();
+    Quote yen = new Quote(offer("JPY 100007"), Control.METERED_AT_NIGHT, terms);
+    Quote dinar = new Quote(offer("KWD 100.007"), Control.METERED_AT_NIGHT, terms);
+
+    assertThat(yen.tax()).as("8,000.56").isEqualTo(Money.parse("JPY 8001"));
+    assertThat(dinar.tax()).as("8.00056").isEqualTo(Money.parse("KWD 8.001"));
+    assertThat(yen.monthlyPayment().orElseThrow().getScale()).isZero();
+    assertThat(dinar.monthlyPayment().orElseThrow().getScale()).isEqualTo(3);
+    assertThat(yen.totalFinanced().orElseThrow()).isGreaterThan(yen.total());
+  }
+
+  private static Offer offer(String price) {
+    return Offer.of(UNIT, Money.parse(price)).build();
+  }
+
+  @Test
+  void equalPricesAreEqualHoweverTheyAreWritten() {
+    assertThat(Terms.builder().taxRate(new BigDecimal("0.10")).build())
+        .isEqualTo(Terms.builder().taxRate(new BigDecimal("0.1")).build());
+    Tariff.Builder tariff = Tariff.builder("t", CurrencyUnit.USD);
+    assertThat(tariff.salt(price("0.20")).build())
+        .isEqualTo(Tariff.builder("t", CurrencyUnit.USD).salt(price("0.2")).build());
+    assertThat(BlockRate.flat(price("4.00"))).isEqualTo(BlockRate.flat(price("4")));
+    assertThat(new Credit(new BigDecimal("0.060"), 12))
+        .isEqualTo(new Credit(new BigDecimal("0.06"), 12));
+  }
+
+  @Test
+  void oneCurrencyInATariff() {
+    Tariff.Builder tariff = Tariff.builder("t", CurrencyUnit.USD);
+    BigMoney euro = BigMoney.parse("EUR 1");
+
+    assertThatThrownBy(() -> tariff.salt(euro)).hasMessageContaining("price of salt is in EUR");
+    assertThatThrownBy(() -> tariff.sewer(BlockRate.flat(euro)))
+        .hasMessageContaining("rate of the sewer is in EUR, but USD is wanted");
+    BlockRate.Block first = new BlockRate.Block(Volume.ofGallons(10), price("1"));
+    assertThatThrownBy(
+            () -> new BlockRate(List.of(first, new BlockRate.Block(BlockRate.UNLIMITED, euro))))
+        .hasMessageContaining("the price of step 2 is in EUR");
+  }
+
+  @Test
+  void aBuiltTariffIsASnapshotAndCanBeChanged() {
+    Tariff.Builder builder = Tariff.builder("t", CurrencyUnit.USD);
+    Tariff before = builder.build();
+    builder.salt(price("9"));
+
+    assertThat(before.salt()).isEqualTo(price("0.2"));
+    assertThat(before.toBuilder().build()).isEqualTo(before).hasSameHashCodeAs(before);
+    assertThat(before.withSaltTimes(BigDecimal.TEN).salt().getAmount()).isEqualByComparingTo("2");
+    Terms terms = Terms.builder().financing(new Credit(BigDecimal.ZERO, 12)).build();
+    assertThat(terms.toBuilder().build()).isEqualTo(terms);
+    assertThat(terms.toBuilder().withoutFinancing().build()).isEqualTo(Terms.USUAL);
+    Offer offer = offer("USD 12").toBuilder().meterExtra(usd("3")).build();
+    assertThat(offer.toBuilder().build()).isEqualTo(offer).isNotEqualTo(offer("USD 12"));
   }
 }

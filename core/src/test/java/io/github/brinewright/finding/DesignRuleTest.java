@@ -28,15 +28,15 @@ import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
 import java.time.Duration;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 /** Each rule on a candidate speaks when it should, and is silent for a good candidate. */
 class DesignRuleTest {
-  private final Set<String> spoken = new TreeSet<>();
+  private final Set<Rule<?>> spoken = new HashSet<>();
   private double gpg = 12;
   private double ironMg;
   private double billGallons;
@@ -45,7 +45,7 @@ class DesignRuleTest {
   private double psi = 60;
   private double supplyGpm = 20;
 
-  private List<String> codes(Softener.Builder unit) {
+  private List<Rule<?>> found(Softener.Builder unit) {
     WaterAnalysis water =
         WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
@@ -62,8 +62,10 @@ class DesignRuleTest {
             FoulingAllowances.USUAL,
             Hardness.ofGrainsPerGallon(0));
     Setup setup = Setup.of(unit.build()).get(0);
-    return DesignRule.findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL).stream()
-        .map(Finding::code)
+    return RuleBook.USUAL
+        .findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL)
+        .stream()
+        .<Rule<?>>map(Finding::rule)
         .toList();
   }
 
@@ -83,15 +85,15 @@ class DesignRuleTest {
     return List.of(SaltDosage.ofPoundsPerCubicFoot(pounds));
   }
 
-  private void speaks(String code, Softener.Builder unit) {
-    assertThat(codes(unit)).contains(code);
-    spoken.add(code);
+  private void speaks(DesignRule rule, Softener.Builder unit) {
+    assertThat(found(unit)).contains(rule);
+    spoken.add(rule);
   }
 
   @Test
   void aGoodOptionBreaksNoLimit() {
     gpg = 5;
-    assertThat(codes(bed(1.5).dosages(dosage(4)))).containsOnly("longest-interval");
+    assertThat(found(bed(1.5).dosages(dosage(4)))).containsOnly(DesignRule.LONGEST_INTERVAL);
   }
 
   @Test
@@ -100,58 +102,60 @@ class DesignRuleTest {
     runOutRules();
     flowRules();
     saltAndWaterRules();
-    assertThat(spoken)
-        .containsExactlyInAnyOrderElementsOf(
-            EnumSet.allOf(DesignRule.class).stream().map(Rule::code).toList());
+    assertThat(spoken).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(DesignRule.class));
   }
 
   private void capacityRules() {
     gpg = 90;
-    speaks("capacity-below-load", bed(1));
+    speaks(DesignRule.CAPACITY_BELOW_LOAD, bed(1));
     gpg = 60;
-    speaks("no-room-for-reserve", Softener.withRating("u", HardnessAmount.ofGrains(16_875)));
+    speaks(
+        DesignRule.NO_ROOM_FOR_RESERVE, Softener.withRating("u", HardnessAmount.ofGrains(16_875)));
     gpg = 30;
-    speaks("interval-below-limit", bed(1));
+    speaks(DesignRule.INTERVAL_BELOW_LIMIT, bed(1));
     gpg = 22;
-    speaks("interval-short", bed(1));
+    speaks(DesignRule.INTERVAL_SHORT, bed(1));
     gpg = 5;
-    speaks("longest-interval", bed(1.5));
+    speaks(DesignRule.LONGEST_INTERVAL, bed(1.5));
     gpg = 12;
-    speaks("resin-volume-assumed", Softener.withRating("u", HardnessAmount.ofGrains(32_000)));
+    speaks(
+        DesignRule.RESIN_VOLUME_ASSUMED, Softener.withRating("u", HardnessAmount.ofGrains(32_000)));
   }
 
   /** With a bill as high as the design use nothing is left for the days above the mean. */
   private void runOutRules() {
     billGallons = 225 * 60;
     speaks(
-        "runs-out-often",
+        DesignRule.RUNS_OUT_OFTEN,
         Softener.withRating("u", HardnessAmount.ofGrains(2_700 * 5.05 / 0.8))
             .controls(EnumSet.of(Control.CLOCK)));
-    speaks("runs-out-now-and-then", bed(2));
+    speaks(DesignRule.RUNS_OUT_NOW_AND_THEN, bed(2));
     billGallons = 0;
   }
 
   private void flowRules() {
     bathrooms = 4;
-    speaks("peak-above-bed", bed(1));
+    speaks(DesignRule.PEAK_ABOVE_BED, bed(1));
     bathrooms = 2;
-    speaks("peak-above-service-flow", bed(1));
+    speaks(DesignRule.PEAK_ABOVE_SERVICE_FLOW, bed(1));
     bathrooms = 1;
     supplyGpm = 2;
-    speaks("backwash-above-supply", bed(1));
+    speaks(DesignRule.BACKWASH_ABOVE_SUPPLY, bed(1));
     supplyGpm = 20;
     psi = 32;
-    speaks("pressure-left-low", bed(1));
+    speaks(DesignRule.PRESSURE_LEFT_LOW, bed(1));
     psi = 17;
-    speaks("pressure-left-too-low", bed(1));
+    speaks(DesignRule.PRESSURE_LEFT_TOO_LOW, bed(1));
     psi = 60;
-    speaks("pressure-loss-high", bed(1).valveLoss(Pressure.ofPsi(20)));
+    speaks(DesignRule.PRESSURE_LOSS_HIGH, bed(1).valveLoss(Pressure.ofPsi(20)));
     bathrooms = 20;
-    speaks("flow-outside-formula", bed(1).vessel(vessel(1.2, 4_000)));
+    speaks(DesignRule.FLOW_OUTSIDE_FORMULA, bed(1).vessel(vessel(1.2, 4_000)));
     bathrooms = 1;
-    speaks("bed-shallow", bed(1).vessel(vessel(14, 60)));
-    speaks("freeboard-small", bed(1).vessel(vessel(9, 30)));
-    speaks("drain-flow-too-small", bed(1).drainFlows(List.of(FlowRate.ofGallonsPerMinute(1))));
+    speaks(DesignRule.BED_SHALLOW, bed(1).vessel(vessel(14, 60)));
+    speaks(DesignRule.FREEBOARD_SMALL, bed(1).vessel(vessel(9, 30)));
+    speaks(
+        DesignRule.DRAIN_FLOW_TOO_SMALL,
+        bed(1).drainFlows(List.of(FlowRate.ofGallonsPerMinute(1))));
   }
 
   private static Vessel vessel(double diameter, double height) {
@@ -160,16 +164,18 @@ class DesignRuleTest {
 
   private void saltAndWaterRules() {
     ironMg = 2.5;
-    speaks("lean-salt-in-harsh-water", bed(2).resin(ShippedResins.FINE_MESH));
-    speaks("cycle-for-iron", bed(2));
+    speaks(DesignRule.LEAN_SALT_IN_HARSH_WATER, bed(2).resin(ShippedResins.FINE_MESH));
+    speaks(DesignRule.CYCLE_FOR_IRON, bed(2));
     ironMg = 0;
-    speaks("brine-tank-too-small", bed(3).brineTank(new BrineTank(inches(8), inches(20))));
-    speaks("sodium-may-be-tasted", bed(1));
-    speaks("efficiency-below-rating", bed(1).dosages(dosage(15)));
-    speaks("refill-coarse", bed(1).refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofMinutes(5)));
+    speaks(DesignRule.BRINE_TANK_TOO_SMALL, bed(3).brineTank(new BrineTank(inches(8), inches(20))));
+    speaks(DesignRule.SODIUM_MAY_BE_TASTED, bed(1));
+    speaks(DesignRule.EFFICIENCY_BELOW_RATING, bed(1).dosages(dosage(15)));
+    speaks(
+        DesignRule.REFILL_COARSE,
+        bed(1).refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofMinutes(5)));
     gpg = 40;
     people = 8;
-    speaks("water-above-bound", bed(4).controls(EnumSet.of(Control.CLOCK)));
+    speaks(DesignRule.WATER_ABOVE_BOUND, bed(4).controls(EnumSet.of(Control.CLOCK)));
   }
 
   private static Length inches(double value) {

@@ -22,10 +22,10 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
@@ -49,7 +49,7 @@ class HomeRuleTest {
     return Concentration.ofMilligramsPerLitre(perLitre);
   }
 
-  private static List<String> codes(
+  private static List<Rule<?>> found(
       WaterAnalysis.Builder water, Household.Builder people, Supply supply, double target) {
     Site site =
         new Site(
@@ -60,16 +60,18 @@ class HomeRuleTest {
             supply,
             FoulingAllowances.USUAL,
             Hardness.ofGrainsPerGallon(target));
-    return HomeRule.findings(new HomeLoad(site)).stream().map(Finding::code).toList();
+    return RuleBook.USUAL.findings(new HomeLoad(site)).stream()
+        .<Rule<?>>map(Finding::rule)
+        .toList();
   }
 
-  private static List<String> water(Consumer<WaterAnalysis.Builder> change) {
+  private static List<Rule<?>> water(Consumer<WaterAnalysis.Builder> change) {
     WaterAnalysis.Builder water = good(18);
     change.accept(water);
-    return codes(water, Household.of(3), GOOD_SUPPLY, 0);
+    return found(water, Household.of(3), GOOD_SUPPLY, 0);
   }
 
-  private static List<String> well(Consumer<WaterAnalysis.Builder> change) {
+  private static List<Rule<?>> well(Consumer<WaterAnalysis.Builder> change) {
     return water(
         w -> {
           w.from(WaterSource.PRIVATE_WELL)
@@ -88,63 +90,67 @@ class HomeRuleTest {
 
   @Test
   void everyRuleSpeaksWhenItShould() {
-    Set<String> spoken = new TreeSet<>();
-    check(spoken, "bacteria-found", well(w -> w.bacteria(BacteriaResult.FOUND)));
-    check(spoken, "bacteria-not-tested", well(w -> w.bacteria(BacteriaResult.NOT_DONE)));
-    check(spoken, "iron-above-bed", well(w -> w.found(Substance.IRON, mg(5.1))));
+    Set<Rule<?>> spoken = new HashSet<>();
+    check(spoken, HomeRule.BACTERIA_FOUND, well(w -> w.bacteria(BacteriaResult.FOUND)));
+    check(spoken, HomeRule.BACTERIA_NOT_TESTED, well(w -> w.bacteria(BacteriaResult.NOT_DONE)));
+    check(spoken, HomeRule.IRON_ABOVE_BED, well(w -> w.found(Substance.IRON, mg(5.1))));
     check(
         spoken,
-        "iron-oxidised",
+        HomeRule.IRON_OXIDISED,
         well(w -> w.found(Substance.IRON, mg(1)).found(Substance.DISSOLVED_IRON, mg(0.2))));
-    check(spoken, "iron-stains", water(w -> w.found(Substance.IRON, mg(0.31))));
-    check(spoken, "manganese-stains", water(w -> w.found(Substance.MANGANESE, mg(0.06))));
-    List<String> untested = water(w -> w.from(WaterSource.PRIVATE_WELL));
-    check(spoken, "iron-not-tested", untested);
-    check(spoken, "manganese-not-tested", untested);
+    check(spoken, HomeRule.IRON_STAINS, water(w -> w.found(Substance.IRON, mg(0.31))));
+    check(spoken, HomeRule.MANGANESE_STAINS, water(w -> w.found(Substance.MANGANESE, mg(0.06))));
+    List<Rule<?>> untested = water(w -> w.from(WaterSource.PRIVATE_WELL));
+    check(spoken, HomeRule.IRON_NOT_TESTED, untested);
+    check(spoken, HomeRule.MANGANESE_NOT_TESTED, untested);
     check(
         spoken,
-        "hydrogen-sulfide-present",
+        HomeRule.HYDROGEN_SULFIDE_PRESENT,
         water(w -> w.found(Substance.HYDROGEN_SULFIDE, mg(0.1))));
-    check(spoken, "chlorine-harms-resin", water(w -> w.found(Substance.FREE_CHLORINE, mg(1.1))));
-    check(spoken, "ph-outside", water(w -> w.ph(6.4)));
-    check(spoken, "solids-high", water(w -> w.found(Substance.TOTAL_DISSOLVED_SOLIDS, mg(751))));
-    check(spoken, "water-cold", water(w -> w.temperature(Temperature.ofFahrenheit(49))));
+    check(
+        spoken,
+        HomeRule.CHLORINE_HARMS_RESIN,
+        water(w -> w.found(Substance.FREE_CHLORINE, mg(1.1))));
+    check(spoken, HomeRule.PH_OUTSIDE, water(w -> w.ph(6.4)));
+    check(
+        spoken,
+        HomeRule.SOLIDS_HIGH,
+        water(w -> w.found(Substance.TOTAL_DISSOLVED_SOLIDS, mg(751))));
+    check(spoken, HomeRule.WATER_COLD, water(w -> w.temperature(Temperature.ofFahrenheit(49))));
     WaterAnalysis.Builder bare = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18));
-    List<String> nothingElse = codes(bare, Household.of(3), Supply.NOT_MEASURED, 0);
-    check(spoken, "ph-not-tested", nothingElse);
-    check(spoken, "solids-not-tested", nothingElse);
-    check(spoken, "temperature-not-measured", nothingElse);
-    check(spoken, "supply-not-measured", nothingElse);
+    List<Rule<?>> nothingElse = found(bare, Household.of(3), Supply.NOT_MEASURED, 0);
+    check(spoken, HomeRule.PH_NOT_TESTED, nothingElse);
+    check(spoken, HomeRule.SOLIDS_NOT_TESTED, nothingElse);
+    check(spoken, HomeRule.TEMPERATURE_NOT_MEASURED, nothingElse);
+    check(spoken, HomeRule.SUPPLY_NOT_MEASURED, nothingElse);
     checkHome(spoken);
-    assertThat(spoken)
-        .containsExactlyInAnyOrderElementsOf(
-            EnumSet.allOf(HomeRule.class).stream().map(Rule::code).toList());
+    assertThat(spoken).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(HomeRule.class));
   }
 
-  private static void checkHome(Set<String> spoken) {
+  private static void checkHome(Set<Rule<?>> spoken) {
     Household.Builder three = Household.of(3);
-    check(spoken, "water-already-soft", codes(good(3.4), three, GOOD_SUPPLY, 0));
-    check(spoken, "pressure-low", codes(good(18), three, supply(29, 20), 0));
-    check(spoken, "pressure-high", codes(good(18), three, supply(81, 20), 0));
-    check(spoken, "supply-below-peak", codes(good(18), three, supply(60, 5), 0));
-    check(spoken, "blended", codes(good(18), three, GOOD_SUPPLY, 4));
+    check(spoken, HomeRule.WATER_ALREADY_SOFT, found(good(3.4), three, GOOD_SUPPLY, 0));
+    check(spoken, HomeRule.PRESSURE_LOW, found(good(18), three, supply(29, 20), 0));
+    check(spoken, HomeRule.PRESSURE_HIGH, found(good(18), three, supply(81, 20), 0));
+    check(spoken, HomeRule.SUPPLY_BELOW_PEAK, found(good(18), three, supply(60, 5), 0));
+    check(spoken, HomeRule.BLENDED, found(good(18), three, GOOD_SUPPLY, 4));
     check(
         spoken,
-        "bill-above-allowance",
-        codes(
+        HomeRule.BILL_ABOVE_ALLOWANCE,
+        found(
             good(18), Household.of(2).bill(new Bill(Volume.ofGallons(9_500), 60)), GOOD_SUPPLY, 0));
     check(
         spoken,
-        "hot-water-only",
-        codes(good(18), Household.of(2).softened(SoftenedShare.HOT_WATER), GOOD_SUPPLY, 0));
+        HomeRule.HOT_WATER_ONLY,
+        found(good(18), Household.of(2).softened(SoftenedShare.HOT_WATER), GOOD_SUPPLY, 0));
     check(
         spoken,
-        "fixtures-outside-table",
-        codes(good(18), Household.of(2).fixture(Fixture.WATER_CLOSET, 100), GOOD_SUPPLY, 0));
+        HomeRule.FIXTURES_OUTSIDE_TABLE,
+        found(good(18), Household.of(2).fixture(Fixture.WATER_CLOSET, 100), GOOD_SUPPLY, 0));
   }
 
-  private static void check(Set<String> spoken, String code, List<String> codes) {
-    assertThat(codes).contains(code);
-    spoken.add(code);
+  private static void check(Set<Rule<?>> spoken, HomeRule rule, List<Rule<?>> found) {
+    assertThat(found).contains(rule);
+    spoken.add(rule);
   }
 }

@@ -9,6 +9,7 @@ import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.softener.Control;
+import java.time.DayOfWeek;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
@@ -251,5 +252,40 @@ class YearSimulationTest {
         .hasMessageContaining("from 1 to 100000");
     assertThatThrownBy(() -> new DemandModel(Volume.ofGallons(1), DailyVariation.NONE, 301, 0, 1))
         .hasMessageContaining("days away");
+  }
+
+  @Test
+  void weekdaysBelongToAClock() {
+    BedSettings meter = bed(Control.METERED_AT_NIGHT, 1_000, 850, 14);
+    assertThatThrownBy(() -> meter.onWeekdays(Set.of())).hasMessageContaining("at least one");
+    assertThatThrownBy(
+            () ->
+                new BedSettings(
+                    Control.METERED_AT_NIGHT,
+                    meter.capacity(),
+                    meter.set(),
+                    7,
+                    Set.of(DayOfWeek.MONDAY),
+                    meter.salt(),
+                    meter.water(),
+                    1))
+        .hasMessageContaining("a meter takes none");
+    assertThat(meter.onWeekdays(Set.of(DayOfWeek.SUNDAY, DayOfWeek.MONDAY)).toString())
+        .contains("[MONDAY, SUNDAY]");
+  }
+
+  @Test
+  void yearsOfOneSimulationAreEqualAndOthersAreRefused() {
+    BedSettings bed = bed(Control.CLOCK, 1_000, 1_000, 5);
+    SimulatedYears years = run(DailyVariation.USUAL, 20, bed);
+
+    assertThat(run(DailyVariation.USUAL, 20, bed)).isEqualTo(years).hasSameHashCodeAs(years);
+    assertThat(run(DailyVariation.USUAL, 21, bed)).isNotEqualTo(years);
+    YearSimulation longer = new YearSimulation(demand(DailyVariation.USUAL), 21, SEED);
+    assertThatThrownBy(() -> TypicalYear.of(longer, List.of(years), Control.CLOCK))
+        .hasMessageContaining("simulated years");
+    YearSimulation same = new YearSimulation(demand(DailyVariation.USUAL), 20, SEED);
+    assertThatThrownBy(() -> TypicalYear.of(same, List.of(years, years), Control.CLOCK))
+        .hasMessageContaining("two of the beds");
   }
 }

@@ -6,12 +6,15 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
 import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
 import java.util.List;
 import java.util.Map;
@@ -28,7 +31,7 @@ class HomeStudyTest {
   }
 
   private static HomeStudy study(double gpg, int people) {
-    return HomeStudy.of(COMPARER, compare(gpg, people), 200).orElseThrow();
+    return HomeStudy.of(compare(gpg, people), 200).orElseThrow();
   }
 
   @Test
@@ -77,7 +80,7 @@ class HomeStudyTest {
         .allSatisfy(point -> assertThat(point.cost()).isGreaterThanOrEqualTo(dosage.best().cost()));
     assertThat(dosage.bestStocked().orElseThrow().cost())
         .isGreaterThanOrEqualTo(dosage.best().cost().minus(1));
-    assertThat(dosage.best().dosage()).isBetween(dosage.flat().get(0), dosage.flat().get(1));
+    assertThat(dosage.best().dosage()).isBetween(dosage.flat().low(), dosage.flat().high());
   }
 
   @Test
@@ -123,6 +126,32 @@ class HomeStudyTest {
 
   @Test
   void thereIsNoStudyWithoutARecommendation() {
-    assertThat(HomeStudy.of(COMPARER, compare(70, 30), 10)).isEmpty();
+    assertThat(HomeStudy.of(compare(70, 30), 10)).isEmpty();
+  }
+
+  @Test
+  void theVariationOfTheDaysIsADefaultThatMayBeChanged() {
+    Comparison comparison = compare(20, 4);
+    DemandModel steady = DemandModel.of(comparison.home()).withVariation(DailyVariation.NONE);
+    HomeStudy study = HomeStudy.of(comparison, new YearSimulation(steady, 50, 1)).orElseThrow();
+
+    assertThat(study.years()).isEqualTo(50);
+    assertThat(study.controls().get(Control.METERED_AT_NIGHT).hardDays().mean()).isZero();
+    assertThat(study(20, 4).controls().get(Control.METERED_AT_NIGHT).hardDays().mean())
+        .isPositive();
+  }
+
+  @Test
+  void changesThatCannotBeAreNotTried() {
+    Site hardest =
+        Site.of(
+            "h",
+            WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(190)).build(),
+            Household.of(40).build());
+
+    assertThat(WhatIf.WATER_HARDER.site(hardest)).isEmpty();
+    assertThat(WhatIf.ONE_PERSON_MORE.site(hardest)).isEmpty();
+    assertThat(WhatIf.WATER_SOFTER.site(hardest)).isPresent();
+    assertThat(WhatIf.ONE_PERSON_LESS.site(hardest)).isPresent();
   }
 }

@@ -8,7 +8,6 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Fixture;
@@ -107,7 +106,7 @@ class PrintedStepsTest {
   private static List<Comparison> comparisons() {
     PriceList comparer = PriceList.of(offers());
     PriceList byRisk =
-        new PriceList(offers(), Terms.USUAL, new Limits(2, Pressure.ofPsi(30), 0.05));
+        PriceList.builder(offers()).limits(Limits.builder().reserveRisk(0.05).build()).build();
     return List.of(
         byRisk.compare(site(15, 0.3, Household.of(4)), tariff()),
         comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
@@ -158,7 +157,10 @@ class PrintedStepsTest {
 
   private static Offer priced(Softener softener) {
     Money price = Money.parse("USD 1234.56");
-    return new Offer(softener, price, Money.parse("USD 321.09"), Money.parse("USD 45.60"));
+    return Offer.of(softener, price)
+        .installation(Money.parse("USD 321.09"))
+        .yearlyService(Money.parse("USD 45.60"))
+        .build();
   }
 
   private static List<SaltDosage> dosages(double... pounds) {

@@ -2,6 +2,8 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.UseBasis;
+import io.github.brinewright.finding.HomeRule;
+import io.github.brinewright.finding.Rule;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.home.HardnessClass;
 import io.github.brinewright.home.Site;
@@ -18,20 +20,31 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What was found in the water, and what the home asks of a softener. */
 public final class WaterAndHome {
-  private static final Map<Substance, List<String>> SPOKEN_OF_BY =
+  private static final Map<Substance, List<HomeRule>> SPOKEN_OF_BY =
       Map.of(
-          Substance.IRON, List.of("iron-above-bed", "iron-stains", "iron-not-tested"),
-          Substance.DISSOLVED_IRON, List.of("iron-oxidised"),
-          Substance.MANGANESE, List.of("manganese-stains", "manganese-not-tested"),
-          Substance.TOTAL_DISSOLVED_SOLIDS, List.of("solids-high"),
-          Substance.FREE_CHLORINE, List.of("chlorine-harms-resin"),
-          Substance.HYDROGEN_SULFIDE, List.of("hydrogen-sulfide-present"));
+          Substance.IRON,
+              List.of(HomeRule.IRON_ABOVE_BED, HomeRule.IRON_STAINS, HomeRule.IRON_NOT_TESTED),
+          Substance.DISSOLVED_IRON, List.of(HomeRule.IRON_OXIDISED),
+          Substance.MANGANESE, List.of(HomeRule.MANGANESE_STAINS, HomeRule.MANGANESE_NOT_TESTED),
+          Substance.TOTAL_DISSOLVED_SOLIDS, List.of(HomeRule.SOLIDS_HIGH),
+          Substance.FREE_CHLORINE, List.of(HomeRule.CHLORINE_HARMS_RESIN),
+          Substance.HYDROGEN_SULFIDE, List.of(HomeRule.HYDROGEN_SULFIDE_PRESENT));
+
+  /** Rules whose notes the table has rows for, or says by "not tested". */
+  private static final Set<HomeRule> IN_OTHER_ROWS =
+      Set.of(
+          HomeRule.PH_NOT_TESTED,
+          HomeRule.SOLIDS_NOT_TESTED,
+          HomeRule.WATER_COLD,
+          HomeRule.TEMPERATURE_NOT_MEASURED);
 
   private final Kit kit;
   private final HomeLoad home;
@@ -116,7 +129,7 @@ public final class WaterAndHome {
             water.ph().isPresent()
                 ? kit.words().number(water.ph().getAsDouble(), 1)
                 : kit.text("water.notTested"),
-            or(sentence(List.of("ph-outside")), water.ph().isPresent(), "water.phFine")));
+            or(sentence(List.of(HomeRule.PH_OUTSIDE)), water.ph().isPresent(), "water.phFine")));
     rows.add(
         row(
             kit.text("water.temperature"),
@@ -125,14 +138,14 @@ public final class WaterAndHome {
                 .map(t -> kit.words().figure(Figure.of(t)))
                 .orElse(kit.text("water.notTested")),
             or(
-                sentence(List.of("water-cold", "temperature-not-measured")),
+                sentence(List.of(HomeRule.WATER_COLD, HomeRule.TEMPERATURE_NOT_MEASURED)),
                 true,
                 "water.temperatureFine")));
     rows.add(
         row(
             kit.text("water.bacteria"),
             kit.words().term(water.bacteria()),
-            sentence(List.of("bacteria-found", "bacteria-not-tested"))));
+            sentence(List.of(HomeRule.BACTERIA_FOUND, HomeRule.BACTERIA_NOT_TESTED))));
     return table(List.of(0.24, 0.18, 0.58), "water.test", "water.found", "water.meaning", rows);
   }
 
@@ -193,9 +206,9 @@ public final class WaterAndHome {
         : Optional.empty();
   }
 
-  private String sentence(List<String> codes) {
+  private String sentence(List<HomeRule> rules) {
     return kit.comparison().homeFindings().stream()
-        .filter(finding -> codes.contains(finding.code()))
+        .filter(finding -> rules.contains(finding.rule()))
         .findFirst()
         .map(kit.words()::finding)
         .orElse("");
@@ -203,14 +216,12 @@ public final class WaterAndHome {
 
   /** Cautions and notes on the home that no row of the table speaks of. */
   private Block notes() {
-    List<String> inTable = SPOKEN_OF_BY.values().stream().flatMap(List::stream).toList();
+    Set<Rule<?>> spokenOf = new HashSet<>(IN_OTHER_ROWS);
+    SPOKEN_OF_BY.values().forEach(spokenOf::addAll);
     List<String> more =
         kit.comparison().homeFindings().stream()
-            .filter(finding -> !inTable.contains(finding.code()))
+            .filter(finding -> !spokenOf.contains(finding.rule()))
             .filter(finding -> finding.severity() == Severity.NOTE)
-            .filter(finding -> !finding.code().endsWith("-not-tested"))
-            .filter(finding -> !finding.code().startsWith("water-cold"))
-            .filter(finding -> !finding.code().startsWith("temperature"))
             .map(kit.words()::finding)
             .toList();
     return Block.stack(more.stream().map(text -> kit.quiet(tag, text).after(2)).toList());

@@ -176,8 +176,8 @@ public final class YearInHome {
     return kit.text(
         "year.dosage",
         Figure.of(dosage.best().dosage()),
-        Figure.of(dosage.flat().get(0)),
-        Figure.of(dosage.flat().get(1)));
+        Figure.of(dosage.flat().low()),
+        Figure.of(dosage.flat().high()));
   }
 
   private String sensitivity() {

@@ -1,0 +1,342 @@
+package io.github.brinewright;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.cost.BlockRate;
+import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Escalation;
+import io.github.brinewright.cost.LifeCost;
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.cost.Terms;
+import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.finding.Limits;
+import io.github.brinewright.finding.OwnRule;
+import io.github.brinewright.finding.Rule;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.Spread;
+import io.github.brinewright.simulation.YearSimulation;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.trace.Figure;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoubleFunction;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Both ends of every range of prices, rules, simulations and comparisons. */
+class PriceAndResultRangesTest {
+  private static final CurrencyUnit USD = CurrencyUnit.USD;
+  private static final Volume GALLON = Volume.ofGallons(1);
+  private static final Mass POUND = Mass.ofPounds(1);
+  private static final Softener SOFTENER = Softener.withResin("u", Volume.ofCubicFeet(2)).build();
+  private static final Comparison COMPARISON =
+      PriceList.of(List.of(Offer.unpriced(SOFTENER, USD)))
+          .compare(
+              Site.of(
+                  "h",
+                  WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(12)).build(),
+                  Household.of(3).build()),
+              Tariff.placeholder(USD));
+
+  /** A range: values it takes and values it refuses, always with 1e300 and, where real, NaN. */
+  private record Case(
+      Class<?> type, String name, DoubleFunction<?> make, double[] good, double[] bad) {
+    @Override
+    public String toString() {
+      return type.getSimpleName() + ", " + name;
+    }
+  }
+
+  private final List<Case> cases = new ArrayList<>();
+
+  private void real(Class<?> type, String name, double low, double high, DoubleFunction<?> make) {
+    double step = 1e-6;
+    add(type, name, low, high, new double[] {low - step, high * (1 + step) + step}, make);
+  }
+
+  private void above(Class<?> type, String name, double low, double high, DoubleFunction<?> make) {
+    add(type, name, low + 1e-6, high, new double[] {low, high * (1 + 1e-6)}, make);
+  }
+
+  private void add(
+      Class<?> type, String name, double low, double high, double[] bad, DoubleFunction<?> make) {
+    double[] refused =
+        DoubleStream.concat(DoubleStream.of(bad), DoubleStream.of(-1e300, 1e300, Double.NaN))
+            .toArray();
+    cases.add(new Case(type, name, make, new double[] {low, high}, refused));
+  }
+
+  private void whole(Class<?> type, String name, int low, int high, DoubleFunction<?> make) {
+    double[] bad = {low - 1, high + 1, Integer.MAX_VALUE, Integer.MIN_VALUE};
+    cases.add(new Case(type, name, make, new double[] {low, high}, bad));
+  }
+
+  private void zeroOrMore(Class<?> type, String name, DoubleFunction<?> make) {
+    double[] bad = {-1e-6, -1e300, Double.NaN};
+    cases.add(new Case(type, name, make, new double[] {0, 1e9}, bad));
+  }
+
+  /** A price: 0 to 10^12 of the units of its currency. */
+  private void price(Class<?> type, String name, DoubleFunction<?> make) {
+    double[] bad = {-0.01, 1.01e12, 1e300};
+    cases.add(new Case(type, name, make, new double[] {0, 1e12}, bad));
+  }
+
+  private static BigMoney price(double amount) {
+    return BigMoney.of(USD, BigDecimal.valueOf(amount));
+  }
+
+  private static Money money(double amount) {
+    return Money.of(USD, BigDecimal.valueOf(amount).stripTrailingZeros());
+  }
+
+  static Stream<Case> ranges() {
+    PriceAndResultRangesTest test = new PriceAndResultRangesTest();
+    test.prices();
+    test.costs();
+    test.findings();
+    test.simulations();
+    test.beds();
+    test.results();
+    return test.cases.stream();
+  }
+
+  private void prices() {
+    Offer.Builder offer = Offer.of(SOFTENER, money(1));
+    price(Offer.class, "equipment", v -> Offer.of(SOFTENER, money(v)));
+    price(Offer.class, "installation", v -> offer.installation(money(v)));
+    price(Offer.class, "service", v -> offer.yearlyService(money(v)));
+    price(Offer.class, "meter", v -> offer.meterExtra(money(v)));
+    Tariff.Builder tariff = Tariff.builder("t", USD);
+    price(Tariff.class, "salt", v -> tariff.salt(price(v)));
+    price(Tariff.class, "potassium", v -> tariff.potassium(price(v)));
+    price(Tariff.class, "electricity", v -> tariff.perKilowattHour(price(v)));
+    price(BlockRate.class, "price", v -> BlockRate.flat(price(v)));
+    price(BlockRate.Block.class, "price", v -> new BlockRate.Block(GALLON, price(v)));
+    above(
+        BlockRate.Block.class,
+        "upTo",
+        0,
+        1e12,
+        v -> new BlockRate.Block(Volume.ofGallons(v), price(1)));
+    BlockRate rate = BlockRate.flat(price(1));
+    real(BlockRate.class, "monthly", 0, 1e12, v -> rate.monthly(Volume.ofGallons(v)));
+    zeroOrMore(BlockRate.class, "more", v -> rate.yearlyCostOf(GALLON, Volume.ofGallons(v)));
+  }
+
+  private void costs() {
+    Terms.Builder terms = Terms.builder();
+    rate(Terms.class, "tax", 0.5, v -> terms.taxRate(BigDecimal.valueOf(v)));
+    rate(Terms.class, "deposit", 1, v -> terms.depositShare(BigDecimal.valueOf(v)));
+    whole(Terms.class, "years", 1, 30, v -> terms.years((int) v));
+    real(Terms.class, "discount", -0.05, 0.2, terms::discountRate);
+    rate(Credit.class, "rate", 0.6, v -> new Credit(BigDecimal.valueOf(v), 12));
+    whole(Credit.class, "months", 1, 240, v -> new Credit(BigDecimal.ZERO, (int) v));
+    Credit credit = new Credit(new BigDecimal("0.00000001"), 240);
+    price(Credit.class, "amount", v -> credit.payment(money(v)));
+    whole(Credit.class, "periods", 1, 1_200, v -> Credit.recovery(BigDecimal.ONE, (int) v));
+    real(Escalation.class, "salt", -0.05, 0.2, v -> new Escalation(v, 0));
+    real(Escalation.class, "water", -0.05, 0.2, v -> new Escalation(0, v));
+    real(PresentValue.class, "discount", -0.5, 1, v -> PresentValue.uniform(v, 10));
+    real(PresentValue.class, "rise", -0.5, 1, v -> PresentValue.escalating(0.03, v, 10));
+    whole(PresentValue.class, "years", 0, 200, v -> PresentValue.single(0.03, (int) v));
+    LifeCost life = COMPARISON.closest().life();
+    whole(LifeCost.class, "year", 0, 30, v -> life.after((int) v));
+  }
+
+  private void rate(Class<?> type, String name, double high, DoubleFunction<?> make) {
+    double[] bad = {-0.001, high + 0.001, 1e300, 1e-9, Double.MIN_VALUE};
+    cases.add(new Case(type, name, make, new double[] {0, high, 1e-8}, bad));
+  }
+
+  private void findings() {
+    Limits.Builder limits = Limits.builder();
+    real(Limits.class, "days", 1, 7, limits::shortestDays);
+    real(Limits.class, "pressure", 1, 80, v -> limits.lowestPressure(Pressure.ofPsi(v)));
+    real(Limits.class, "loss", 1, 80, v -> limits.highestPressureLoss(Pressure.ofPsi(v)));
+    real(Limits.class, "depth", 6, 60, v -> limits.leastBedDepth(Length.ofInches(v)));
+    real(Limits.class, "freeboard", 0, 1, limits::leastFreeboard);
+    real(Limits.class, "run-out noted", 0, 0.2, v -> limits.runOut(v, 0.2));
+    real(Limits.class, "run-out barred", 0, 1, v -> limits.runOut(0, v));
+    cases.add(
+        new Case(
+            Limits.class,
+            "reserve risk",
+            limits::reserveRisk,
+            new double[] {0, 0.0001, 0.5},
+            new double[] {-1, 0.00009, 0.51, 7, 1e300, Double.NaN}));
+    whole(OwnRule.class, "letters of the code", 1, 60, v -> ownRule((int) v));
+  }
+
+  private static Object ownRule(int letters) {
+    int length = Math.max(0, Math.min(letters, 1_000));
+    return OwnRule.of("a".repeat(length), (Object any) -> Rule.when(true)).build();
+  }
+
+  private void simulations() {
+    whole(DemandModel.class, "days away", 0, 300, v -> demand(1, (int) v, 0, 1));
+    whole(DemandModel.class, "guest days", 0, 300, v -> demand(1, 0, (int) v, 1));
+    real(DemandModel.class, "guest factor", 1, 5, v -> demand(1, 0, 0, v));
+    above(DemandModel.class, "mean", 0, 1e6, v -> demand(v, 0, 0, 1));
+    whole(YearSimulation.class, "years", 1, 100_000, v -> years((int) v));
+    cases.add(
+        new Case(
+            Spread.class,
+            "factor",
+            new Spread(1, 1, 1)::times,
+            new double[] {0, 1e200},
+            new double[] {-0.001, Double.NaN, Double.POSITIVE_INFINITY}));
+    cases.add(
+        new Case(
+            Spread.class,
+            "ends",
+            v -> new Spread(v, -1, v),
+            new double[] {-1, 1e300},
+            new double[] {-1.001, Double.NaN, Double.POSITIVE_INFINITY}));
+  }
+
+  private static DemandModel demand(double mean, int away, int guests, double factor) {
+    return new DemandModel(Volume.ofGallons(mean), DailyVariation.NONE, away, guests, factor);
+  }
+
+  private static YearSimulation years(int count) {
+    return new YearSimulation(DemandModel.of(GALLON), count, 1);
+  }
+
+  private void beds() {
+    above(BedSettings.class, "capacity", 0, 1e9, v -> bed(v, v, 5, 1, 1, 1));
+    real(BedSettings.class, "set volume", 0, 1_000, v -> bed(1_000, v, 5, 1, 1, 1));
+    whole(BedSettings.class, "days", 1, 365, v -> bed(1, 1, (int) v, 1, 1, 1));
+    zeroOrMore(BedSettings.class, "salt", v -> bed(1, 1, 5, v, 1, 1));
+    zeroOrMore(BedSettings.class, "water", v -> bed(1, 1, 5, 1, v, 1));
+    real(BedSettings.class, "hours", 0, 24, v -> bed(1, 1, 5, 1, 1, v));
+  }
+
+  private static BedSettings bed(
+      double capacity, double set, int days, double salt, double water, double hours) {
+    return new BedSettings(
+        Control.CLOCK,
+        Volume.ofGallons(capacity),
+        Volume.ofGallons(set),
+        days,
+        Set.of(),
+        POUND.times(salt),
+        Volume.ofGallons(water),
+        hours);
+  }
+
+  private void results() {
+    whole(Comparison.class, "columns", 1, 100, v -> COMPARISON.columns((int) v));
+    cases.add(
+        new Case(
+            HomeStudy.class,
+            "years",
+            v -> HomeStudy.of(COMPARISON, (int) v),
+            new double[] {1},
+            new double[] {0, 100_001}));
+    cases.add(
+        new Case(
+            Revision.Item.class,
+            "people now",
+            v -> new Revision.Item(Revision.Kind.PEOPLE, Figure.of(3), Figure.of((int) v)),
+            new double[] {2, 4},
+            new double[] {3}));
+  }
+
+  @ParameterizedTest
+  @MethodSource("ranges")
+  void takesBothEndsAndRefusesWhatLiesBeyond(Case range) {
+    for (double value : range.good()) {
+      assertThatCode(() -> range.make().apply(value))
+          .as("%s: %s", range, value)
+          .doesNotThrowAnyException();
+    }
+    for (double value : range.bad()) {
+      assertThatThrownBy(() -> range.make().apply(value))
+          .as("%s: %s", range, value)
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageNotContaining("null");
+    }
+  }
+
+  /** Types that take no number of their own: what they are made of was checked before. */
+  private static final Set<String> WITHOUT_NUMBERS =
+      Set.of(
+          "Candidate",
+          "Caution",
+          "CostKind",
+          "DesignRule",
+          "DosageStudy",
+          "Finding",
+          "HomeRule",
+          "Kind",
+          "Point",
+          "PriceList",
+          "Quote",
+          "Reason",
+          "Revision",
+          "Rule",
+          "RuleBook",
+          "Sensitivity",
+          "Severity",
+          "SimulatedYears",
+          "Subject",
+          "TypicalYear",
+          "Undominated",
+          "WhatIf",
+          "YearlyCost");
+
+  @Test
+  void noPublicTypeIsLeftOut() {
+    Set<String> tried = new TreeSet<>(ranges().map(range -> range.type().getSimpleName()).toList());
+    tried.addAll(WITHOUT_NUMBERS);
+    List<String> all =
+        new ClassFileImporter()
+                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages(
+                    "io.github.brinewright.finding",
+                    "io.github.brinewright.cost",
+                    "io.github.brinewright.simulation",
+                    "io.github.brinewright.comparison",
+                    "io.github.brinewright.study")
+                .stream()
+                .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
+                .map(JavaClass::getSimpleName)
+                .filter(name -> !name.equals("Builder") && !name.equals("Item") && !name.isEmpty())
+                .filter(name -> !name.equals("package-info"))
+                .distinct()
+                .toList();
+    assertThat(tried).containsAll(all);
+  }
+}
