@@ -125,11 +125,15 @@ final class UnitReader {
     if (row.broken()) {
       return Optional.empty();
     }
+    List<SaltDosage> dosages = dosages(row);
+    if (row.broken()) {
+      return Optional.empty();
+    }
     Volume resin = Volume.ofCubicFeet(volume);
     Softener.Builder unit =
         rated
             ? Softener.withRating(id, HardnessAmount.ofGrains(grains))
-            : Softener.withResin(id, resin).dosages(dosages(row));
+            : Softener.withResin(id, resin).dosages(dosages);
     if (rated && volume > 0) {
       unit.resinVolume(resin);
     }

@@ -1,7 +1,9 @@
 package io.github.brinewright.study;
 
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -23,23 +25,23 @@ public enum WhatIf {
   Optional<Site> site(Site site) {
     int people = site.household().people();
     return switch (this) {
-      case ONE_PERSON_MORE ->
-          people < 40 ? Optional.of(site.withPeople(people + 1)) : Optional.empty();
-      case ONE_PERSON_LESS ->
-          people > 1 ? Optional.of(site.withPeople(people - 1)) : Optional.empty();
-      case WATER_HARDER -> Optional.of(site.withHardness(hardness(site, HARDER)));
-      case WATER_SOFTER -> {
-        Hardness softer = hardness(site, SOFTER);
-        yield softer.exceeds(site.target())
-            ? Optional.of(site.withHardness(softer))
-            : Optional.empty();
-      }
+      case ONE_PERSON_MORE -> withPeople(site, people + 1);
+      case ONE_PERSON_LESS -> withPeople(site, people - 1);
+      case WATER_HARDER -> withHardness(site, HARDER);
+      case WATER_SOFTER -> withHardness(site, SOFTER);
       default -> Optional.of(site);
     };
   }
 
-  private static Hardness hardness(Site site, double factor) {
-    return site.water().hardness().times(factor);
+  private static Optional<Site> withPeople(Site site, int people) {
+    return Household.PEOPLE.holds(people) ? Optional.of(site.withPeople(people)) : Optional.empty();
+  }
+
+  private static Optional<Site> withHardness(Site site, double factor) {
+    Hardness other = site.water().hardness().times(factor);
+    return WaterAnalysis.HARDNESS.holds(other) && other.exceeds(site.target())
+        ? Optional.of(site.withHardness(other))
+        : Optional.empty();
   }
 
   /** The prices after the change. */

@@ -29,6 +29,9 @@ import org.joda.money.Money;
  */
 public final class Wording {
   private static final int MONEY_DECIMALS = 2;
+  private static final int NUMBER_DECIMALS = 2;
+  private static final int DAY_DECIMALS = 0;
+  private static final int MINUTE_DECIMALS = 1;
 
   private final Locale locale;
   private final UnitSystem system;
@@ -86,7 +89,9 @@ public final class Wording {
     }
     if (figure instanceof Figure.Days days) {
       String text = bare(figure, units);
-      return unit(text.equals(number(1, days.decimals())) ? "day.one" : "day.other", text);
+      return unit(
+          text.equals(number(1, decimals(days.decimals(), DAY_DECIMALS))) ? "day.one" : "day.other",
+          text);
     }
     return bare(figure, units);
   }
@@ -103,13 +108,13 @@ public final class Wording {
       double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
       return number(degrees, 0);
     } else if (figure instanceof Figure.Number number) {
-      return number(number.value(), number.decimals());
+      return number(number.value(), decimals(number.decimals(), NUMBER_DECIMALS));
     } else if (figure instanceof Figure.Share share) {
       return share(share);
     } else if (figure instanceof Figure.Days days) {
-      return number(days.days(), days.decimals());
+      return number(days.days(), decimals(days.decimals(), DAY_DECIMALS));
     } else if (figure instanceof Figure.Time time) {
-      return number(Minutes.of(time.value()), time.decimals());
+      return number(Minutes.of(time.value()), decimals(time.decimals(), MINUTE_DECIMALS));
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
     } else if (figure instanceof Figure.Estimate estimate) {
@@ -125,8 +130,12 @@ public final class Wording {
   private String physical(Figure.Physical physical, UnitSystem units) {
     Quantity<?> value = physical.value();
     UnitStyle style = UnitStyle.of(value, units);
-    int decimals = physical.decimals() == Figure.USUAL ? style.decimals() : physical.decimals();
-    return number(style.number().applyAsDouble(value), decimals);
+    return number(
+        style.number().applyAsDouble(value), decimals(physical.decimals(), style.decimals()));
+  }
+
+  private static int decimals(int asked, int usual) {
+    return asked == Figure.USUAL ? usual : asked;
   }
 
   private String share(Figure.Share share) {
@@ -196,12 +205,15 @@ public final class Wording {
   /** A step as a reader would redo it. */
   public WorkedStep step(Step step) {
     String key = "step." + step.kind().name() + ".";
-    List<String> bare = step.inputs().stream().map(figure -> bare(figure, UnitSystem.US)).toList();
     return new WorkedStep(
         messages.get(key + "name"),
         messages.get(key + "formula"),
-        Messages.fill(messages.get(key + "numbers"), bare),
-        figure(step.result(), UnitSystem.US),
+        StepText.fill(
+            messages.get(key + "numbers"), step.inputs(), figure -> bare(figure, UnitSystem.US)),
+        StepText.fill(
+            messages.get(key + "result"),
+            List.of(step.result()),
+            figure -> figure(figure, UnitSystem.US)),
         source(step.source()));
   }
 

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Bill;
-import io.github.brinewright.home.Customer;
-import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
@@ -29,7 +27,6 @@ import io.github.brinewright.softener.Vessel;
 import java.time.Duration;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
@@ -51,16 +48,9 @@ class DesignRuleTest {
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
             .build();
     Site site =
-        new Site(
-            "h",
-            Customer.named("h"),
-            water,
-            household(),
-            new Supply(
-                Optional.of(Pressure.ofPsi(psi)),
-                Optional.of(FlowRate.ofGallonsPerMinute(supplyGpm))),
-            FoulingAllowances.USUAL,
-            Hardness.ofGrainsPerGallon(0));
+        Site.of("h", water, household())
+            .supply(Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(supplyGpm)))
+            .build();
     Setup setup = Setup.of(unit.build()).get(0);
     return DesignRule.findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL).stream()
         .map(Finding::code)

@@ -24,7 +24,8 @@ class HomeStudyTest {
   private static Comparison compare(double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
     return COMPARER.compare(
-        Site.of("h", water, Household.of(people).build()), Tariff.placeholder(CurrencyUnit.USD));
+        Site.of("h", water, Household.of(people).build()).build(),
+        Tariff.placeholder(CurrencyUnit.USD));
   }
 
   private static HomeStudy study(double gpg, int people) {
