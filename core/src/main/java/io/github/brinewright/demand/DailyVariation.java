@@ -55,8 +55,8 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * Shape of the gamma distribution: 1 ÷ coefficient²; dimensionless. Example: 0.461 → 4.705;
-   * infinite where the coefficient is 0.
+   * Shape of the gamma distribution: 1 ÷ coefficient²; dimensionless, and infinite where the
+   * coefficient is 0. Example: 0.461 → 4.705. Source: gamma distribution.
    */
   public double shape() {
     return 1 / (coefficient * coefficient);

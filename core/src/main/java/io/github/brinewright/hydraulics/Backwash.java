@@ -11,7 +11,7 @@ import io.github.brinewright.softener.Resin;
  * The backwash that lifts a bed by a chosen share of its depth.
  *
  * <p>Velocity = terminal velocity × voidage^n, with the voidage of the expanded bed 1 − 0.62 ÷ (1 +
- * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.15 gpm/ft2. Colder water
+ * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.14 gpm/ft2. Colder water
  * needs less flow. Source: Richardson and Zaki, Trans. IChemE 32 (1954) 35.
  */
 public final class Backwash {

@@ -69,8 +69,8 @@ public final class Brine {
   }
 
   /**
-   * Volume of the saturated brine that a volume of water makes. Example: 1 gal at 60 °F → 1.128
-   * gal. Source: {@link #saturation} and {@link #density}.
+   * Volume of the saturated brine that a volume of water makes. Example: 1 gal at 60 °F → 1.13 gal.
+   * Source: {@link #saturation} and {@link #density}.
    *
    * @param water zero or more
    * @param temperature 0 to 51.67 °C
