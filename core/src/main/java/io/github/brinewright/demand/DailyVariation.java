@@ -11,7 +11,8 @@ import org.apache.commons.math3.special.Gamma;
  * How the use of a day strays about its mean: gamma-like, with weekday factors and a correlation
  * from one day to the next.
  *
- * @param coefficient of variation; 0 to 1.5; dimensionless
+ * @param coefficient of variation; 0 to 1.5, below 0.001 all days are taken as the same;
+ *     dimensionless
  * @param nextDay correlation from one day to the next; 0 to 0.9; dimensionless
  * @param weekdays factors of Monday to Sunday, each 0.1 to 5; dimensionless
  */
@@ -28,6 +29,8 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   /** Risks of running out that a reserve may be chosen for: 0.0001 to 0.5; dimensionless. */
   public static final Bounds<Double> RISK = Bounds.of(0.0001, 0.5);
 
+  private static final double LEAST_VARIED = 0.001;
+  private static final double BEYOND_ANY_DAY = 1_000_000;
   private static final Bounds<Integer> TOTAL_OF = Bounds.of(1, CalendarYear.DAYS);
   private static final Bounds<Double> SHARE = Bounds.of(0.0, 0.999_999);
   private static final Bounds<Double> MULTIPLE = Bounds.of(0.0, Double.MAX_VALUE);
@@ -62,6 +65,11 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
     return 1 / (coefficient * coefficient);
   }
 
+  /** Whether all days are taken as the same: a coefficient of variation below 0.001. */
+  public boolean steady() {
+    return coefficient < LEAST_VARIED;
+  }
+
   /**
    * The use that a share of days does not exceed, as a multiple of the mean. Example: 0.95 at 0.457
    * → 1.851. Source: gamma quantile.
@@ -71,7 +79,7 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
    */
   public double quantile(double share) {
     SHARE.require("share of days", share);
-    return coefficient == 0
+    return steady()
         ? 1
         : new GammaDistribution(shape(), 1 / shape()).inverseCumulativeProbability(share);
   }
@@ -85,9 +93,9 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
    */
   public double exceedance(double multiple) {
     MULTIPLE.require("multiple of the mean use", multiple);
-    return coefficient == 0
+    return steady()
         ? multiple < 1 ? 1 : 0
-        : Gamma.regularizedGammaQ(shape(), shape() * multiple);
+        : Gamma.regularizedGammaQ(shape(), shape() * Math.min(multiple, BEYOND_ANY_DAY));
   }
 
   /**
@@ -101,11 +109,11 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
    */
   public double excessBeyond(double multiple) {
     MULTIPLE.require("multiple of the mean use", multiple);
-    return stationaryExcess(multiple);
+    return stationaryExcess(Math.min(multiple, BEYOND_ANY_DAY));
   }
 
   private double stationaryExcess(double multiple) {
-    if (coefficient == 0) {
+    if (steady()) {
       return Math.max(0, 1 - multiple);
     }
     double k = shape();

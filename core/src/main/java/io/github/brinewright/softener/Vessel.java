@@ -10,12 +10,12 @@ import java.util.TreeMap;
 /**
  * The round pressure vessel that holds the bed.
  *
- * @param diameter outside diameter as the trade states it; 4 to 90 in
- * @param height of the vessel; 4 to 90 in
+ * @param diameter outside diameter as the trade states it; 3 to 90 in
+ * @param height of the vessel; 3 to 90 in
  */
 public record Vessel(Length diameter, Length height) {
-  /** Diameter and height of a vessel: 4 to 90 in. */
-  public static final Bounds<Length> SIDE = Bounds.of(Length.ofInches(4), Length.ofInches(90));
+  /** Diameter and height of a vessel: 3 to 90 in. */
+  public static final Bounds<Length> SIDE = Bounds.of(Length.ofInches(3), Length.ofInches(90));
 
   private static final TreeMap<Double, Vessel> USUAL =
       new TreeMap<>(

@@ -16,11 +16,13 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
@@ -40,12 +42,14 @@ class DesignRuleTest {
   private int people = 3;
   private double bathrooms = 1;
   private double psi = 60;
+  private double fahrenheit = 50;
   private double supplyGpm = 20;
 
   private List<String> codes(Softener.Builder unit) {
     WaterAnalysis water =
         WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
+            .temperature(Temperature.ofFahrenheit(fahrenheit))
             .build();
     Site site =
         Site.of("h", water, household())
@@ -137,11 +141,18 @@ class DesignRuleTest {
     psi = 60;
     speaks("pressure-loss-high", bed(1).valveLoss(Pressure.ofPsi(20)));
     bathrooms = 20;
-    speaks("flow-outside-formula", bed(1).vessel(vessel(1.2, 4_000)));
+    fahrenheit = 120;
+    speaks("flow-outside-formula", bed(1).vessel(vessel(3, 90)).resin(coarse()));
+    fahrenheit = 50;
     bathrooms = 1;
     speaks("bed-shallow", bed(1).vessel(vessel(14, 60)));
     speaks("freeboard-small", bed(1).vessel(vessel(9, 30)));
     speaks("drain-flow-too-small", bed(1).drainFlows(List.of(FlowRate.ofGallonsPerMinute(1))));
+  }
+
+  private static Resin coarse() {
+    Resin gel = ShippedResins.STANDARD_GEL;
+    return new Resin("coarse", "Coarse", gel.curve(), Length.ofMillimetres(1.5), gel.beadDensity());
   }
 
   private static Vessel vessel(double diameter, double height) {
