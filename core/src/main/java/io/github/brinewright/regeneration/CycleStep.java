@@ -26,10 +26,19 @@ public record CycleStep(Kind kind, Duration time, FlowRate flow) {
 
   /** The steps in the order in which they run. */
   public enum Kind {
+    /** Water lifts the bed from below and washes it. */
     BACKWASH,
+
+    /** Brine is drawn through the bed. */
     BRINE_DRAW,
+
+    /** Water pushes the brine through the bed. */
     SLOW_RINSE,
+
+    /** Water settles the bed and rinses it. */
     FAST_RINSE,
+
+    /** Water runs into the brine tank for the next time. */
     BRINE_REFILL
   }
 
