@@ -18,8 +18,8 @@ import org.junit.jupiter.api.Test;
  */
 class FormulaDocsTest {
   private static final Path SOURCES = Path.of("src/main/java/io/github/brinewright");
-  private static final List<String> CALCULATING =
-      List.of("water", "demand", "resin", "regeneration", "hydraulics", "cost", "sizing");
+  static final List<String> CALCULATING =
+      List.of("softener", "home", "demand", "hydraulics", "regeneration", "sizing", "cost");
   private static final Pattern FORMULA =
       Pattern.compile(
           "/\\*\\*((?:(?!\\*/).)*)\\*/\\s+public static"
@@ -30,7 +30,7 @@ class FormulaDocsTest {
       Pattern.compile(
           "/\\*\\*((?:(?!\\*/).)*)\\*/\\s+public (?:final )?(?:class|record)", Pattern.DOTALL);
 
-  private static List<Path> files() throws IOException {
+  static List<Path> files() throws IOException {
     List<Path> files = new ArrayList<>();
     for (String name : CALCULATING) {
       try (Stream<Path> found = Files.list(SOURCES.resolve(name))) {

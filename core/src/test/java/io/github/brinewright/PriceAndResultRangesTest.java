@@ -64,9 +64,10 @@ class PriceAndResultRangesTest {
       PriceList.of(List.of(Offer.unpriced(SOFTENER, USD)))
           .compare(
               Site.of(
-                  "h",
-                  WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(12)).build(),
-                  Household.of(3).build()),
+                      "h",
+                      WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(12)).build(),
+                      Household.of(3).build())
+                  .build(),
               Tariff.placeholder(USD));
 
   /** A range: values it takes and values it refuses, always with 1e300 and, where real, NaN. */

@@ -3,13 +3,12 @@ package io.github.brinewright.demand;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
-import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 
 /**
@@ -20,37 +19,32 @@ import java.util.List;
  * not tested counts as none, and the missing test is a finding.
  */
 public final class CompensatedHardness implements Explained {
-  private final Hardness hardness;
-  private final Concentration iron;
-  private final Concentration manganese;
-  private final FoulingAllowances allowances;
+  private final Worked<Hardness> worked;
 
   /** Compensates the hardness of an analysis. */
   public CompensatedHardness(WaterAnalysis water, FoulingAllowances allowances) {
-    hardness = water.hardness();
-    iron = water.foundOrNone(Substance.IRON);
-    manganese = water.foundOrNone(Substance.MANGANESE);
-    this.allowances = allowances;
+    worked =
+        Worked.of(
+            StepKind.COMPENSATED_HARDNESS,
+            Sources.FOULING_ALLOWANCE,
+            water.hardness(),
+            allowances.iron(),
+            water.foundOrNone(Substance.IRON),
+            allowances.manganese(),
+            water.foundOrNone(Substance.MANGANESE),
+            (hardness, forIron, iron, forManganese, manganese) ->
+                hardness
+                    .plus(forIron.forConcentration(iron))
+                    .plus(forManganese.forConcentration(manganese)));
   }
 
   /** The hardness to size on. */
   public Hardness value() {
-    return hardness
-        .plus(allowances.iron().forConcentration(iron))
-        .plus(allowances.manganese().forConcentration(manganese));
+    return worked.value();
   }
 
   @Override
   public List<Step> steps() {
-    List<Figure> inputs =
-        List.of(
-            Figure.of(hardness),
-            Figure.of(allowances.iron()),
-            Figure.of(iron),
-            Figure.of(allowances.manganese()),
-            Figure.of(manganese));
-    return List.of(
-        new Step(
-            StepKind.COMPENSATED_HARDNESS, inputs, Figure.of(value()), Sources.FOULING_ALLOWANCE));
+    return worked.steps();
   }
 }

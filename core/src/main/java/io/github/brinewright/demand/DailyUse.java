@@ -4,13 +4,13 @@ import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import java.util.ArrayList;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Softened water a day, as two numbers that are never mixed: design use sizes the bed, expected use
@@ -26,40 +26,68 @@ public final class DailyUse implements Explained {
   private static final double GALLONS_PER_HOME_1999 = 69.2;
   private static final double SHARE_LEFT_2016 = 0.78;
 
-  private final Household household;
-  private final Volume design;
+  private final Worked<Volume> design;
   private final UseBasis designBasis;
-  private final Volume expected;
+  private final Worked<Volume> expected;
   private final UseBasis expectedBasis;
 
   /** Estimates both uses of a household. */
   public DailyUse(Household household) {
-    this.household = household;
-    Volume perHead = household.perPersonDaily().times(household.people());
-    Optional<Volume> billed = household.bill().map(Bill::daily);
-    boolean billDecides = billed.isPresent() && billed.get().exceeds(perHead);
-    design = billDecides ? billed.get() : perHead;
+    Worked<Volume> perHead =
+        Worked.of(
+            StepKind.DESIGN_USE_PER_HEAD,
+            Sources.USE_PER_HEAD,
+            household.people(),
+            household.perPersonDaily(),
+            (people, daily) -> daily.times(people));
+    Optional<Bill> bill = household.bill();
+    boolean billDecides =
+        bill.map(Bill::daily).filter(daily -> daily.exceeds(perHead.value())).isPresent();
+    design = billDecides ? billed(StepKind.DESIGN_USE_BILL, bill.get()) : perHead;
     designBasis = billDecides ? UseBasis.BILL : UseBasis.PER_HEAD;
-    Volume typical = typicalOf(household.people());
-    boolean capped = typical.exceeds(design);
-    expected = billed.orElse(typical.min(design));
-    expectedBasis =
-        billed.isPresent() ? UseBasis.BILL : capped ? UseBasis.DESIGN_USE : UseBasis.STATISTICS;
+    if (bill.isPresent()) {
+      expected = billed(StepKind.EXPECTED_USE_BILL, bill.get());
+      expectedBasis = UseBasis.BILL;
+    } else {
+      Worked<Volume> typical = typicalOf(household.people());
+      boolean capped = typical.value().exceeds(design.value());
+      expected = capped ? asDesigned(design.value()) : typical;
+      expectedBasis = capped ? UseBasis.DESIGN_USE : UseBasis.STATISTICS;
+    }
   }
 
-  private static Volume typicalOf(int people) {
-    return Volume.ofGallons(
-        SHARE_LEFT_2016 * (GALLONS_PER_PERSON_1999 * people + GALLONS_PER_HOME_1999));
+  private static Worked<Volume> billed(StepKind kind, Bill bill) {
+    return Worked.of(
+        kind,
+        Sources.WATER_BILL,
+        bill.billed(),
+        bill.days(),
+        (volume, days) -> volume.dividedBy(days));
+  }
+
+  private static Worked<Volume> typicalOf(int people) {
+    return Worked.of(
+        StepKind.EXPECTED_USE_STATISTICS,
+        Sources.USE_STATISTICS,
+        people,
+        number ->
+            Volume.ofGallons(
+                SHARE_LEFT_2016 * (GALLONS_PER_PERSON_1999 * number + GALLONS_PER_HOME_1999)));
+  }
+
+  private static Worked<Volume> asDesigned(Volume design) {
+    return Worked.of(
+        StepKind.EXPECTED_USE_DESIGN, Sources.USE_STATISTICS, design, Function.identity());
   }
 
   /** The use to size on. */
   public Volume design() {
-    return design;
+    return design.value();
   }
 
   /** The use to estimate yearly costs on. */
   public Volume expected() {
-    return expected;
+    return expected.value();
   }
 
   /** What the design use was taken from. */
@@ -74,45 +102,6 @@ public final class DailyUse implements Explained {
 
   @Override
   public List<Step> steps() {
-    List<Step> steps = new ArrayList<>();
-    Figure perHead = Figure.of(household.perPersonDaily());
-    Figure people = Figure.of(household.people());
-    if (designBasis == UseBasis.PER_HEAD) {
-      steps.add(
-          new Step(
-              StepKind.DESIGN_USE_PER_HEAD,
-              List.of(people, perHead),
-              Figure.of(design),
-              Sources.USE_PER_HEAD));
-    } else {
-      steps.add(billStep(StepKind.DESIGN_USE_BILL));
-    }
-    switch (expectedBasis) {
-      case BILL -> steps.add(billStep(StepKind.EXPECTED_USE_BILL));
-      case STATISTICS ->
-          steps.add(
-              new Step(
-                  StepKind.EXPECTED_USE_STATISTICS,
-                  List.of(people),
-                  Figure.of(expected),
-                  Sources.USE_STATISTICS));
-      default ->
-          steps.add(
-              new Step(
-                  StepKind.EXPECTED_USE_DESIGN,
-                  List.of(Figure.of(design)),
-                  Figure.of(expected),
-                  Sources.USE_STATISTICS));
-    }
-    return steps;
-  }
-
-  private Step billStep(StepKind kind) {
-    Bill bill = household.bill().orElseThrow();
-    return new Step(
-        kind,
-        List.of(Figure.of(bill.billed()), Figure.of(bill.days())),
-        Figure.of(bill.daily()),
-        Sources.WATER_BILL);
+    return List.of(design.step(), expected.step());
   }
 }

@@ -1,24 +1,25 @@
 package io.github.brinewright.demand;
 
 import io.github.brinewright.home.Fixture;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
-import io.github.brinewright.quantity.Require;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Parts;
+import io.github.brinewright.trace.Sources;
+import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
+import java.util.List;
 import java.util.Map;
-import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 
 /**
  * Peak flow by water supply fixture units, for systems of flush tanks: the table of the code,
  * joined by straight lines.
  */
 public final class FixtureUnits {
-  /** Lowest number of fixture units the table answers for. */
-  public static final double LOWEST = 1;
+  /** Fixture units that the table answers for: 1 to 200; dimensionless. */
+  public static final Bounds<Double> UNITS = Bounds.of(1.0, 200.0);
 
-  /** Highest number of fixture units the table answers for. */
-  public static final double HIGHEST = 200;
-
-  private static final double[] UNITS = {
+  private static final double[] ROWS = {
     1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 14, 15, 16, 18, 19, 20, 25, 30, 40, 45, 50, 70, 80, 100,
     120, 160, 180, 200
   };
@@ -26,8 +27,21 @@ public final class FixtureUnits {
     3, 5, 6.5, 8, 9.4, 10.7, 11.8, 12.8, 13.7, 14.6, 15.4, 16.5, 17, 17.5, 18, 18.8, 19.2, 19.6,
     21.5, 23.3, 26.3, 27.7, 29.1, 35, 38, 43.5, 48, 57, 61, 65
   };
-  private static final PolynomialSplineFunction TABLE =
-      new LinearInterpolator().interpolate(UNITS, GPM);
+
+  /** Two rows of the table and what lies between them. */
+  private record Between(double lowUnits, double lowGpm, double highUnits, double highGpm)
+      implements Parts {
+    FlowRate flow(double units) {
+      double slope = (highGpm - lowGpm) / (highUnits - lowUnits);
+      return FlowRate.ofGallonsPerMinute(lowGpm + slope * (units - lowUnits));
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(
+          Figure.of(lowGpm), Figure.of(highGpm), Figure.of(lowUnits), Figure.of(highUnits));
+    }
+  }
 
   private FixtureUnits() {}
 
@@ -39,17 +53,21 @@ public final class FixtureUnits {
    * @throws IllegalArgumentException outside that range
    */
   public static FlowRate flow(double units) {
-    return FlowRate.ofGallonsPerMinute(
-        TABLE.value(Require.between("fixture units", units, LOWEST, HIGHEST)));
+    return worked(UNITS.require("fixture units", units)).value();
   }
 
-  /** The rows of the table on either side: units and gpm below, units and gpm above. */
-  static double[] rowsAround(double units) {
+  /** The flow for a number of fixture units, and how it was found. */
+  static Worked<FlowRate> worked(double units) {
+    return Worked.of(
+        StepKind.PEAK_BY_FIXTURES, Sources.FIXTURE_UNITS, around(units), units, Between::flow);
+  }
+
+  private static Between around(double units) {
     int above = 1;
-    while (UNITS[above] < units) {
+    while (ROWS[above] < units) {
       above++;
     }
-    return new double[] {UNITS[above - 1], GPM[above - 1], UNITS[above], GPM[above]};
+    return new Between(ROWS[above - 1], GPM[above - 1], ROWS[above], GPM[above]);
   }
 
   /**

@@ -1,16 +1,17 @@
 package io.github.brinewright.demand;
 
 import io.github.brinewright.home.Site;
+import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,27 +19,71 @@ import java.util.List;
  * What a home asks of any softener, worked out once for all candidates.
  *
  * <p>Daily load = daily use × compensated hardness. Example: 225 gal × 22.4 gpg = 5,040 grains.
+ * Source: product of the figures named.
  */
 public final class HomeLoad implements Explained {
   /** Reckoned with where the water's temperature was not measured: common practice. */
   public static final Temperature USUAL_TEMPERATURE = Temperature.ofFahrenheit(50);
 
   private final Site site;
+  private final DailyVariation variation;
   private final CompensatedHardness hardness;
   private final DailyUse use;
+  private final Worked<Volume> softenedDesign;
+  private final Worked<Volume> softenedExpected;
+  private final Worked<HardnessAmount> dailyLoad;
   private final PeakFlow peak;
 
-  /** Works out the load of a home. */
+  /** Works out the load of a home whose days vary as usual. */
   public HomeLoad(Site site) {
+    this(site, DailyVariation.USUAL);
+  }
+
+  /**
+   * Works out the load of a home.
+   *
+   * @param variation how the use of its days strays about the mean
+   */
+  public HomeLoad(Site site, DailyVariation variation) {
     this.site = site;
+    this.variation = variation;
     hardness = new CompensatedHardness(site.water(), site.allowances());
     use = new DailyUse(site.household());
+    softenedDesign = softened(StepKind.SOFTENED_DESIGN, use.design());
+    softenedExpected = softened(StepKind.SOFTENED_EXPECTED, use.expected());
+    dailyLoad =
+        Worked.of(
+            StepKind.DAILY_LOAD,
+            Sources.DEFINITION,
+            softenedDesign(),
+            compensatedHardness(),
+            (volume, compensated) -> compensated.in(volume));
     peak = new PeakFlow(site.household());
+  }
+
+  private Worked<Volume> softened(StepKind kind, Volume daily) {
+    return Worked.of(
+        kind,
+        Sources.HOT_SHARE,
+        daily,
+        site.household().softened().share(),
+        site.water().hardness(),
+        site.target(),
+        (volume, share, raw, target) -> volume.times(share * blend(raw, target)));
+  }
+
+  private static double blend(Hardness raw, Hardness target) {
+    return raw.minus(target).ratioTo(raw);
   }
 
   /** The home. */
   public Site site() {
     return site;
+  }
+
+  /** How the use of its days strays about the mean. */
+  public DailyVariation variation() {
+    return variation;
   }
 
   /** Compensated hardness. */
@@ -51,24 +96,26 @@ public final class HomeLoad implements Explained {
     return use;
   }
 
-  /** Share of the water that passes the bed when the rest is blended back to the target. */
+  /**
+   * Share of the water that passes the bed when the rest is blended back to the target; above 0 to
+   * 1, dimensionless.
+   */
   public double blend() {
-    Hardness raw = site.water().hardness();
-    return raw.minus(site.target()).ratioTo(raw);
+    return blend(site.water().hardness(), site.target());
   }
 
-  private double softenedShare() {
-    return site.household().softened().share() * blend();
+  private boolean softenedInPart() {
+    return site.household().softened().share() * blend() < 1;
   }
 
   /** Water through the bed on the design day. */
   public Volume softenedDesign() {
-    return use.design().times(softenedShare());
+    return softenedDesign.value();
   }
 
   /** Water through the bed on an average day. */
   public Volume softenedExpected() {
-    return use.expected().times(softenedShare());
+    return softenedExpected.value();
   }
 
   /** Hardness that the household gets rid of. */
@@ -78,17 +125,17 @@ public final class HomeLoad implements Explained {
 
   /** Load of the design day. */
   public HardnessAmount dailyLoad() {
-    return hardness.value().in(softenedDesign());
+    return dailyLoad.value();
   }
 
   /** Load of an average day. */
   public HardnessAmount expectedLoad() {
-    return hardness.value().in(softenedExpected());
+    return compensatedHardness().in(softenedExpected());
   }
 
   /** Expected use of a year. */
   public Volume yearlyUse() {
-    return use.expected().times(365);
+    return use.expected().times(CalendarYear.DAYS);
   }
 
   /** Peak flow of the home, all of which the bed must be able to pass. */
@@ -101,7 +148,7 @@ public final class HomeLoad implements Explained {
     return peak;
   }
 
-  /** Temperature measured, or else the usual one. */
+  /** Temperature measured, or else the usual one; 33 to 120 °F. */
   public Temperature temperature() {
     return site.water().temperature().orElse(USUAL_TEMPERATURE);
   }
@@ -110,29 +157,12 @@ public final class HomeLoad implements Explained {
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(hardness.steps());
     steps.addAll(use.steps());
-    if (softenedShare() < 1) {
-      steps.add(softened(StepKind.SOFTENED_DESIGN, use.design(), softenedDesign()));
-      steps.add(softened(StepKind.SOFTENED_EXPECTED, use.expected(), softenedExpected()));
+    if (softenedInPart()) {
+      steps.add(softenedDesign.step());
+      steps.add(softenedExpected.step());
     }
-    steps.add(
-        new Step(
-            StepKind.DAILY_LOAD,
-            List.of(Figure.of(softenedDesign()), Figure.of(compensatedHardness())),
-            Figure.of(dailyLoad()),
-            Sources.DEFINITION));
+    steps.add(dailyLoad.step());
     steps.addAll(peak.steps());
     return steps;
-  }
-
-  private Step softened(StepKind kind, Volume use, Volume result) {
-    return new Step(
-        kind,
-        List.of(
-            Figure.of(use),
-            Figure.of(site.household().softened().share(), 2),
-            Figure.of(site.water().hardness()),
-            Figure.of(site.target())),
-        Figure.of(result),
-        Sources.HOT_SHARE);
   }
 }

@@ -4,10 +4,10 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 import java.util.Map;
 
@@ -23,13 +23,22 @@ public final class PeakFlow implements Explained {
   private static final FlowRate KITCHEN_AND_LAUNDRY = FlowRate.ofGallonsPerMinute(3);
   private static final FlowRate EACH_BATHROOM = FlowRate.ofGallonsPerMinute(3);
 
-  private final double bathrooms;
   private final Map<Fixture, Integer> fixtures;
+  private final Worked<FlowRate> worked;
 
   /** The peak flow of a household. */
   public PeakFlow(Household household) {
-    bathrooms = household.bathrooms();
     fixtures = household.fixtures();
+    worked =
+        byFixtures()
+            ? FixtureUnits.worked(FixtureUnits.UNITS.nearest(fixtureUnits()))
+            : Worked.of(
+                StepKind.PEAK_BY_BATHROOMS,
+                Sources.PEAK_BY_BATHROOMS,
+                KITCHEN_AND_LAUNDRY,
+                EACH_BATHROOM,
+                household.bathrooms(),
+                (kitchen, bathroom, number) -> kitchen.plus(bathroom.times(number)));
   }
 
   /** Whether it rests on a list of fixtures. */
@@ -44,42 +53,16 @@ public final class PeakFlow implements Explained {
 
   /** Whether the fixture units lie within the code's table; true without a list. */
   public boolean withinTable() {
-    return !byFixtures() || fixtureUnits() == withinEnds();
-  }
-
-  private double withinEnds() {
-    return Math.max(FixtureUnits.LOWEST, Math.min(FixtureUnits.HIGHEST, fixtureUnits()));
+    return !byFixtures() || FixtureUnits.UNITS.holds(fixtureUnits());
   }
 
   /** The peak flow. */
   public FlowRate value() {
-    return byFixtures()
-        ? FixtureUnits.flow(withinEnds())
-        : KITCHEN_AND_LAUNDRY.plus(EACH_BATHROOM.times(bathrooms));
+    return worked.value();
   }
 
   @Override
   public List<Step> steps() {
-    if (byFixtures()) {
-      double[] rows = FixtureUnits.rowsAround(withinEnds());
-      return List.of(
-          new Step(
-              StepKind.PEAK_BY_FIXTURES,
-              List.of(
-                  Figure.of(rows[1], 1),
-                  Figure.of(rows[3], 1),
-                  Figure.of(withinEnds(), 1),
-                  Figure.of(rows[0], 0),
-                  Figure.of(rows[2], 0)),
-              Figure.of(value()),
-              Sources.FIXTURE_UNITS));
-    }
-    return List.of(
-        new Step(
-            StepKind.PEAK_BY_BATHROOMS,
-            List.of(
-                Figure.of(KITCHEN_AND_LAUNDRY), Figure.of(EACH_BATHROOM), Figure.of(bathrooms, 1)),
-            Figure.of(value()),
-            Sources.PEAK_BY_BATHROOMS));
+    return worked.steps();
   }
 }

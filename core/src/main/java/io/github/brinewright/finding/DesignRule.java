@@ -309,17 +309,17 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   /** EPA advises 30 to 60 mg/L so that sodium is not tasted. */
   private static Optional<List<Figure>> sodium(Design design) {
     Concentration raw = design.home().site().water().foundOrNone(Substance.SODIUM);
-    Concentration total = raw.plus(design.effect().sodiumAdded());
+    Concentration total = raw.plus(design.addedIons().sodium());
     return Rule.when(total.milligramsPerLitre() > 60, Figure.of(total, 0));
   }
 
   private static Optional<List<Figure>> belowRating(Design design) {
-    double grains = design.effect().saltEfficiency().grainsPerPound();
-    double gallons = design.effect().waterEfficiency().gallonsPerThousandGrains();
+    double grains = design.efficiency().salt().grainsPerPound();
+    double gallons = design.efficiency().water().gallonsPerThousandGrains();
     return Rule.when(
         design.setup().control().metered() && (grains < 3_350 || gallons > 5),
-        Figure.of(design.effect().saltEfficiency()),
-        Figure.of(design.effect().waterEfficiency()));
+        Figure.of(design.efficiency().salt()),
+        Figure.of(design.efficiency().water()));
   }
 
   private static Optional<List<Figure>> coarseRefill(Design design) {

@@ -5,14 +5,31 @@ package io.github.brinewright.home;
  * Source: International Plumbing Code, table E103.3(2), from memory; local code decides.
  */
 public enum Fixture {
+  /** Bathtub, with or without a shower head. */
   BATHTUB(1.4),
+
+  /** Shower. */
   SHOWER(1.4),
+
+  /** Wash basin. */
   LAVATORY(0.7),
+
+  /** Toilet with a flush tank. */
   WATER_CLOSET(2.2),
+
+  /** Bidet. */
   BIDET(2.0),
+
+  /** Kitchen sink. */
   KITCHEN_SINK(1.4),
+
+  /** Dishwasher. */
   DISHWASHER(1.4),
+
+  /** Washing machine. */
   CLOTHES_WASHER(1.4),
+
+  /** Laundry tub. */
   LAUNDRY_TUB(1.4);
 
   private final double units;

@@ -6,9 +6,16 @@ import java.util.List;
 
 /** The classes of the US Geological Survey (Water-Supply Paper 1812): 60, 120 and 180 mg/L. */
 public enum HardnessClass {
+  /** Up to 60 mg/L as CaCO3. */
   SOFT(60),
+
+  /** Above 60 to 120 mg/L as CaCO3. */
   MODERATELY_HARD(120),
+
+  /** Above 120 to 180 mg/L as CaCO3. */
   HARD(180),
+
+  /** Above 180 mg/L as CaCO3. */
   VERY_HARD(Double.POSITIVE_INFINITY);
 
   private final double upToMilligramsPerLitre;

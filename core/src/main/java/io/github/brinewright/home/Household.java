@@ -1,16 +1,38 @@
 package io.github.brinewright.home;
 
-import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Volume;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** The people in the home and how they use water. */
 public final class Household {
   /** Design use of a person: 75 US gallons a day, common practice. */
   public static final Volume USUAL_PER_PERSON = Volume.ofGallons(75);
+
+  /** People in a home: 1 to 40. */
+  public static final Bounds<Integer> PEOPLE = Bounds.of(1, 40);
+
+  /** Bathrooms of a home: 0.5 to 20. */
+  public static final Bounds<Double> BATHROOMS = Bounds.of(0.5, 20.0);
+
+  /** Design use of a person: 10 to 400 gallons a day. */
+  public static final Bounds<Volume> PER_PERSON =
+      Bounds.of(Volume.ofGallons(10), Volume.ofGallons(400));
+
+  /** How many there may be of one fixture: 1 to 100. */
+  public static final Bounds<Integer> FIXTURES = Bounds.of(1, 100);
+
+  /** Days of a year away, or with guests: 0 to 300. */
+  public static final Bounds<Integer> DAYS_OF_YEAR = Bounds.of(0, 300);
+
+  /** Guests at one time: 0 to 40. */
+  public static final Bounds<Integer> GUESTS = Bounds.of(0, 40);
 
   private final int people;
   private final double bathrooms;
@@ -42,10 +64,15 @@ public final class Household {
    * @throws IllegalArgumentException outside that range
    */
   public static Builder of(int people) {
-    return new Builder(Require.between("people", people, 1, 40));
+    return new Builder(PEOPLE.require("people", people));
   }
 
-  /** The same home with other people in it; a bill is taken in proportion. */
+  /**
+   * The same home with other people in it; a bill is taken in proportion.
+   *
+   * @param number 1 to 40
+   * @throws IllegalArgumentException outside that range
+   */
   public Household withPeople(int number) {
     Builder builder =
         of(number)
@@ -56,7 +83,7 @@ public final class Household {
             .guests(guests, guestDays);
     fixtures.forEach(builder::fixture);
     if (bill != null) {
-      builder.bill(new Bill(bill.billed().times((double) number / people), bill.days()));
+      builder.bill(bill.times((double) number / people));
     }
     return builder.build();
   }
@@ -106,6 +133,43 @@ public final class Household {
     return Optional.ofNullable(bill);
   }
 
+  private List<@Nullable Object> parts() {
+    return Arrays.asList(
+        people, bathrooms, perPersonDaily, bill, fixtures, softened, awayDays, guestDays, guests);
+  }
+
+  /** Households that were told the same are equal. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Household that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  /** What is known of it, for developers; people read what {@code words} writes. */
+  @Override
+  public String toString() {
+    return people
+        + " people, "
+        + bathrooms
+        + " bathrooms, "
+        + (bill == null ? perPersonDaily + " each a day" : bill.toString())
+        + ", softened "
+        + softened
+        + ", fixtures "
+        + new TreeMap<>(fixtures)
+        + ", away "
+        + awayDays
+        + " days, "
+        + guests
+        + " guests "
+        + guestDays
+        + " days";
+  }
+
   /** Collects a household. */
   public static final class Builder {
     private final int people;
@@ -124,18 +188,24 @@ public final class Household {
     }
 
     /**
+     * Bathrooms; one for every two people unless set.
+     *
      * @param bathrooms 0.5 to 20
+     * @throws IllegalArgumentException outside that range
      */
     public Builder bathrooms(double bathrooms) {
-      this.bathrooms = Require.between("bathrooms", bathrooms, 0.5, 20);
+      this.bathrooms = BATHROOMS.require("bathrooms", bathrooms);
       return this;
     }
 
     /**
-     * @param daily design use of one person; more than zero
+     * Design use of one person a day; 75 gallons unless set.
+     *
+     * @param daily 10 to 400 gallons
+     * @throws IllegalArgumentException outside that range
      */
     public Builder perPersonDaily(Volume daily) {
-      this.perPersonDaily = Require.positive("use per person", daily);
+      this.perPersonDaily = PER_PERSON.require("use per person", daily);
       return this;
     }
 
@@ -149,9 +219,10 @@ public final class Household {
      * Counts a fixture, so that the peak flow rests on fixture units.
      *
      * @param number 1 to 100
+     * @throws IllegalArgumentException outside that range
      */
     public Builder fixture(Fixture fixture, int number) {
-      fixtures.put(fixture, Require.between("number of fixtures", number, 1, 100));
+      fixtures.put(fixture, FIXTURES.require("number of fixtures", number));
       return this;
     }
 
@@ -165,9 +236,10 @@ public final class Household {
      * Days of the year on which nobody is at home.
      *
      * @param days 0 to 300
+     * @throws IllegalArgumentException outside that range
      */
     public Builder away(int days) {
-      this.awayDays = Require.between("days away", days, 0, 300);
+      this.awayDays = DAYS_OF_YEAR.require("days away", days);
       return this;
     }
 
@@ -176,10 +248,11 @@ public final class Household {
      *
      * @param number 0 to 40
      * @param days of the year, 0 to 300
+     * @throws IllegalArgumentException outside these ranges
      */
     public Builder guests(int number, int days) {
-      this.guests = Require.between("guests", number, 0, 40);
-      this.guestDays = Require.between("days with guests", days, 0, 300);
+      this.guests = GUESTS.require("guests", number);
+      this.guestDays = DAYS_OF_YEAR.require("days with guests", days);
       return this;
     }
 

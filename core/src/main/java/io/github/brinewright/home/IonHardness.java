@@ -2,7 +2,6 @@ package io.github.brinewright.home;
 
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.Require;
 
 /** Hardness from a laboratory's calcium and magnesium. */
 public final class IonHardness {
@@ -15,13 +14,13 @@ public final class IonHardness {
    * Hardness as CaCO3 = 2.497 Ca + 4.118 Mg, all in mg/L. Example: Ca 20, Mg 10 → 91.12 mg/L.
    * Source: Standard Methods 2340 B.
    *
-   * @param calcium zero or more
-   * @param magnesium zero or more
-   * @throws IllegalArgumentException when either is negative
+   * @param calcium 0 to 50,000 mg/L
+   * @param magnesium 0 to 50,000 mg/L
+   * @throws IllegalArgumentException outside that range
    */
   public static Hardness of(Concentration calcium, Concentration magnesium) {
-    Require.notNegative("calcium", calcium);
-    Require.notNegative("magnesium", magnesium);
+    Substance.FOUND.require("calcium", calcium);
+    Substance.FOUND.require("magnesium", magnesium);
     return Hardness.ofMilligramsPerLitre(
         CACO3_PER_CALCIUM * calcium.milligramsPerLitre()
             + CACO3_PER_MAGNESIUM * magnesium.milligramsPerLitre());

@@ -1,13 +1,35 @@
 package io.github.brinewright.home;
 
+import io.github.brinewright.quantity.Bounds;
+import io.github.brinewright.quantity.Concentration;
+
 /** What a water analysis may state besides hardness, each in mg/L of the substance itself. */
 public enum Substance {
+  /** All iron, dissolved or not. */
   IRON,
+
+  /** Iron that is dissolved: clear when drawn. */
   DISSOLVED_IRON,
+
+  /** Manganese. */
   MANGANESE,
+
+  /** Everything that is dissolved. */
   TOTAL_DISSOLVED_SOLIDS,
+
+  /** Sodium of the raw water. */
   SODIUM,
+
+  /** Chloride. */
   CHLORIDE,
+
+  /** Chlorine that still disinfects. */
   FREE_CHLORINE,
-  HYDROGEN_SULFIDE
+
+  /** Hydrogen sulfide, which smells of rotten eggs. */
+  HYDROGEN_SULFIDE;
+
+  /** What may be found of a substance: 0 to 50,000 mg/L. */
+  public static final Bounds<Concentration> FOUND =
+      Bounds.of(Concentration.ofMilligramsPerLitre(0), Concentration.ofMilligramsPerLitre(50_000));
 }

@@ -1,16 +1,95 @@
 package io.github.brinewright.home;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Pressure;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What the main or the well delivers at the home.
- *
- * @param pressure static pressure; empty when it was not measured
- * @param flow the most it delivers; empty when it was not measured
+ * What the main or the well delivers at the home. A value that was not measured is absent, never
+ * zero. Example: {@code Supply.NOT_MEASURED.withPressure(Pressure.ofPsi(60))}.
  */
-public record Supply(Optional<Pressure> pressure, Optional<FlowRate> flow) {
+public final class Supply {
+  /** Static pressure at a home: 5 to 200 psi. */
+  public static final Bounds<Pressure> PRESSURE = Bounds.of(Pressure.ofPsi(5), Pressure.ofPsi(200));
+
+  /** Flow that a main or well delivers: 0.5 to 200 gpm. */
+  public static final Bounds<FlowRate> FLOW =
+      Bounds.of(FlowRate.ofGallonsPerMinute(0.5), FlowRate.ofGallonsPerMinute(200));
+
   /** Neither pressure nor flow was measured. */
-  public static final Supply NOT_MEASURED = new Supply(Optional.empty(), Optional.empty());
+  public static final Supply NOT_MEASURED = new Supply(null, null);
+
+  private final @Nullable Pressure pressure;
+  private final @Nullable FlowRate flow;
+
+  private Supply(@Nullable Pressure pressure, @Nullable FlowRate flow) {
+    this.pressure = pressure;
+    this.flow = flow;
+  }
+
+  /**
+   * Both were measured.
+   *
+   * @param pressure static pressure; 5 to 200 psi
+   * @param flow the most it delivers; 0.5 to 200 gpm
+   * @throws IllegalArgumentException outside these ranges
+   */
+  public static Supply of(Pressure pressure, FlowRate flow) {
+    return NOT_MEASURED.withPressure(pressure).withFlow(flow);
+  }
+
+  /**
+   * The same supply with a measured pressure.
+   *
+   * @param measured static pressure; 5 to 200 psi
+   * @throws IllegalArgumentException outside that range
+   */
+  public Supply withPressure(Pressure measured) {
+    return new Supply(PRESSURE.require("supply pressure", measured), flow);
+  }
+
+  /**
+   * The same supply with a measured flow.
+   *
+   * @param measured the most it delivers; 0.5 to 200 gpm
+   * @throws IllegalArgumentException outside that range
+   */
+  public Supply withFlow(FlowRate measured) {
+    return new Supply(pressure, FLOW.require("supply flow", measured));
+  }
+
+  /** Static pressure; empty when it was not measured. */
+  public Optional<Pressure> pressure() {
+    return Optional.ofNullable(pressure);
+  }
+
+  /** The most it delivers; empty when it was not measured. */
+  public Optional<FlowRate> flow() {
+    return Optional.ofNullable(flow);
+  }
+
+  /** Supplies that were measured alike are equal. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Supply that
+        && Objects.equals(pressure, that.pressure)
+        && Objects.equals(flow, that.flow);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(pressure, flow);
+  }
+
+  /** What was measured, for developers; people read what {@code words} writes. */
+  @Override
+  public String toString() {
+    return "pressure "
+        + (pressure == null ? "not measured" : pressure)
+        + ", flow "
+        + (flow == null ? "not measured" : flow);
+  }
 }

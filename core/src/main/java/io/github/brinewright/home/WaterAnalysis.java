@@ -1,11 +1,13 @@
 package io.github.brinewright.home;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Temperature;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +15,17 @@ import org.jspecify.annotations.Nullable;
 
 /** What was found in the water. A value that was not tested is absent, never zero. */
 public final class WaterAnalysis {
+  /** Hardness of a water that may be softened: 0.1 to 200 gpg. */
+  public static final Bounds<Hardness> HARDNESS =
+      Bounds.of(Hardness.ofGrainsPerGallon(0.1), Hardness.ofGrainsPerGallon(200));
+
+  /** pH: 0 to 14. */
+  public static final Bounds<Double> PH = Bounds.of(0.0, 14.0);
+
+  /** Temperature of water as it enters a home: 33 to 120 °F (0.6 to 48.9 °C). */
+  public static final Bounds<Temperature> TEMPERATURE =
+      Bounds.of(Temperature.ofFahrenheit(33), Temperature.ofFahrenheit(120));
+
   private final Hardness hardness;
   private final WaterSource source;
   private final BacteriaResult bacteria;
@@ -34,14 +47,19 @@ public final class WaterAnalysis {
   /**
    * An analysis of which only the hardness is known so far; public supply, nothing else tested.
    *
-   * @param hardness greater than zero
-   * @throws IllegalArgumentException when the hardness is zero or negative
+   * @param hardness 0.1 to 200 gpg
+   * @throws IllegalArgumentException outside that range
    */
   public static Builder ofHardness(Hardness hardness) {
-    return new Builder(Require.positive("hardness", hardness));
+    return new Builder(HARDNESS.require("hardness", hardness));
   }
 
-  /** The same analysis with another hardness. */
+  /**
+   * The same analysis with another hardness.
+   *
+   * @param other 0.1 to 200 gpg
+   * @throws IllegalArgumentException outside that range
+   */
   public WaterAnalysis withHardness(Hardness other) {
     Builder builder = ofHardness(other).from(source).bacteria(bacteria);
     tested.forEach(builder::found);
@@ -91,6 +109,43 @@ public final class WaterAnalysis {
     return Optional.ofNullable(date);
   }
 
+  private List<@Nullable Object> parts() {
+    return Arrays.asList(hardness, source, bacteria, tested, ph, temperature, date);
+  }
+
+  /** Analyses that found the same are equal. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof WaterAnalysis that && parts().equals(that.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  /** What was found, for developers; people read what {@code words} writes. */
+  @Override
+  public String toString() {
+    return hardness
+        + ", "
+        + source
+        + ", bacteria "
+        + bacteria
+        + ", found "
+        + tested
+        + ", pH "
+        + shown(ph)
+        + ", temperature "
+        + shown(temperature)
+        + ", tested on "
+        + shown(date);
+  }
+
+  private static String shown(@Nullable Object value) {
+    return value == null ? "not known" : value.toString();
+  }
+
   /** Collects an analysis. */
   public static final class Builder {
     private final Hardness hardness;
@@ -120,24 +175,33 @@ public final class WaterAnalysis {
     /**
      * A substance that was tested for.
      *
-     * @param amount zero or more
+     * @param amount 0 to 50,000 mg/L
+     * @throws IllegalArgumentException outside that range
      */
     public Builder found(Substance substance, Concentration amount) {
-      tested.put(substance, Require.notNegative(substance.name(), amount));
+      tested.put(substance, Substance.FOUND.require(substance.name(), amount));
       return this;
     }
 
     /**
+     * The pH.
+     *
      * @param ph from 0 to 14
+     * @throws IllegalArgumentException outside that range
      */
     public Builder ph(double ph) {
-      this.ph = Require.between("pH", ph, 0, 14);
+      this.ph = PH.require("pH", ph);
       return this;
     }
 
-    /** Temperature of the water as it enters the home. */
+    /**
+     * Temperature of the water as it enters the home.
+     *
+     * @param temperature 33 to 120 °F (0.6 to 48.9 °C)
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder temperature(Temperature temperature) {
-      this.temperature = temperature;
+      this.temperature = TEMPERATURE.require("water temperature", temperature);
       return this;
     }
 

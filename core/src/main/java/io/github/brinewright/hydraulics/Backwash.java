@@ -1,5 +1,6 @@
 package io.github.brinewright.hydraulics;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Require;
@@ -10,12 +11,18 @@ import io.github.brinewright.softener.Resin;
  * The backwash that lifts a bed by a chosen share of its depth.
  *
  * <p>Velocity = terminal velocity × voidage^n, with the voidage of the expanded bed 1 − 0.62 ÷ (1 +
- * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.15 gpm/ft2. Colder water
+ * expansion). Example: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.14 gpm/ft2. Colder water
  * needs less flow. Source: Richardson and Zaki, Trans. IChemE 32 (1954) 35.
  */
 public final class Backwash {
   /** Settled voidage. */
   private static final double SETTLED = 0.38;
+
+  /** Share of its depth by which a bed may be lifted: 0 to 1; dimensionless. */
+  public static final Bounds<Double> EXPANSION = Bounds.of(0.0, 1.0);
+
+  /** Share of a bed that is free: 0 to 0.99; dimensionless. */
+  public static final Bounds<Double> VOIDAGE = Bounds.of(0.0, 0.99);
 
   /** Half the bed depth again: the usual expansion. */
   public static final double USUAL_EXPANSION = 0.5;
@@ -31,7 +38,7 @@ public final class Backwash {
    * @throws IllegalArgumentException outside the ranges above
    */
   public Backwash(Resin resin, Temperature water, double expansion) {
-    this.expansion = Require.between("bed expansion", expansion, 0, 1);
+    this.expansion = EXPANSION.require("bed expansion", expansion);
     Fluid fluid = Fluid.water(water);
     terminal = BeadSettling.terminal(resin.beadSize(), resin.beadDensity(), fluid);
     reynolds = fluid.reynolds(terminal, resin.beadSize());
@@ -61,11 +68,15 @@ public final class Backwash {
    * Depth of a bed whose voidage has changed: depth × (1 − before) ÷ (1 − after). Example: 0.475 m
    * from 0.3498 to 0.460 → 0.572 m. Source: the beads keep their volume.
    *
-   * @param depth before
-   * @param before voidage before, below 1
-   * @param after voidage after, below 1
+   * @param depth before; more than zero
+   * @param before voidage before, 0 to 0.99; dimensionless
+   * @param after voidage after, 0 to 0.99; dimensionless
+   * @throws IllegalArgumentException outside these ranges
    */
   public static Length depthAfter(Length depth, double before, double after) {
+    Require.positive("bed depth", depth);
+    VOIDAGE.require("voidage before", before);
+    VOIDAGE.require("voidage after", after);
     return depth.times((1 - before) / (1 - after));
   }
 }

@@ -1,14 +1,16 @@
 package io.github.brinewright.hydraulics;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Density;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Require;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /** How fast a single bead falls through water, and how fast a bed of them expands. */
 public final class BeadSettling {
-  private static final double GRAVITY = 9.80665;
-  private static final double HIGHEST_REYNOLDS = 2e5;
+  /** Reynolds numbers that the drag law holds for: above 0 to 200,000; dimensionless. */
+  public static final Bounds<Double> REYNOLDS = Bounds.of(1e-9, 2e5);
 
   private BeadSettling() {}
 
@@ -16,9 +18,14 @@ public final class BeadSettling {
    * Drag coefficient of a sphere. Source: Barati, Neyshabouri and Ahmadi (Powder Technology 257,
    * 2014, 11). Example: Reynolds 200 → 0.76822.
    *
-   * @param reynolds more than zero, up to 200,000; dimensionless
+   * @param reynolds 0.000000001 to 200,000; dimensionless
+   * @throws IllegalArgumentException outside that range
    */
   public static double drag(double reynolds) {
+    return dragAt(REYNOLDS.require("Reynolds number", reynolds));
+  }
+
+  private static double dragAt(double reynolds) {
     return 5.4856e9 * Math.tanh(4.3774e-9 / reynolds)
         + 0.0709 * Math.tanh(700.6574 / reynolds)
         + 0.3894 * Math.tanh(74.1539 / reynolds)
@@ -34,9 +41,11 @@ public final class BeadSettling {
    *
    * @param diameter of the bead; more than zero
    * @param bead heavier than the fluid
-   * @throws IllegalArgumentException when the bead is not heavier than the fluid
+   * @throws IllegalArgumentException when the diameter is not more than zero, or the bead is not
+   *     heavier than the fluid
    */
   public static FlowVelocity terminal(Length diameter, Density bead, Fluid fluid) {
+    Require.positive("bead diameter", diameter);
     double rho = fluid.kilogramsPerCubicMetre();
     double mu = fluid.pascalSeconds();
     double d = diameter.metres();
@@ -44,10 +53,10 @@ public final class BeadSettling {
     if (heavier <= 0) {
       throw new IllegalArgumentException("beads of " + bead + " do not settle in this water");
     }
-    double target = 4 * GRAVITY * d * d * d * rho * heavier / (3 * mu * mu);
+    double target = 4 * Fluid.GRAVITY * d * d * d * rho * heavier / (3 * mu * mu);
     double reynolds =
         new BrentSolver(1e-12, 1e-12)
-            .solve(500, re -> drag(re) * re * re - target, 1e-9, HIGHEST_REYNOLDS);
+            .solve(500, re -> dragAt(re) * re * re - target, REYNOLDS.low(), REYNOLDS.high());
     return FlowVelocity.ofMetresPerSecond(reynolds * mu / (rho * d));
   }
 
@@ -55,9 +64,11 @@ public final class BeadSettling {
    * Exponent of Richardson and Zaki without wall term: 4.65 below Reynolds 0.2, 4.35 Re^−0.03 to 1,
    * 4.45 Re^−0.1 to 500, 2.39 above. Example: 10 → 3.535. Source: Trans. IChemE 32 (1954) 35.
    *
-   * @param reynolds of a single bead; dimensionless
+   * @param reynolds of a single bead; 0.000000001 to 200,000; dimensionless
+   * @throws IllegalArgumentException outside that range
    */
   public static double exponent(double reynolds) {
+    REYNOLDS.require("Reynolds number", reynolds);
     if (reynolds < 0.2) {
       return 4.65;
     }

@@ -1,26 +1,31 @@
 package io.github.brinewright.hydraulics;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Density;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Require;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Parts;
+import java.util.List;
 
 /**
  * A settled bed of beads.
  *
  * @param depth more than zero
  * @param beadSize mean bead diameter; more than zero
- * @param voidage share of the bed that is free; 0.3 to 0.5
+ * @param voidage share of the bed that is free; 0.3 to 0.5; dimensionless
  */
-public record PackedBed(Length depth, Length beadSize, double voidage) {
+public record PackedBed(Length depth, Length beadSize, double voidage) implements Parts {
+  /** Share of a settled bed that may be free: 0.3 to 0.5; dimensionless. */
+  public static final Bounds<Double> VOIDAGE = Bounds.of(0.3, 0.5);
+
   /** Densest voidage reckoned with. */
   public static final double DENSE = 0.36;
 
   /** Highest Reynolds number that the formula was made for; dimensionless. */
   public static final double HIGHEST_REYNOLDS = 2300;
-
-  private static final double GRAVITY = 9.80665;
 
   /** Loosest voidage reckoned with. */
   public static final double LOOSE = 0.40;
@@ -31,7 +36,13 @@ public record PackedBed(Length depth, Length beadSize, double voidage) {
   public PackedBed {
     Require.positive("bed depth", depth);
     Require.positive("bead size", beadSize);
-    Require.between("voidage", voidage, 0.3, 0.5);
+    VOIDAGE.require("voidage", voidage);
+  }
+
+  @Override
+  public List<Figure> figures() {
+    return List.of(
+        Figure.of(depth), Figure.of(1 - voidage), Figure.of(voidage), Figure.of(beadSize));
   }
 
   /**
@@ -39,8 +50,12 @@ public record PackedBed(Length depth, Length beadSize, double voidage) {
    * voidage 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s), 1 m → 1,338.9 Pa. Valid for Reynolds
    * numbers {@link #reynolds} of 1 to 2300; below, the first term alone counts, so the formula
    * still holds. Source: Ergun, Chem. Eng. Progress 48 (1952) 89.
+   *
+   * @param velocity zero or more
+   * @throws IllegalArgumentException when the velocity is negative
    */
   public Pressure loss(FlowVelocity velocity, Fluid fluid) {
+    Require.notNegative("velocity", velocity);
     double v = velocity.metresPerSecond();
     double d = beadSize.metres();
     double solid = 1 - voidage;
@@ -50,7 +65,10 @@ public record PackedBed(Length depth, Length beadSize, double voidage) {
     return Pressure.ofPascals(depth.metres() * (viscous + inertial));
   }
 
-  /** Reynolds number ρ v d ÷ (μ (1−e)); dimensionless. */
+  /**
+   * Reynolds number ρ v d ÷ (μ (1−e)); dimensionless. Example: 0.8 mm beads, voidage 0.4, 1 mm/s of
+   * water (1,000 kg/m3, 1 mPa s) → 1.333. Source: Ergun, Chem. Eng. Progress 48 (1952) 89.
+   */
   public double reynolds(FlowVelocity velocity, Fluid fluid) {
     return fluid.reynolds(velocity, beadSize) / (1 - voidage);
   }
@@ -61,9 +79,11 @@ public record PackedBed(Length depth, Length beadSize, double voidage) {
    * Unit Operations, example 3.1-6.
    *
    * @param bead heavier than the fluid
+   * @throws IllegalArgumentException when the bead is not heavier than the fluid
    */
   public Pressure liftingLoss(Density bead, Fluid fluid) {
+    Require.positive("bead density less that of the fluid", bead.minus(fluid.density()));
     double heavier = bead.kilogramsPerCubicMetre() - fluid.kilogramsPerCubicMetre();
-    return Pressure.ofPascals(GRAVITY * depth.metres() * (1 - voidage) * heavier);
+    return Pressure.ofPascals(Fluid.GRAVITY * depth.metres() * (1 - voidage) * heavier);
   }
 }

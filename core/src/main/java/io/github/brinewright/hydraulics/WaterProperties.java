@@ -1,14 +1,16 @@
 package io.github.brinewright.hydraulics;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Density;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Viscosity;
 
 /** Density and viscosity of air-free water at one atmosphere, 0 to 60 °C. */
 public final class WaterProperties {
-  private static final double LOWEST_CELSIUS = 0;
-  private static final double HIGHEST_CELSIUS = 60;
+  /** Temperatures that the formulas hold for: 0 to 60 °C. */
+  public static final Bounds<Temperature> TEMPERATURE =
+      Bounds.of(Temperature.ofCelsius(0), Temperature.ofCelsius(60));
+
   private static final double VISCOSITY_AT_20 = 1.0020;
 
   private WaterProperties() {}
@@ -35,7 +37,7 @@ public final class WaterProperties {
   /**
    * Viscosity by log10(η/η20) = (1.1709 (20 − t) − 0.001827 (t − 20)²) ÷ (t + 89.93), η20 = 1.0020
    * mPa s. Source: Korson, Drost-Hansen and Millero (J. Phys. Chem. 73, 1969, 34). Example: 10 °C →
-   * 1.307.
+   * 1.307 mPa s.
    *
    * @param temperature 0 to 60 °C
    * @throws IllegalArgumentException outside that range
@@ -47,7 +49,6 @@ public final class WaterProperties {
   }
 
   private static double checked(Temperature temperature) {
-    return Require.between(
-        "water temperature in °C", temperature.celsius(), LOWEST_CELSIUS, HIGHEST_CELSIUS);
+    return TEMPERATURE.require("water temperature", temperature).celsius();
   }
 }

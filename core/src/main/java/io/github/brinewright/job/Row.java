@@ -163,8 +163,9 @@ final class Row {
       if (number.isPresent()
           && (number.get().doubleValue() < low || number.get().doubleValue() > high)) {
         note(column, part, "must be from " + plain(low) + " to " + plain(high));
+      } else {
+        number.ifPresent(numbers::add);
       }
-      number.ifPresent(numbers::add);
     }
     return numbers;
   }

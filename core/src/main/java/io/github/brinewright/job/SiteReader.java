@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /** Reads sites.csv: one row for each home. */
@@ -117,19 +118,12 @@ final class SiteReader {
   }
 
   private Optional<QuotedHome> visit(Row row, String id) {
-    Customer contact =
-        new Customer(
-            row.text("customer").orElse(id),
-            row.text("street").orElse(""),
-            row.text("town").orElse(""));
+    String customer = row.text("customer").orElse(id);
+    String street = row.text("street").orElse("");
+    String town = row.text("town").orElse("");
     WaterAnalysis water = water(row);
     Household household = household(row);
-    Supply supply =
-        new Supply(
-            row.number("pressure_psi", 5, 200).stream().mapToObj(Pressure::ofPsi).findFirst(),
-            row.number("flow_gpm", 0.5, 200).stream()
-                .mapToObj(FlowRate::ofGallonsPerMinute)
-                .findFirst());
+    Supply supply = supply(row);
     FoulingAllowances allowances =
         new FoulingAllowances(
             allowance(row, "iron_allowance_gpg", FoulingAllowances.USUAL.iron()),
@@ -143,9 +137,26 @@ final class SiteReader {
             row.build(
                 () ->
                     new QuotedHome(
-                        new Site(id, contact, water, household, supply, allowances, target),
+                        Site.of(id, water, household)
+                            .contact(new Customer(customer, street, town))
+                            .supply(supply)
+                            .allowances(allowances)
+                            .target(target)
+                            .build(),
                         prices,
                         language)));
+  }
+
+  private static Supply supply(Row row) {
+    Supply supply = Supply.NOT_MEASURED;
+    OptionalDouble psi = row.number("pressure_psi", 5, 200);
+    if (psi.isPresent()) {
+      supply = supply.withPressure(Pressure.ofPsi(psi.getAsDouble()));
+    }
+    OptionalDouble gpm = row.number("flow_gpm", 0.5, 200);
+    return gpm.isPresent()
+        ? supply.withFlow(FlowRate.ofGallonsPerMinute(gpm.getAsDouble()))
+        : supply;
   }
 
   private static FoulingAllowance allowance(Row row, String column, FoulingAllowance usual) {
@@ -182,7 +193,7 @@ final class SiteReader {
     }
     return grains
         ? Hardness.ofGrainsPerGallon(row.required("hardness_gpg", 0.1, HIGHEST_GPG))
-        : Hardness.ofMilligramsPerLitre(row.required("hardness_mg_per_l", 1, 17 * HIGHEST_GPG));
+        : Hardness.ofMilligramsPerLitre(row.required("hardness_mg_per_l", 2, 17 * HIGHEST_GPG));
   }
 
   private static Household household(Row row) {

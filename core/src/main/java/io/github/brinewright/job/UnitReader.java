@@ -131,11 +131,15 @@ final class UnitReader {
     if (row.broken()) {
       return Optional.empty();
     }
+    List<SaltDosage> dosages = dosages(row);
+    if (row.broken()) {
+      return Optional.empty();
+    }
     Volume resin = Volume.ofCubicFeet(volume);
     Softener.Builder unit =
         rated
             ? Softener.withRating(id, HardnessAmount.ofGrains(grains))
-            : Softener.withResin(id, resin).dosages(dosages(row));
+            : Softener.withResin(id, resin).dosages(dosages);
     if (rated && volume > 0) {
       unit.resinVolume(resin);
     }
@@ -164,7 +168,7 @@ final class UnitReader {
     row.ifNumber("salt_storage_lb", 1, 5_000, lb -> unit.saltStorage(Mass.ofPounds(lb)));
     row.choice("cycle_plan", CyclePlan.class).ifPresent(unit::plan);
     row.choice("regenerant", Regenerant.class).ifPresent(unit::regenerant);
-    pair(row, "vessel_diameter_in", "vessel_height_in", 4, 90)
+    pair(row, "vessel_diameter_in", "vessel_height_in", 3, 90)
         .ifPresent(
             inches ->
                 unit.vessel(new Vessel(Length.ofInches(inches[0]), Length.ofInches(inches[1]))));

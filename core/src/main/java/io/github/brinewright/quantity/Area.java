@@ -8,12 +8,12 @@ public final class Area extends Quantity<Area> {
     super(base);
   }
 
-  /** A area of {@code value} square feet. */
+  /** An area of {@code value} square feet. */
   public static Area ofSquareFeet(double value) {
     return new Area(value);
   }
 
-  /** A area of {@code value} square metres. */
+  /** An area of {@code value} square metres. */
   public static Area ofSquareMetres(double value) {
     return new Area(value * SQUARE_METRE);
   }

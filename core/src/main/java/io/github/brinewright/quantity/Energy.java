@@ -6,7 +6,7 @@ public final class Energy extends Quantity<Energy> {
     super(base);
   }
 
-  /** A energy of {@code value} kilowatt hours. */
+  /** An energy of {@code value} kilowatt hours. */
   public static Energy ofKilowattHours(double value) {
     return new Energy(value);
   }

@@ -9,10 +9,11 @@ package io.github.brinewright.quantity;
  */
 public final class Hardness extends Quantity<Hardness> {
   static final double MG_PER_L_PER_GPG = 64.79891 / 3.785411784;
-  private static final double GERMAN = 10 * 100.0869 / 56.0774 / MG_PER_L_PER_GPG;
+  private static final double GERMAN =
+      10 * MolarMass.CALCIUM_CARBONATE / MolarMass.CALCIUM_OXIDE / MG_PER_L_PER_GPG;
   private static final double ENGLISH = 64.79891 / 4.54609 / MG_PER_L_PER_GPG;
   private static final double FRENCH = 10 / MG_PER_L_PER_GPG;
-  private static final double MILLIMOLES = 100.0869 / MG_PER_L_PER_GPG;
+  private static final double MILLIMOLES = MolarMass.CALCIUM_CARBONATE / MG_PER_L_PER_GPG;
   private static final double MILLIGRAMS = 1 / MG_PER_L_PER_GPG;
 
   private Hardness(double base) {

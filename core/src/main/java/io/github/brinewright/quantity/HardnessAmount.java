@@ -6,7 +6,7 @@ package io.github.brinewright.quantity;
  * <p>One grain is 64.79891 mg; one equivalent of hardness is 50.04345 g CaCO3, so 772.29 grains.
  */
 public final class HardnessAmount extends Quantity<HardnessAmount> {
-  static final double GRAINS_PER_EQUIVALENT = 50.04345 / 0.06479891;
+  static final double GRAINS_PER_EQUIVALENT = MolarMass.CALCIUM_CARBONATE / 2 / 0.06479891;
   private static final double GRAM = 1 / 0.06479891;
 
   private HardnessAmount(double base) {
@@ -47,8 +47,10 @@ public final class HardnessAmount extends Quantity<HardnessAmount> {
    * The volume of water of the given hardness that carries this amount.
    *
    * @param hardness greater than zero
+   * @throws IllegalArgumentException when the hardness is zero or negative
    */
   public Volume asWaterOf(Hardness hardness) {
+    Require.positive("hardness", hardness);
     return Volume.ofGallons(base() / hardness.grainsPerGallon());
   }
 

@@ -6,6 +6,8 @@ import java.time.Duration;
 public final class Minutes {
   private static final double NANOS_PER_MINUTE = 60e9;
 
+  private static final double MOST = 100.0 * CalendarYear.HOURS * 60;
+
   private Minutes() {}
 
   /** The number of minutes in {@code time}, with its fraction. */
@@ -16,9 +18,11 @@ public final class Minutes {
   /**
    * A duration of the given number of minutes, to the nearest nanosecond.
    *
-   * @param minutes any finite number
+   * @param minutes a finite number, up to 100 years either way
+   * @throws IllegalArgumentException outside that range
    */
   public static Duration toDuration(double minutes) {
+    Require.between("minutes", minutes, -MOST, MOST);
     return Duration.ofNanos(Math.round(minutes * NANOS_PER_MINUTE));
   }
 }

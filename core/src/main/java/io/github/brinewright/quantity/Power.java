@@ -18,7 +18,7 @@ public final class Power extends Quantity<Power> {
 
   /** The energy used when this power is drawn for all 8,760 hours of a year. */
   public Energy throughoutYear() {
-    return Energy.ofKilowattHours(base() * 8760 / 1000);
+    return Energy.ofKilowattHours(base() * CalendarYear.HOURS / 1000);
   }
 
   @Override

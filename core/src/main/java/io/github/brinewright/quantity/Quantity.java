@@ -43,18 +43,33 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
     return with(base - other.base());
   }
 
-  /** This times a dimensionless {@code factor}. */
+  /**
+   * This times a dimensionless {@code factor}.
+   *
+   * @throws IllegalArgumentException when the product is infinite or not a number
+   */
   public final Q times(double factor) {
     return with(base * factor);
   }
 
-  /** This divided by a dimensionless {@code divisor}, which must not be zero. */
+  /**
+   * This divided by a dimensionless {@code divisor}.
+   *
+   * @throws IllegalArgumentException when the divisor is zero or not a number
+   */
   public final Q dividedBy(double divisor) {
     return with(base / divisor);
   }
 
-  /** The dimensionless ratio of this to {@code other}, which must not be zero. */
+  /**
+   * The dimensionless ratio of this to {@code other}.
+   *
+   * @throws IllegalArgumentException when {@code other} is zero
+   */
   public final double ratioTo(Q other) {
+    if (other.base() == 0) {
+      throw new IllegalArgumentException("there is no ratio of " + this + " to " + other);
+    }
     return base / other.base();
   }
 

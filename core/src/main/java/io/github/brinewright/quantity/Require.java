@@ -1,5 +1,8 @@
 package io.github.brinewright.quantity;
 
+import java.util.Collection;
+import java.util.List;
+
 /** Checks of arguments; each message names the value, the limit and what was meant. */
 public final class Require {
   private Require() {}
@@ -54,5 +57,29 @@ public final class Require {
           name + " is " + value + ", but must be from " + low + " to " + high);
     }
     return value;
+  }
+
+  /**
+   * @param name what the text is, for the message
+   * @return {@code text}
+   * @throws IllegalArgumentException when it is empty or holds nothing but white space
+   */
+  public static String notBlank(String name, String text) {
+    if (text.isBlank()) {
+      throw new IllegalArgumentException(name + " is \"" + text + "\", but must not be blank");
+    }
+    return text;
+  }
+
+  /**
+   * @param name what the list is, for the message
+   * @return an unchangeable copy of {@code values}
+   * @throws IllegalArgumentException when there is none
+   */
+  public static <T> List<T> someOf(String name, Collection<T> values) {
+    if (values.isEmpty()) {
+      throw new IllegalArgumentException(name + " are " + values + ", but at least one is needed");
+    }
+    return List.copyOf(values);
   }
 }

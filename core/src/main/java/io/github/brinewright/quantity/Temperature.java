@@ -31,6 +31,12 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
     return celsius * 1.8 + 32;
   }
 
+  /** Degrees of both scales, for developers; people read what {@code words} writes. */
+  @Override
+  public String toString() {
+    return celsius + " °C (" + fahrenheit() + " °F)";
+  }
+
   @Override
   public int compareTo(Temperature other) {
     return Double.compare(celsius, other.celsius);

@@ -2,17 +2,16 @@ package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Mass;
-import io.github.brinewright.quantity.Minutes;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.CapacityBasis;
 import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.time.Duration;
 import java.util.List;
 
@@ -24,26 +23,55 @@ import java.util.List;
  * lb/gal; handbook 2.99 at 60 °F).
  */
 public final class BrineRefill implements Explained {
-  private final Mass wanted;
   private final Regenerant regenerant;
   private final FlowRate rate;
-  private final Duration step;
+  private final Duration set;
+  private final Worked<Volume> exactWater;
+  private final Worked<Duration> exact;
+  private final Worked<Mass> given;
 
   /**
    * @param basis the capacity basis whose salt is wanted
-   * @param rate flow of the refill; more than zero
-   * @param step smallest step of the controller; more than zero
+   * @param rate flow of the refill; 0.05 to 5 gpm
+   * @param step smallest step of the controller; 0.01 to 5 minutes
    * @throws IllegalArgumentException outside the ranges above
    */
   public BrineRefill(CapacityBasis basis, FlowRate rate, Duration step) {
-    wanted = basis.saltPerRegeneration();
     regenerant = basis.regenerant();
-    this.rate = Require.positive("refill rate", rate);
-    if (step.isNegative() || step.isZero()) {
-      throw new IllegalArgumentException(
-          "the refill step is " + step + ", but must be more than 0");
-    }
-    this.step = step;
+    this.rate = Softener.REFILL_RATE.require("refill rate", rate);
+    Softener.REFILL_STEP.require("refill step", step);
+    exactWater =
+        Worked.of(
+            StepKind.REFILL_WATER,
+            source(),
+            basis.saltPerRegeneration(),
+            regenerant.dissolvedByOneGallon(),
+            (wanted, perGallon) -> Volume.ofGallons(wanted.ratioTo(perGallon)));
+    exact =
+        Worked.of(
+            StepKind.REFILL_MINUTES,
+            Sources.DEFINITION,
+            exactWater(),
+            rate,
+            (water, flow) -> flow.timeFor(water));
+    set = toStep(exact(), step);
+    given =
+        Worked.of(
+            StepKind.SALT_GIVEN,
+            source(),
+            set,
+            rate,
+            regenerant.dissolvedByOneGallon(),
+            (time, flow, perGallon) -> perGallon.times(flow.during(time).gallons()));
+  }
+
+  private static Duration toStep(Duration exact, Duration step) {
+    double steps = (double) exact.toNanos() / step.toNanos();
+    return step.multipliedBy((long) Math.ceil(steps - 1e-6));
+  }
+
+  private Source source() {
+    return regenerant == Regenerant.SODIUM_CHLORIDE ? Sources.REFILL : Sources.CRC_SOLUBILITY;
   }
 
   /** The salt dissolved. */
@@ -58,23 +86,22 @@ public final class BrineRefill implements Explained {
 
   /** Water that dissolves the salt wanted. */
   public Volume exactWater() {
-    return Volume.ofGallons(wanted.ratioTo(regenerant.dissolvedByOneGallon()));
+    return exactWater.value();
   }
 
   /** Minutes that give exactly the salt wanted. */
   public Duration exact() {
-    return rate.timeFor(exactWater());
+    return exact.value();
   }
 
   /** The next step of the controller that gives at least the salt wanted. */
   public Duration set() {
-    double steps = (double) exact().toNanos() / step.toNanos();
-    return step.multipliedBy((long) Math.ceil(steps - 1e-6));
+    return set;
   }
 
   /** Water let in by the setting. */
   public Volume water() {
-    return rate.during(set());
+    return rate.during(set);
   }
 
   /** Saturated brine that the setting makes. */
@@ -84,31 +111,11 @@ public final class BrineRefill implements Explained {
 
   /** Salt dissolved by the setting. */
   public Mass saltGiven() {
-    return regenerant.dissolvedByOneGallon().times(water().gallons());
-  }
-
-  private Source source() {
-    return regenerant == Regenerant.SODIUM_CHLORIDE ? Sources.REFILL : Sources.CRC_SOLUBILITY;
+    return given.value();
   }
 
   @Override
   public List<Step> steps() {
-    Figure perGallon = Figure.of(regenerant.dissolvedByOneGallon());
-    return List.of(
-        new Step(
-            StepKind.REFILL_WATER,
-            List.of(Figure.of(wanted), perGallon),
-            Figure.of(exactWater(), 3),
-            source()),
-        new Step(
-            StepKind.REFILL_MINUTES,
-            List.of(Figure.of(exactWater(), 3), Figure.of(rate, 2)),
-            Figure.of(exact(), 2),
-            Sources.DEFINITION),
-        new Step(
-            StepKind.SALT_GIVEN,
-            List.of(Figure.of(Minutes.of(set()), 1), Figure.of(rate, 2), perGallon),
-            Figure.of(saltGiven()),
-            source()));
+    return List.of(exactWater.step(), exact.step(), given.step());
   }
 }

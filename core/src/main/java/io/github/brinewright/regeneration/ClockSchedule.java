@@ -1,13 +1,15 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.DayCount;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,17 +18,22 @@ import java.util.Optional;
  * 25,600 ÷ 5,040 = 5.08 → 5 days. A clock regenerates on its day whatever was used, so its year
  * does not depend on expected use. Source: common practice.
  *
- * @param usable capacity between regenerations
+ * @param usable capacity between regenerations; more than zero
  * @param dailyLoad design load; more than zero
  * @param expectedLoad of an average day; more than zero
+ * @param variation how the use of its days strays about the mean
  */
 public record ClockSchedule(
-    HardnessAmount usable, HardnessAmount dailyLoad, HardnessAmount expectedLoad)
+    HardnessAmount usable,
+    HardnessAmount dailyLoad,
+    HardnessAmount expectedLoad,
+    DailyVariation variation)
     implements Schedule {
   /**
-   * @throws IllegalArgumentException when the load is not more than zero
+   * @throws IllegalArgumentException when the capacity or a load is not more than zero
    */
   public ClockSchedule {
+    Require.positive("usable capacity", usable);
     Require.positive("daily load", dailyLoad);
     Require.positive("expected load", expectedLoad);
   }
@@ -36,10 +43,37 @@ public record ClockSchedule(
     return usable.ratioTo(dailyLoad);
   }
 
-  /** The days to set. */
-  public int setDays() {
-    double wholeDespiteRoundOff = Math.floor(exactDays() + 1e-9);
+  private Worked<DayCount> days() {
+    return Worked.of(
+        StepKind.CLOCK_DAYS,
+        Sources.CLOCK_DAYS,
+        usable,
+        dailyLoad,
+        exactDays(),
+        (capacity, load, exact) -> new DayCount(toSet(exact)));
+  }
+
+  private Worked<Double> regenerations() {
+    return Worked.of(
+        StepKind.CLOCK_REGENERATIONS,
+        Sources.DEFINITION,
+        setDays(),
+        each -> (double) CalendarYear.DAYS / each);
+  }
+
+  @Override
+  public double regenerationsPerYear() {
+    return regenerations().value();
+  }
+
+  private static int toSet(double exactDays) {
+    double wholeDespiteRoundOff = Math.floor(exactDays + 1e-9);
     return (int) Math.max(1, Math.min(LONGEST_DAYS, wholeDespiteRoundOff));
+  }
+
+  /** The days to set; 1 to 14. */
+  public int setDays() {
+    return toSet(exactDays());
   }
 
   @Override
@@ -54,7 +88,7 @@ public record ClockSchedule(
 
   @Override
   public double runOutShare() {
-    return DailyVariation.USUAL.totalBeyond(setDays(), usable.ratioTo(expectedLoad));
+    return variation.totalBeyond(setDays(), usable.ratioTo(expectedLoad));
   }
 
   @Override
@@ -69,16 +103,6 @@ public record ClockSchedule(
 
   @Override
   public List<Step> steps() {
-    return List.of(
-        new Step(
-            StepKind.CLOCK_DAYS,
-            List.of(Figure.of(usable), Figure.of(dailyLoad), Figure.of(exactDays(), 2)),
-            Figure.days(setDays(), 0),
-            Sources.CLOCK_DAYS),
-        new Step(
-            StepKind.CLOCK_REGENERATIONS,
-            List.of(Figure.of(setDays())),
-            Figure.of(regenerationsPerYear(), 1),
-            Sources.DEFINITION));
+    return List.of(days().step(), regenerations().step());
   }
 }

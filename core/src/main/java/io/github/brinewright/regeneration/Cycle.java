@@ -1,15 +1,15 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
-import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.time.Duration;
 import java.util.List;
 
@@ -28,15 +28,18 @@ public final class Cycle implements Explained {
 
   private final CyclePlan plan;
   private final List<CycleStep> parts;
+  private final Worked<Volume> water;
 
   /**
    * @param plan minutes and volumes to wash with
-   * @param resin volume of the bed
-   * @param backwash flow of the backwash
+   * @param resin volume of the bed; more than zero
+   * @param backwash flow of the backwash; more than zero
    * @param refill the refill that ends the cycle
+   * @throws IllegalArgumentException when volume or flow is not more than zero
    */
   public Cycle(CyclePlan plan, Volume resin, FlowRate backwash, BrineRefill refill) {
     this.plan = plan;
+    Require.positive("resin volume", resin);
     FlowRate drive = perCubicFoot(DRIVE_GPM_PER_CUBIC_FOOT, resin);
     Volume brine = refill.brine();
     Volume slowRinse = Volume.ofGallons(plan.slowRinseGallonsPerCubicFoot() * resin.cubicFeet());
@@ -53,6 +56,12 @@ public final class Cycle implements Explained {
                 plan.fastRinse(),
                 perCubicFoot(FAST_RINSE_GPM_PER_CUBIC_FOOT, resin)),
             new CycleStep(CycleStep.Kind.BRINE_REFILL, refill.set(), refill.rate()));
+    water =
+        Worked.of(
+            StepKind.CYCLE_WATER,
+            Sources.DEFINITION,
+            parts.stream().map(CycleStep::water).toList(),
+            waters -> waters.stream().reduce(Volume.ofGallons(0), Volume::plus));
   }
 
   private static FlowRate perCubicFoot(double gallonsPerMinute, Volume resin) {
@@ -76,7 +85,7 @@ public final class Cycle implements Explained {
 
   /** Water of the whole cycle. */
   public Volume water() {
-    return parts.stream().map(CycleStep::water).reduce(Volume.ofGallons(0), Volume::plus);
+    return water.value();
   }
 
   /** Time of the whole cycle. */
@@ -91,19 +100,12 @@ public final class Cycle implements Explained {
         step(StepKind.BRINE_DRAW_WATER, CycleStep.Kind.BRINE_DRAW, Sources.COMMON_PRACTICE),
         step(StepKind.SLOW_RINSE_WATER, CycleStep.Kind.SLOW_RINSE, Sources.UFC_RINSE),
         step(StepKind.FAST_RINSE_WATER, CycleStep.Kind.FAST_RINSE, Sources.HOUSEHOLD_CYCLE),
-        new Step(
-            StepKind.CYCLE_WATER,
-            parts.stream().map(part -> Figure.of(part.water(), 1)).toList(),
-            Figure.of(water(), 1),
-            Sources.DEFINITION));
+        water.step());
   }
 
   private Step step(StepKind kind, CycleStep.Kind of, Source source) {
     CycleStep part = part(of);
-    return new Step(
-        kind,
-        List.of(Figure.of(Minutes.of(part.time()), 1), Figure.of(part.flow(), 2)),
-        Figure.of(part.water(), 1),
-        source);
+    return Worked.of(kind, source, part.time(), part.flow(), (time, flow) -> flow.during(time))
+        .step();
   }
 }

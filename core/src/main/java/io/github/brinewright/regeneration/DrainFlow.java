@@ -1,6 +1,8 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Require;
+import io.github.brinewright.softener.Softener;
 import java.util.List;
 
 /**
@@ -8,12 +10,18 @@ import java.util.List;
  * the bed enough or, where none does, the largest; without stocked sizes exactly what the bed
  * needs.
  *
- * @param needed by the bed
- * @param stocked sizes that the dealer keeps; may be empty
+ * @param needed by the bed; more than zero
+ * @param stocked sizes that the dealer keeps, each from 0.2 to 60 gpm; may be empty
  */
 public record DrainFlow(FlowRate needed, List<FlowRate> stocked) {
-  /** Keeps its own sorted copy of {@code stocked}. */
+  /**
+   * Keeps its own sorted copy of {@code stocked}.
+   *
+   * @throws IllegalArgumentException outside the ranges above
+   */
   public DrainFlow {
+    Require.positive("drain flow needed", needed);
+    stocked.forEach(size -> Softener.DRAIN_FLOW.require("stocked drain flow", size));
     stocked = stocked.stream().sorted().toList();
   }
 

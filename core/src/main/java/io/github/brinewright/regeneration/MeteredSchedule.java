@@ -1,15 +1,17 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
-import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.DayCount;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,37 +21,66 @@ import java.util.Optional;
  * volume. A delayed one waits for the night, by which time on average 0.61 of a day's use more has
  * passed: renewal theory gives (1 + CV²)/2 days for a coefficient of variation of 0.46. Example:
  * 25,600 − 5,040 grains at 22.4 gpg → 918 gal; at 141 gal a day a delayed control waits 7.1 days.
+ * Source: renewal theory (Cox, 1962).
  */
 public final class MeteredSchedule implements Schedule {
-  private static final double EXCESS_DAYS = DailyVariation.USUAL.meanExcess();
+  private static final double SHORTEST_DAYS = 0.1;
 
   private final Control control;
   private final HardnessAmount usable;
   private final Reserve reserve;
-  private final Hardness hardness;
-  private final Volume designUse;
-  private final Volume expectedUse;
+  private final DailyVariation variation;
+  private final Served served;
+  private final Worked<Volume> setVolume;
+  private final Worked<DayCount> expectedDays;
 
-  private MeteredSchedule(Builder builder) {
+  /** The water served: its hardness, and its design and expected use of a day. */
+  private record Served(Hardness hardness, Volume design, Volume expected) {}
+
+  private MeteredSchedule(Builder builder, Served water) {
     control = builder.control;
     usable = builder.usable;
     reserve = builder.reserve;
-    hardness = builder.hardness;
-    designUse = builder.designUse;
-    expectedUse = builder.expectedUse;
+    variation = builder.variation;
+    served = water;
+    setVolume =
+        Worked.of(
+            StepKind.SET_VOLUME,
+            Sources.DEFINITION,
+            usable,
+            reserve.held(),
+            served.hardness(),
+            (capacity, held, hardness) -> capacity.minus(held).asWaterOf(hardness));
+    double uncapped = uncappedDays();
+    expectedDays =
+        Worked.of(
+            StepKind.EXPECTED_DAYS_METERED,
+            Sources.RENEWAL,
+            volumeToSet(),
+            served.expected(),
+            wait(control, variation),
+            uncapped,
+            (volume, use, excess, days) -> new DayCount(Math.min(LONGEST_DAYS, days)));
   }
 
   /**
    * A metered control of a bed.
    *
    * @param control a metered one
-   * @param usable capacity between regenerations
+   * @param usable capacity between regenerations; more than zero
+   * @throws IllegalArgumentException when the control has no meter or the capacity is not more than
+   *     zero
    */
   public static Builder of(Control control, HardnessAmount usable) {
     if (!control.metered()) {
       throw new IllegalArgumentException(control + " has no meter");
     }
-    return new Builder(control, usable);
+    return new Builder(control, Require.positive("usable capacity", usable));
+  }
+
+  /** Days that a delayed control waits on average until the night; none without a delay. */
+  private static double wait(Control control, DailyVariation variation) {
+    return control == Control.METERED_AT_NIGHT ? variation.meanExcess() : 0;
   }
 
   /** The reserve held back. */
@@ -58,7 +89,7 @@ public final class MeteredSchedule implements Schedule {
   }
 
   private Volume volumeToSet() {
-    return usable.minus(reserve.held()).asWaterOf(hardness);
+    return setVolume.value();
   }
 
   @Override
@@ -68,18 +99,42 @@ public final class MeteredSchedule implements Schedule {
 
   @Override
   public double designDays() {
-    return Math.max(0, volumeToSet().ratioTo(designUse));
+    return workedDesignDays().value().count();
+  }
+
+  private Worked<DayCount> workedDesignDays() {
+    return Worked.of(
+        StepKind.METERED_DAYS,
+        Sources.DEFINITION,
+        volumeToSet(),
+        served.design(),
+        (volume, use) -> new DayCount(Math.max(0, volume.ratioTo(use))));
   }
 
   /** Days of expected use until a regeneration, at least a fraction of one and at most 14. */
   @Override
   public double expectedDays() {
-    return Math.min(LONGEST_DAYS, uncappedDays());
+    return expectedDays.value().count();
   }
 
   private double uncappedDays() {
-    double days = Math.max(0, volumeToSet().ratioTo(expectedUse));
-    return control == Control.METERED_AT_NIGHT ? days + EXCESS_DAYS : Math.max(days, 0.1);
+    double days = Math.max(0, volumeToSet().ratioTo(served.expected()));
+    return control == Control.METERED_AT_NIGHT
+        ? days + wait(control, variation)
+        : Math.max(days, SHORTEST_DAYS);
+  }
+
+  @Override
+  public double regenerationsPerYear() {
+    return regenerations().value();
+  }
+
+  private Worked<Double> regenerations() {
+    return Worked.of(
+        StepKind.METERED_REGENERATIONS,
+        Sources.DEFINITION,
+        expectedDays.value(),
+        days -> CalendarYear.DAYS / days.count());
   }
 
   @Override
@@ -87,75 +142,32 @@ public final class MeteredSchedule implements Schedule {
     if (control == Control.METERED_AT_ONCE) {
       return 0;
     }
-    double daysHeld = reserve.held().asWaterOf(hardness).ratioTo(expectedUse);
-    return DailyVariation.USUAL.excessBeyond(daysHeld);
+    double daysHeld = reserve.held().asWaterOf(served.hardness()).ratioTo(served.expected());
+    return variation.excessBeyond(daysHeld);
   }
 
   @Override
   public boolean feasible() {
-    return volumeToSet().isPositive() && usable.asWaterOf(hardness).compareTo(designUse) >= 0;
+    return volumeToSet().isPositive()
+        && usable.asWaterOf(served.hardness()).compareTo(served.design()) >= 0;
   }
 
   @Override
   public List<Step> steps() {
-    List<Step> steps = new ArrayList<>();
-    if (control == Control.METERED_AT_NIGHT) {
-      steps.add(reserveStep());
-    }
-    steps.add(
-        new Step(
-            StepKind.SET_VOLUME,
-            List.of(Figure.of(usable), Figure.of(reserve.held()), Figure.of(hardness)),
-            Figure.of(volumeToSet()),
-            Sources.DEFINITION));
-    steps.add(
-        new Step(
-            StepKind.METERED_DAYS,
-            List.of(Figure.of(volumeToSet()), Figure.of(designUse)),
-            Figure.days(designDays(), 1),
-            Sources.DEFINITION));
-    steps.add(
-        new Step(
-            StepKind.EXPECTED_DAYS_METERED,
-            List.of(
-                Figure.of(volumeToSet()),
-                Figure.of(expectedUse),
-                Figure.of(control == Control.METERED_AT_NIGHT ? EXCESS_DAYS : 0, 2),
-                Figure.of(uncappedDays(), 2)),
-            Figure.days(expectedDays(), 2),
-            Sources.RENEWAL));
-    steps.add(
-        new Step(
-            StepKind.METERED_REGENERATIONS,
-            List.of(Figure.days(expectedDays(), 2)),
-            Figure.of(regenerationsPerYear(), 1),
-            Sources.DEFINITION));
+    List<Step> steps = new ArrayList<>(reserve.steps());
+    steps.add(setVolume.step());
+    steps.add(workedDesignDays().step());
+    steps.add(expectedDays.step());
+    steps.add(regenerations().step());
     return steps;
   }
 
-  private Step reserveStep() {
-    Figure held = Figure.of(reserve.held());
-    return reserve.byRisk()
-        ? new Step(
-            StepKind.RESERVE_BY_RISK,
-            List.of(Figure.of(reserve.days(), 3), Figure.of(expectedUse), Figure.of(hardness)),
-            held,
-            Sources.RENEWAL)
-        : new Step(
-            StepKind.RESERVE,
-            List.of(Figure.of(designUse), Figure.of(hardness)),
-            held,
-            Sources.RESERVE);
-  }
-
-  /** Collects a metered schedule; without a reserve unless set. */
+  /** Collects a metered schedule; without a reserve and with the usual variation unless set. */
   public static final class Builder {
     private final Control control;
     private final HardnessAmount usable;
     private Reserve reserve = Reserve.NONE;
-    private Hardness hardness = Hardness.ofGrainsPerGallon(1);
-    private Volume designUse = Volume.ofGallons(1);
-    private Volume expectedUse = Volume.ofGallons(1);
+    private DailyVariation variation = DailyVariation.USUAL;
 
     private Builder(Control control, HardnessAmount usable) {
       this.control = control;
@@ -168,18 +180,27 @@ public final class MeteredSchedule implements Schedule {
       return this;
     }
 
+    /** How the use of the days strays about the mean. */
+    public Builder variation(DailyVariation variation) {
+      this.variation = variation;
+      return this;
+    }
+
     /**
      * The water it serves.
      *
      * @param compensated compensated hardness; more than zero
      * @param design design use of a day; more than zero
      * @param expected expected use of a day; more than zero
+     * @throws IllegalArgumentException when one of them is not
      */
     public MeteredSchedule serving(Hardness compensated, Volume design, Volume expected) {
-      hardness = Require.positive("compensated hardness", compensated);
-      designUse = Require.positive("design use", design);
-      expectedUse = Require.positive("expected use", expected);
-      return new MeteredSchedule(this);
+      return new MeteredSchedule(
+          this,
+          new Served(
+              Require.positive("compensated hardness", compensated),
+              Require.positive("design use", design),
+              Require.positive("expected use", expected)));
     }
   }
 }

@@ -9,13 +9,10 @@ public sealed interface Schedule extends Explained permits ClockSchedule, Metere
   /** The longest interval allowed, so that the bed does not stand too long: common practice. */
   int LONGEST_DAYS = 14;
 
-  /** Days of a year. */
-  double DAYS_PER_YEAR = 365;
-
-  /** Days between regenerations at design use; a clock's are whole. */
+  /** Days between regenerations at design use, zero or more; a clock's are whole. */
   double designDays();
 
-  /** Days between regenerations at expected use. */
+  /** Days between regenerations at expected use; above 0 to 14. */
   double expectedDays();
 
   /** The volume after which a meter starts a regeneration; empty for a clock. */
@@ -31,7 +28,5 @@ public sealed interface Schedule extends Explained permits ClockSchedule, Metere
   boolean feasible();
 
   /** Regenerations of a year at expected use. */
-  default double regenerationsPerYear() {
-    return DAYS_PER_YEAR / expectedDays();
-  }
+  double regenerationsPerYear();
 }

@@ -1,6 +1,10 @@
 package io.github.brinewright.regeneration;
 
+import io.github.brinewright.quantity.Bounds;
+import io.github.brinewright.quantity.CalendarYear;
+import io.github.brinewright.quantity.Require;
 import java.time.DayOfWeek;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -11,16 +15,16 @@ import java.util.Set;
  * @param days at least one
  */
 public record WeekdayClock(Set<DayOfWeek> days) {
+  /** Longest gaps that weekdays can be asked for: 1 day to a year. */
+  public static final Bounds<Integer> GAP = Bounds.of(1, CalendarYear.DAYS);
+
   private static final int WEEK = 7;
 
   /**
    * @throws IllegalArgumentException when no day is chosen
    */
   public WeekdayClock {
-    if (days.isEmpty()) {
-      throw new IllegalArgumentException("a weekday clock needs at least one weekday");
-    }
-    days = EnumSet.copyOf(days);
+    days = Collections.unmodifiableSet(EnumSet.copyOf(Require.someOf("weekdays", days)));
   }
 
   /** The longest run of days from one regeneration to the next. */
@@ -40,9 +44,11 @@ public record WeekdayClock(Set<DayOfWeek> days) {
    * The fewest weekdays, spread as evenly as a week allows, whose longest gap is not above a number
    * of days. Example: 3 days → Monday, Wednesday, Friday.
    *
-   * @param mostDays 1 or more
+   * @param mostDays 1 to 365
+   * @throws IllegalArgumentException outside that range
    */
   public static WeekdayClock forGap(int mostDays) {
+    GAP.require("longest gap in days", mostDays);
     int needed = (WEEK + mostDays - 1) / mostDays;
     Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
     for (int i = 0; i < needed; i++) {

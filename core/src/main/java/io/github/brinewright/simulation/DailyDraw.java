@@ -56,7 +56,7 @@ final class DailyDraw {
     int cells = (int) (2 * WIDEST * GAMMA_CELLS_PER_UNIT);
     double[] table = new double[cells + 2];
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    boolean constant = variation.coefficient() == 0;
+    boolean constant = variation.steady();
     GammaDistribution use =
         constant ? null : new GammaDistribution(null, variation.shape(), 1 / variation.shape());
     for (int i = 0; i < table.length; i++) {

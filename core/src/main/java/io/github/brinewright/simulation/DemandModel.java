@@ -47,7 +47,7 @@ public record DemandModel(
     double factor = 1 + (double) household.guests() / household.people();
     return new DemandModel(
         home.softenedExpected(),
-        DailyVariation.USUAL,
+        home.variation(),
         household.awayDays(),
         household.guestDays(),
         Math.min(HIGHEST_GUEST_FACTOR, factor));

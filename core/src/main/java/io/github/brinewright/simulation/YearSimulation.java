@@ -1,5 +1,6 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Require;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,7 +26,7 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
   /** Seed used unless another one is wanted. */
   public static final long USUAL_SEED = 20_260_101L;
 
-  private static final int DAYS = 365;
+  private static final int DAYS = CalendarYear.DAYS;
   private static final int WARM_UP = 28;
 
   /**

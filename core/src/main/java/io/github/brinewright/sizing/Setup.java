@@ -13,10 +13,27 @@ import java.util.Optional;
  * One way to set up one softener.
  *
  * @param softener the softener
- * @param basis its capacity and salt
+ * @param basis its capacity and salt; of the same bed and salt as the softener, not necessarily one
+ *     of its stocked dosages
  * @param control what starts a regeneration
  */
 public record Setup(Softener softener, CapacityBasis basis, Control control) {
+  /**
+   * @throws IllegalArgumentException when the basis is that of another bed or another salt
+   */
+  public Setup {
+    if (!basis.resin().equals(softener.resinVolume())
+        || basis.regenerant() != softener.regenerant()) {
+      throw new IllegalArgumentException(
+          "a basis of "
+              + basis.resin()
+              + " with "
+              + basis.regenerant()
+              + " is not one of the bed of "
+              + softener);
+    }
+  }
+
   /** Every setting of a softener: its capacity bases times its controls. */
   public static List<Setup> of(Softener softener) {
     List<Setup> all = new ArrayList<>();

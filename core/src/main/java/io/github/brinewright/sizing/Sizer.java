@@ -1,13 +1,13 @@
 package io.github.brinewright.sizing;
 
+import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
-import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.ClockSchedule;
-import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.Schedule;
@@ -39,38 +39,29 @@ public final class Sizer {
    *
    * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
    *     0.5; 0 to hold back one design day
+   * @throws IllegalArgumentException outside that range
    */
   public Sizer(HomeLoad home, double reserveRisk) {
     this.home = home;
-    this.reserveRisk = reserveRisk;
+    this.reserveRisk =
+        reserveRisk == 0 ? 0 : DailyVariation.RISK.require("risk of running out", reserveRisk);
   }
 
   /** Works out one setup in full. It may turn out not to be feasible. */
   public Design design(Setup setup) {
     Softener softener = setup.softener();
     BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));
-    Schedule schedule = schedule(setup);
-    BrineRefill refill =
-        new BrineRefill(setup.basis(), softener.refillRate(), softener.refillStep());
-    Cycle cycle = new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
-    return new Design(
-        home,
-        setup,
-        schedule,
-        refill,
-        cycle,
-        flow,
-        new YearlyUse(schedule, refill, cycle, softener.standby()),
-        new Effect(home.removed(), setup.basis(), refill, cycle));
+    return new Design(home, setup, flow, schedule(setup), plan(softener));
   }
 
   private Schedule schedule(Setup setup) {
     HardnessAmount usable = setup.basis().usable();
     if (setup.control() == Control.CLOCK) {
-      return new ClockSchedule(usable, home.dailyLoad(), home.expectedLoad());
+      return new ClockSchedule(usable, home.dailyLoad(), home.expectedLoad(), home.variation());
     }
     return MeteredSchedule.of(setup.control(), usable)
         .reserve(reserve(setup.control()))
+        .variation(home.variation())
         .serving(home.compensatedHardness(), home.softenedDesign(), home.softenedExpected());
   }
 
@@ -78,9 +69,10 @@ public final class Sizer {
     if (control != Control.METERED_AT_NIGHT) {
       return Reserve.NONE;
     }
+    Hardness hardness = home.compensatedHardness();
     return reserveRisk > 0
-        ? Reserve.forRisk(reserveRisk, home.expectedLoad())
-        : Reserve.ofDay(home.dailyLoad());
+        ? Reserve.forRisk(reserveRisk, home.variation(), home.softenedExpected(), hardness)
+        : Reserve.ofDay(home.softenedDesign(), hardness);
   }
 
   private CyclePlan plan(Softener softener) {

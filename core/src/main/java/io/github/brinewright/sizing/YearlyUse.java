@@ -8,10 +8,10 @@ import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 
 /**
@@ -19,69 +19,67 @@ import java.util.List;
  * the salt that the refill setting really dissolves.
  */
 public final class YearlyUse implements Explained {
-  private final Schedule schedule;
-  private final BrineRefill refill;
-  private final Cycle cycle;
-  private final Power standby;
+  private final double regenerations;
+  private final Worked<Mass> salt;
+  private final Worked<Volume> water;
+  private final Worked<Energy> electricity;
+  private final Worked<Mass> chloride;
 
   /** Multiplies a schedule with its refill and cycle. */
-  public YearlyUse(Schedule schedule, BrineRefill refill, Cycle cycle, Power standby) {
-    this.schedule = schedule;
-    this.refill = refill;
-    this.cycle = cycle;
-    this.standby = standby;
+  YearlyUse(Schedule schedule, BrineRefill refill, Cycle cycle, Power standby) {
+    regenerations = schedule.regenerationsPerYear();
+    salt =
+        Worked.of(
+            StepKind.SALT_YEAR,
+            Sources.DEFINITION,
+            regenerations,
+            refill.saltGiven(),
+            (times, given) -> given.times(times));
+    water =
+        Worked.of(
+            StepKind.WATER_YEAR,
+            Sources.DEFINITION,
+            regenerations,
+            cycle.water(),
+            (times, each) -> each.times(times));
+    electricity =
+        Worked.of(StepKind.ELECTRICITY_YEAR, Sources.DEFINITION, standby, Power::throughoutYear);
+    chloride =
+        Worked.of(
+            StepKind.CHLORIDE_DISCHARGED,
+            Sources.STOICHIOMETRY,
+            salt(),
+            refill.regenerant().chlorideShare(),
+            (mass, share) -> mass.times(share));
   }
 
-  /** Regenerations of a year. */
+  /** Regenerations of a year; dimensionless. */
   public double regenerations() {
-    return schedule.regenerationsPerYear();
+    return regenerations;
   }
 
   /** Salt of a year. */
   public Mass salt() {
-    return refill.saltGiven().times(regenerations());
+    return salt.value();
   }
 
   /** Regeneration water of a year, all of which goes to the drain. */
   public Volume water() {
-    return cycle.water().times(regenerations());
+    return water.value();
   }
 
   /** Chloride of a year that goes to the drain: all of what the salt holds. */
   public Mass chloride() {
-    return refill.regenerant().chlorideIn(salt());
+    return chloride.value();
   }
 
   /** Electricity of a year. */
   public Energy electricity() {
-    return standby.throughoutYear();
+    return electricity.value();
   }
 
   @Override
   public List<Step> steps() {
-    Figure times = Figure.of(regenerations(), 1);
-    return List.of(
-        new Step(
-            StepKind.SALT_YEAR,
-            List.of(times, Figure.of(refill.saltGiven())),
-            Figure.of(salt(), 0),
-            Sources.DEFINITION),
-        new Step(
-            StepKind.WATER_YEAR,
-            List.of(times, Figure.of(cycle.water(), 1)),
-            Figure.of(water(), 0),
-            Sources.DEFINITION),
-        new Step(
-            StepKind.ELECTRICITY_YEAR,
-            List.of(Figure.of(standby)),
-            Figure.of(electricity(), 1),
-            Sources.DEFINITION),
-        new Step(
-            StepKind.CHLORIDE_DISCHARGED,
-            List.of(
-                Figure.of(salt(), 0),
-                Figure.of(refill.regenerant().chlorideIn(Mass.ofPounds(1)).pounds(), 4)),
-            Figure.of(chloride(), 0),
-            Sources.STOICHIOMETRY));
+    return List.of(salt.step(), water.step(), electricity.step(), chloride.step());
   }
 }

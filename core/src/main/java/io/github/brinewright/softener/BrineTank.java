@@ -1,14 +1,16 @@
 package io.github.brinewright.softener;
 
 import io.github.brinewright.quantity.Area;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 
 /**
@@ -16,13 +18,24 @@ import java.util.List;
  * leaves 40 % of its bulk to water (common practice), so the refill stands higher than in an empty
  * tank. Example: 18 in wide, 33 in high, filled to 6 in below the rim → 286 lb of salt.
  *
- * @param diameter more than zero
- * @param height more than the free 6 in
+ * @param diameter 8 to 60 in
+ * @param height 8 to 60 in
  */
 public record BrineTank(Length diameter, Length height) {
   private static final double POUNDS_PER_CUBIC_FOOT = 72;
   private static final double FREE_AMONG_SALT = 0.4;
   private static final Length FREE_RIM = Length.ofInches(6);
+
+  /** Diameter and height of a brine tank: 8 to 60 in. */
+  public static final Bounds<Length> SIDE = Bounds.of(Length.ofInches(8), Length.ofInches(60));
+
+  /**
+   * @throws IllegalArgumentException when diameter or height is out of range
+   */
+  public BrineTank {
+    SIDE.require("brine tank diameter", diameter);
+    SIDE.require("brine tank height", height);
+  }
 
   /** Salt that it holds when filled to 6 in below the rim. */
   public Mass storage() {
@@ -45,25 +58,37 @@ public record BrineTank(Length diameter, Length height) {
   }
 
   /**
-   * How long a filling lasts.
+   * How long a filling lasts: 12 × salt stored ÷ salt of a year, in months.
    *
-   * @param storage salt at the start
+   * @param storage salt at the start; more than zero
    * @param yearly salt of a year; more than zero
    */
   public record Filling(Mass storage, Mass yearly) implements Explained {
+    /**
+     * @throws IllegalArgumentException when either is not more than zero
+     */
+    public Filling {
+      Require.positive("salt stored", storage);
+      Require.positive("salt of a year", yearly);
+    }
+
+    private Worked<Double> worked() {
+      return Worked.of(
+          StepKind.MONTHS_BETWEEN_FILLINGS,
+          Sources.DEFINITION,
+          storage,
+          yearly,
+          (salt, year) -> 12 * salt.ratioTo(year));
+    }
+
     /** Months between fillings; dimensionless. */
     public double months() {
-      return 12 * storage.ratioTo(yearly);
+      return worked().value();
     }
 
     @Override
     public List<Step> steps() {
-      return List.of(
-          new Step(
-              StepKind.MONTHS_BETWEEN_FILLINGS,
-              List.of(Figure.of(storage, 0), Figure.of(yearly, 0)),
-              Figure.of(months(), 1),
-              Sources.DEFINITION));
+      return worked().steps();
     }
   }
 }

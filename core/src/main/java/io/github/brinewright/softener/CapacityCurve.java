@@ -1,17 +1,30 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Bounds;
+import io.github.brinewright.quantity.MolarMass;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.SaltEfficiency;
-import io.github.brinewright.trace.Step;
+import io.github.brinewright.trace.Worked;
 
 /**
  * Operating capacity of a resin against salt dosage. More salt never gives less capacity, and each
  * pound more gives less than the one before; outside its range a curve gives no answer.
  */
 public sealed interface CapacityCurve permits LogarithmicCurve, TableCurve {
-  /** What 100 % use of sodium chloride would reach: 7,000 × 50.04345 / 58.443 grains a pound. */
-  SaltEfficiency CHEMICAL_LIMIT = SaltEfficiency.ofGrainsPerPound(7000 * 50.04345 / 58.443);
+  /** Dosages that a curve may speak of: 1 to 30 lb/ft3. */
+  Bounds<SaltDosage> DOSAGE =
+      Bounds.of(SaltDosage.ofPoundsPerCubicFoot(1), SaltDosage.ofPoundsPerCubicFoot(30));
+
+  /** Capacities that a curve may speak of: 1,000 to 60,000 grains/ft3. */
+  Bounds<ResinCapacity> CAPACITY =
+      Bounds.of(
+          ResinCapacity.ofGrainsPerCubicFoot(1_000), ResinCapacity.ofGrainsPerCubicFoot(60_000));
+
+  /** What 100 % use of sodium chloride would reach: 7,000 grains × 50.04345 ÷ 58.443. */
+  SaltEfficiency CHEMICAL_LIMIT =
+      SaltEfficiency.ofGrainsPerPound(
+          7000 * (MolarMass.CALCIUM_CARBONATE / 2) / MolarMass.SODIUM_CHLORIDE);
 
   /** The lowest dosage it answers for. */
   SaltDosage lowest();
@@ -24,14 +37,25 @@ public sealed interface CapacityCurve permits LogarithmicCurve, TableCurve {
    *
    * @throws IllegalArgumentException outside {@link #lowest()} to {@link #highest()}
    */
-  ResinCapacity at(SaltDosage dosage);
+  default ResinCapacity at(SaltDosage dosage) {
+    return worked(dosage).value();
+  }
 
-  /** How {@link #at} was worked out for a dosage. */
-  Step step(SaltDosage dosage);
+  /**
+   * The operating capacity reached with a dosage, and how it was worked out.
+   *
+   * @throws IllegalArgumentException outside {@link #lowest()} to {@link #highest()}
+   */
+  Worked<ResinCapacity> worked(SaltDosage dosage);
+
+  /** The dosages that it answers for. */
+  default Bounds<SaltDosage> dosages() {
+    return Bounds.of(lowest(), highest());
+  }
 
   /** Whether the curve answers for a dosage. */
   default boolean covers(SaltDosage dosage) {
-    return dosage.compareTo(lowest()) >= 0 && dosage.compareTo(highest()) <= 0;
+    return dosages().holds(dosage);
   }
 
   /**

@@ -1,14 +1,14 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 
 /**
@@ -17,7 +17,7 @@ import java.util.List;
  * curve; the factor is common practice.
  *
  * @param resinType the resin
- * @param resin its volume; more than zero
+ * @param resin its volume; 0.1 to 20 ft3
  * @param dosage sodium chloride for each cubic foot, within the resin's curve
  * @param designFactor 0.5 to 1
  * @param regenerant the salt used
@@ -28,12 +28,15 @@ public record DosageCurveBasis(
   /** Share of the curve that is counted on unless the dealer says otherwise: common practice. */
   public static final double USUAL_DESIGN_FACTOR = 0.9;
 
+  /** Share of the curve that may be counted on: 0.5 to 1; dimensionless. */
+  public static final Bounds<Double> DESIGN_FACTOR = Bounds.of(0.5, 1.0);
+
   /**
    * @throws IllegalArgumentException outside the ranges above
    */
   public DosageCurveBasis {
-    Require.positive("resin volume", resin);
-    Require.between("design factor", designFactor, 0.5, 1);
+    Softener.RESIN_VOLUME.require("resin volume", resin);
+    DESIGN_FACTOR.require("design factor", designFactor);
     resinType.curve().requireCovered(dosage);
   }
 
@@ -42,35 +45,39 @@ public record DosageCurveBasis(
     return Method.DOSAGE_CURVE;
   }
 
+  private Worked<HardnessAmount> workedUsable() {
+    return Worked.of(
+        StepKind.USABLE_FROM_CURVE,
+        Sources.DESIGN_FACTOR,
+        designFactor,
+        resinType.curve().at(dosage),
+        resin,
+        (factor, capacity, volume) -> capacity.of(volume).times(factor));
+  }
+
+  private Worked<Mass> workedSalt() {
+    return Worked.of(
+        StepKind.SALT_FROM_DOSAGE,
+        Sources.DEFINITION,
+        dosage,
+        resin,
+        regenerant.massRatio(),
+        (pounds, volume, ratio) -> pounds.saltFor(volume).times(ratio));
+  }
+
   @Override
   public HardnessAmount usable() {
-    return resinType.curve().at(dosage).of(resin).times(designFactor);
+    return workedUsable().value();
   }
 
   @Override
   public Mass saltPerRegeneration() {
-    return regenerant.equalTo(dosage.saltFor(resin));
+    return workedSalt().value();
   }
 
   @Override
   public List<Step> steps() {
     return List.of(
-        resinType.curve().step(dosage),
-        new Step(
-            StepKind.USABLE_FROM_CURVE,
-            List.of(
-                Figure.of(designFactor, 2),
-                Figure.of(resinType.curve().at(dosage)),
-                Figure.of(resin.cubicFeet(), 2)),
-            Figure.of(usable()),
-            Sources.DESIGN_FACTOR),
-        new Step(
-            StepKind.SALT_FROM_DOSAGE,
-            List.of(
-                Figure.of(dosage),
-                Figure.of(resin.cubicFeet(), 2),
-                Figure.of(regenerant.massRatio(), 4)),
-            Figure.of(saltPerRegeneration()),
-            Sources.DEFINITION));
+        resinType.curve().worked(dosage).step(), workedUsable().step(), workedSalt().step());
   }
 }

@@ -1,52 +1,61 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
-import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import java.util.List;
+import io.github.brinewright.trace.Worked;
 
 /**
  * Capacity = slope × ln(dosage) + offset, in grains/ft3 for a dosage in lb/ft3.
  *
- * @param slope grains/ft3 for each unit of the logarithm
- * @param offset grains/ft3 at 1 lb/ft3
- * @param lowest the lowest dosage the fit was made for
- * @param highest the highest dosage the fit was made for
+ * @param slope grains/ft3 for each unit of the logarithm; 1,000 to 60,000 grains/ft3
+ * @param offset grains/ft3 at 1 lb/ft3; so that efficiency falls and stays below the chemical limit
+ * @param lowest the lowest dosage the fit was made for; 1 to 30 lb/ft3
+ * @param highest the highest dosage the fit was made for; {@code lowest} to 30 lb/ft3
  * @param source who states the fit
  */
 public record LogarithmicCurve(
     ResinCapacity slope, ResinCapacity offset, SaltDosage lowest, SaltDosage highest, Source source)
     implements CapacityCurve {
   /**
-   * @throws IllegalArgumentException when efficiency would not fall over the range or would exceed
-   *     the chemical limit at its lower end
+   * @throws IllegalArgumentException when a dosage is out of range, when efficiency would not fall
+   *     over the range, or when it would exceed the chemical limit at its lower end
    */
   public LogarithmicCurve {
+    DOSAGE.require("lowest dosage", lowest);
+    Bounds.of(lowest, DOSAGE.high()).require("highest dosage", highest);
+    CAPACITY.require("slope", slope);
     double shape = offset.ratioTo(slope) + Math.log(lowest.poundsPerCubicFoot());
-    if (!(slope.isPositive() && shape >= 1)) {
-      throw new IllegalArgumentException("salt efficiency must fall with dosage over the range");
+    if (shape < 1) {
+      throw new IllegalArgumentException(
+          "salt efficiency must fall with dosage over the range, but with an offset of "
+              + offset
+              + " it rises at "
+              + lowest);
     }
-    ResinCapacity first = slope.times(Math.log(lowest.poundsPerCubicFoot())).plus(offset);
+    ResinCapacity first = capacity(slope, lowest, offset);
     if (first.at(lowest).exceeds(CHEMICAL_LIMIT)) {
-      throw new IllegalArgumentException("the curve exceeds the chemical limit at " + lowest);
+      throw new IllegalArgumentException(
+          "at " + lowest + " the efficiency is above the chemical limit " + CHEMICAL_LIMIT);
     }
+    CAPACITY.require("capacity at the highest dosage", capacity(slope, highest, offset));
+  }
+
+  private static ResinCapacity capacity(
+      ResinCapacity slope, SaltDosage dosage, ResinCapacity offset) {
+    return slope.times(Math.log(dosage.poundsPerCubicFoot())).plus(offset);
   }
 
   @Override
-  public ResinCapacity at(SaltDosage dosage) {
-    double pounds = requireCovered(dosage).poundsPerCubicFoot();
-    return slope.times(Math.log(pounds)).plus(offset);
-  }
-
-  @Override
-  public Step step(SaltDosage dosage) {
-    return new Step(
+  public Worked<ResinCapacity> worked(SaltDosage dosage) {
+    return Worked.of(
         StepKind.CAPACITY_LOGARITHM,
-        List.of(Figure.of(slope), Figure.of(dosage), Figure.of(offset, 1)),
-        Figure.of(at(dosage)),
-        source);
+        source,
+        slope,
+        requireCovered(dosage),
+        offset,
+        LogarithmicCurve::capacity);
   }
 }

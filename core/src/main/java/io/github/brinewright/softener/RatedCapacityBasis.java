@@ -1,21 +1,22 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
 
 /**
  * Usable capacity = 0.8 × rated; salt = 3 lb for each 10,000 usable grains. Example: 32,000 rated →
  * 25,600 usable, 7.68 lb. Source: common practice.
  *
- * @param rated the rating; more than zero
- * @param resin volume of the bed; more than zero
+ * @param rated the rating; 1,000 to 1,000,000 grains
+ * @param resin volume of the bed; from the usual volume of the smallest rating to that of the
+ *     highest, 0.03125 to 31.25 ft3
  * @param regenerant the salt used
  */
 public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant regenerant)
@@ -25,19 +26,31 @@ public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant 
   private static final double FOR_GRAINS = 10_000;
   private static final double RATED_GRAINS_PER_CUBIC_FOOT = 32_000;
 
+  /** Ratings that a softener may have: 1,000 to 1,000,000 grains. */
+  public static final Bounds<HardnessAmount> RATING =
+      Bounds.of(HardnessAmount.ofGrains(1_000), HardnessAmount.ofGrains(1_000_000));
+
+  /** Volumes that a rated bed may have: those usual for the lowest and the highest rating. */
+  public static final Bounds<Volume> RESIN_VOLUME =
+      Bounds.of(usualVolume(RATING.low()), usualVolume(RATING.high()));
+
   /**
-   * @throws IllegalArgumentException when the rating or the volume is not more than zero
+   * @throws IllegalArgumentException outside the ranges above
    */
   public RatedCapacityBasis {
-    Require.positive("rated capacity", rated);
-    Require.positive("resin volume", resin);
+    RATING.require("rated capacity", rated);
+    RESIN_VOLUME.require("resin volume", resin);
   }
 
   /**
    * The volume that a bed of a rating usually has: 1 ft3 for each 32,000 rated grains, common
    * practice. Cycle water rests on it where the true volume is not known.
+   *
+   * @param rated 1,000 to 1,000,000 grains
+   * @throws IllegalArgumentException outside that range
    */
   public static Volume usualVolume(HardnessAmount rated) {
+    RATING.require("rated capacity", rated);
     return Volume.ofCubicFeet(rated.grains() / RATED_GRAINS_PER_CUBIC_FOOT);
   }
 
@@ -46,32 +59,39 @@ public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant 
     return Method.RATED_CAPACITY;
   }
 
+  private Worked<HardnessAmount> workedUsable() {
+    return Worked.of(
+        StepKind.USABLE_FROM_RATING,
+        Sources.RATED_CAPACITY,
+        USABLE_SHARE,
+        rated,
+        (share, rating) -> rating.times(share));
+  }
+
+  private Worked<Mass> workedSalt() {
+    return Worked.of(
+        StepKind.SALT_FROM_USABLE,
+        Sources.RATED_CAPACITY,
+        usable(),
+        FOR_GRAINS,
+        POUNDS,
+        regenerant.massRatio(),
+        (usable, grains, pounds, ratio) ->
+            Mass.ofPounds(pounds * usable.grains() / grains).times(ratio));
+  }
+
   @Override
   public HardnessAmount usable() {
-    return rated.times(USABLE_SHARE);
+    return workedUsable().value();
   }
 
   @Override
   public Mass saltPerRegeneration() {
-    return regenerant.equalTo(Mass.ofPounds(POUNDS * usable().grains() / FOR_GRAINS));
+    return workedSalt().value();
   }
 
   @Override
   public List<Step> steps() {
-    return List.of(
-        new Step(
-            StepKind.USABLE_FROM_RATING,
-            List.of(Figure.of(USABLE_SHARE, 1), Figure.of(rated)),
-            Figure.of(usable()),
-            Sources.RATED_CAPACITY),
-        new Step(
-            StepKind.SALT_FROM_USABLE,
-            List.of(
-                Figure.of(usable()),
-                Figure.of(FOR_GRAINS, 0),
-                Figure.of(POUNDS, 0),
-                Figure.of(regenerant.massRatio(), 4)),
-            Figure.of(saltPerRegeneration()),
-            Sources.RATED_CAPACITY));
+    return List.of(workedUsable().step(), workedSalt().step());
   }
 }

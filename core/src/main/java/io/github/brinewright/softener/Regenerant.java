@@ -1,54 +1,70 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.MolarMass;
 import io.github.brinewright.quantity.SaltEfficiency;
 
 /** The salt that regenerates the bed. Dosages are stated as sodium chloride throughout. */
 public enum Regenerant {
   /** Common salt; 3 lb dissolve in a gallon of refill water (common practice; tables 2.99). */
-  SODIUM_CHLORIDE(1.0, 3.0, 1.128, 22.990),
+  SODIUM_CHLORIDE(MolarMass.SODIUM, 3.0, 1.128),
   /**
    * Potassium chloride: 74.551 / 58.443 = 1.2756 times the mass for the same equivalents; 34.2 g
    * dissolve in 100 g of water at 20 °C (CRC Handbook, from memory), so 2.85 lb in a gallon.
    */
-  POTASSIUM_CHLORIDE(74.551 / 58.443, 2.85, 1.142, 39.098);
+  POTASSIUM_CHLORIDE(MolarMass.POTASSIUM, 2.85, 1.142);
 
-  private static final double CHLORINE = 35.453;
+  private static final Hardness ONE_GRAIN = Hardness.ofGrainsPerGallon(1);
 
-  private final double massForOneOfSodiumChloride;
+  private final double cation;
   private final double poundsPerGallon;
   private final double brinePerWater;
-  private final double cation;
 
-  Regenerant(
-      double massForOneOfSodiumChloride,
-      double poundsPerGallon,
-      double brinePerWater,
-      double cation) {
-    this.massForOneOfSodiumChloride = massForOneOfSodiumChloride;
+  Regenerant(double cation, double poundsPerGallon, double brinePerWater) {
+    this.cation = cation;
     this.poundsPerGallon = poundsPerGallon;
     this.brinePerWater = brinePerWater;
-    this.cation = cation;
+  }
+
+  private double molarMass() {
+    return cation + MolarMass.CHLORINE;
   }
 
   /** The mass that exchanges as much as the given mass of sodium chloride. */
   public Mass equalTo(Mass sodiumChloride) {
-    return sodiumChloride.times(massForOneOfSodiumChloride);
+    return sodiumChloride.times(massRatio());
   }
 
   /** The chloride in a mass of this salt: 0.60663 of NaCl, 0.47555 of KCl (atomic weights). */
   public Mass chlorideIn(Mass salt) {
-    return salt.times(CHLORINE / (CHLORINE + cation));
+    return salt.times(chlorideShare());
+  }
+
+  /** The chloride in this salt as a share of its mass; dimensionless. */
+  public double chlorideShare() {
+    return MolarMass.CHLORINE / molarMass();
+  }
+
+  /**
+   * What softening adds to the water for each grain per gallon of hardness that it removes: two
+   * cations for each CaCO3. Example: 7.864 mg/L of sodium, 13.374 mg/L of potassium. Source: atomic
+   * weights.
+   */
+  public Concentration addedForOneGrain() {
+    return Concentration.ofMilligramsPerLitre(
+        2 * cation / MolarMass.CALCIUM_CARBONATE * ONE_GRAIN.milligramsPerLitre());
   }
 
   /** What 100 % use of this salt would reach: 5,994 grains a pound of NaCl, 4,699 of KCl. */
   public SaltEfficiency chemicalLimit() {
-    return CapacityCurve.CHEMICAL_LIMIT.dividedBy(massForOneOfSodiumChloride);
+    return CapacityCurve.CHEMICAL_LIMIT.dividedBy(massRatio());
   }
 
   /** Mass for one mass of sodium chloride; dimensionless. */
   public double massRatio() {
-    return massForOneOfSodiumChloride;
+    return molarMass() / MolarMass.SODIUM_CHLORIDE;
   }
 
   /**

@@ -1,14 +1,17 @@
 package io.github.brinewright.softener;
 
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import java.time.Duration;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -20,34 +23,69 @@ import org.jspecify.annotations.Nullable;
  * of which only a rating is known, with the valve's figures.
  */
 public final class Softener {
+  /** Volume of a bed: 0.1 to 20 ft3. */
+  public static final Bounds<Volume> RESIN_VOLUME =
+      Bounds.of(Volume.ofCubicFeet(0.1), Volume.ofCubicFeet(20));
+
+  /** Flow of a brine refill: 0.05 to 5 gpm. */
+  public static final Bounds<FlowRate> REFILL_RATE =
+      Bounds.of(FlowRate.ofGallonsPerMinute(0.05), FlowRate.ofGallonsPerMinute(5));
+
+  /** Smallest step of a refill setting: 0.01 to 5 minutes. */
+  public static final Bounds<Duration> REFILL_STEP =
+      Bounds.of(Minutes.toDuration(0.01), Minutes.toDuration(5));
+
+  /** Flow that a bed softens: 0.5 to 200 gpm. */
+  public static final Bounds<FlowRate> SERVICE_FLOW =
+      Bounds.of(FlowRate.ofGallonsPerMinute(0.5), FlowRate.ofGallonsPerMinute(200));
+
+  /** Pressure loss of valve and piping: 0 to 50 psi. */
+  public static final Bounds<Pressure> VALVE_LOSS =
+      Bounds.of(Pressure.ofPsi(0), Pressure.ofPsi(50));
+
+  /** Power that a control draws: 0 to 100 W. */
+  public static final Bounds<Power> STANDBY = Bounds.of(Power.ofWatts(0), Power.ofWatts(100));
+
+  /** Salt that a brine tank stores: 1 to 5,000 lb. */
+  public static final Bounds<Mass> SALT_STORAGE = Bounds.of(Mass.ofPounds(1), Mass.ofPounds(5_000));
+
+  /** Flow that a drain line control lets through: 0.2 to 60 gpm. */
+  public static final Bounds<FlowRate> DRAIN_FLOW =
+      Bounds.of(FlowRate.ofGallonsPerMinute(0.2), FlowRate.ofGallonsPerMinute(60));
+
   private static final double CONTINUOUS_GPM_PER_CUBIC_FOOT = 5;
   private static final double PEAK_GPM_PER_CUBIC_FOOT = 10;
 
   private final Builder set;
+  private final List<CapacityBasis> bases;
+  private final int hash;
 
   private Softener(Builder builder) {
     set = builder;
+    bases = set.bases();
+    hash = set.parts().hashCode();
   }
 
   /**
    * A bed of known resin and volume: standard gel at 6 lb/ft3 unless set otherwise.
    *
-   * @param id short name within a price list
-   * @param resinVolume more than zero
+   * @param id short name within a price list; not blank
+   * @param resinVolume 0.1 to 20 ft3
+   * @throws IllegalArgumentException outside that range, or when the id is blank
    */
   public static Builder withResin(String id, Volume resinVolume) {
-    return new Builder(id, null, Require.positive("resin volume", resinVolume));
+    return new Builder(id, null, RESIN_VOLUME.require("resin volume", resinVolume));
   }
 
   /**
    * A bed of which only the rating is known; its volume is taken as 1 ft3 for each 32,000 grains
    * unless set otherwise.
    *
-   * @param id short name within a price list
-   * @param rated more than zero
+   * @param id short name within a price list; not blank
+   * @param rated 1,000 to 1,000,000 grains
+   * @throws IllegalArgumentException outside that range, or when the id is blank
    */
   public static Builder withRating(String id, HardnessAmount rated) {
-    Require.positive("rated capacity", rated);
     return new Builder(id, rated, RatedCapacityBasis.usualVolume(rated));
   }
 
@@ -152,15 +190,38 @@ public final class Softener {
 
   /** Every capacity basis it may be set to: one for each dosage, or the one of its rating. */
   public List<CapacityBasis> bases() {
-    if (set.rated != null) {
-      return List.of(new RatedCapacityBasis(set.rated, set.resinVolume, set.regenerant));
-    }
-    return set.dosages.stream()
-        .<CapacityBasis>map(
-            dosage ->
-                new DosageCurveBasis(
-                    set.resin, set.resinVolume, dosage, set.designFactor, set.regenerant))
-        .toList();
+    return bases;
+  }
+
+  /** Softeners that were given the same of everything are equal. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return this == other
+        || other instanceof Softener that
+            && hash == that.hash
+            && set.parts().equals(that.set.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return hash;
+  }
+
+  /** Name, bed and controls, for developers; people read what {@code words} writes. */
+  @Override
+  public String toString() {
+    String bed = set.rated == null ? "dosages " + set.dosages : "rated " + set.rated;
+    return set.name
+        + " ("
+        + set.id
+        + "): "
+        + set.resinVolume.cubicFeet()
+        + " ft3 of "
+        + set.resin.id()
+        + ", "
+        + bed
+        + ", "
+        + set.controls;
   }
 
   /** Collects a softener. */
@@ -188,22 +249,67 @@ public final class Softener {
     private Regenerant regenerant = Regenerant.SODIUM_CHLORIDE;
 
     private Builder(String id, @Nullable HardnessAmount rated, Volume resinVolume) {
-      this.id = id;
+      this.id = Require.notBlank("softener id", id);
       this.name = id;
       this.rated = rated;
       this.resinVolume = resinVolume;
       this.resinVolumeAssumed = rated != null;
     }
 
-    /** Name on paper; the id unless set. */
+    /** Everything that makes up a softener, to tell two of them apart. */
+    private List<@Nullable Object> parts() {
+      return Arrays.asList(
+          id,
+          rated,
+          name,
+          resinVolume,
+          resinVolumeAssumed,
+          resin,
+          dosages,
+          designFactor,
+          controls,
+          vessel,
+          refillRate,
+          refillStep,
+          serviceFlow,
+          peakFlow,
+          valveLoss,
+          standby,
+          saltStorage,
+          brineTank,
+          drainFlows,
+          plan,
+          regenerant);
+    }
+
+    private List<CapacityBasis> bases() {
+      if (rated != null) {
+        return List.of(new RatedCapacityBasis(rated, resinVolume, regenerant));
+      }
+      return dosages.stream()
+          .<CapacityBasis>map(
+              dosage -> new DosageCurveBasis(resin, resinVolume, dosage, designFactor, regenerant))
+          .toList();
+    }
+
+    /**
+     * Name on paper; the id unless set.
+     *
+     * @throws IllegalArgumentException when blank
+     */
     public Builder name(String name) {
-      this.name = name;
+      this.name = Require.notBlank("softener name", name);
       return this;
     }
 
-    /** The true volume of a rated bed. */
+    /**
+     * The true volume of a rated bed.
+     *
+     * @param volume 0.1 to 20 ft3
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder resinVolume(Volume volume) {
-      this.resinVolume = Require.positive("resin volume", volume);
+      this.resinVolume = RESIN_VOLUME.require("resin volume", volume);
       this.resinVolumeAssumed = false;
       return this;
     }
@@ -214,21 +320,36 @@ public final class Softener {
       return this;
     }
 
-    /** The salt dosages it may be set to, as sodium chloride; 6 lb/ft3 unless set. */
+    /**
+     * The salt dosages it may be set to, as sodium chloride; 6 lb/ft3 unless set.
+     *
+     * @param dosages at least one, each within the resin's curve
+     * @throws IllegalArgumentException when there is none
+     */
     public Builder dosages(List<SaltDosage> dosages) {
-      this.dosages = List.copyOf(dosages);
+      this.dosages = Require.someOf("dosages", dosages);
       return this;
     }
 
-    /** Share of the resin's curve that is counted on, 0.5 to 1; 0.9 unless set. */
+    /**
+     * Share of the resin's curve that is counted on; 0.9 unless set.
+     *
+     * @param factor 0.5 to 1; dimensionless
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder designFactor(double factor) {
-      this.designFactor = factor;
+      this.designFactor = DosageCurveBasis.DESIGN_FACTOR.require("design factor", factor);
       return this;
     }
 
-    /** The controls it is sold with; metered, delayed, unless set. */
+    /**
+     * The controls it is sold with; metered, delayed, unless set.
+     *
+     * @param controls at least one
+     * @throws IllegalArgumentException when there is none
+     */
     public Builder controls(Set<Control> controls) {
-      this.controls = EnumSet.copyOf(controls);
+      this.controls = EnumSet.copyOf(Require.someOf("controls", controls));
       return this;
     }
 
@@ -238,35 +359,62 @@ public final class Softener {
       return this;
     }
 
-    /** Refill flow and the smallest step of its setting; 0.5 gpm and 0.1 minute unless set. */
+    /**
+     * Refill flow and the smallest step of its setting; 0.5 gpm and 0.1 minute unless set.
+     *
+     * @param rate 0.05 to 5 gpm
+     * @param step 0.01 to 5 minutes
+     * @throws IllegalArgumentException outside these ranges
+     */
     public Builder refill(FlowRate rate, Duration step) {
-      this.refillRate = rate;
-      this.refillStep = step;
+      this.refillRate = REFILL_RATE.require("refill rate", rate);
+      this.refillStep = REFILL_STEP.require("refill step", step);
       return this;
     }
 
-    /** Flow softened without a break, and for some minutes. */
+    /**
+     * Flow softened without a break, and for some minutes.
+     *
+     * @param continuous 0.5 to 200 gpm
+     * @param peak 0.5 to 200 gpm
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder serviceFlow(FlowRate continuous, FlowRate peak) {
-      this.serviceFlow = Require.positive("service flow", continuous);
-      this.peakFlow = Require.positive("peak service flow", peak);
+      this.serviceFlow = SERVICE_FLOW.require("service flow", continuous);
+      this.peakFlow = SERVICE_FLOW.require("peak service flow", peak);
       return this;
     }
 
-    /** Pressure loss of valve and piping at the continuous service flow; none unless set. */
+    /**
+     * Pressure loss of valve and piping at the continuous service flow; none unless set.
+     *
+     * @param loss 0 to 50 psi
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder valveLoss(Pressure loss) {
-      this.valveLoss = Require.notNegative("valve loss", loss);
+      this.valveLoss = VALVE_LOSS.require("valve loss", loss);
       return this;
     }
 
-    /** Power drawn at all times; 3 W unless set. */
+    /**
+     * Power drawn at all times; 3 W unless set.
+     *
+     * @param power 0 to 100 W
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder standby(Power power) {
-      this.standby = Require.notNegative("standby power", power);
+      this.standby = STANDBY.require("standby power", power);
       return this;
     }
 
-    /** Salt that the brine tank stores. */
+    /**
+     * Salt that the brine tank stores; reckoned from the tank, where that is known, unless set.
+     *
+     * @param salt 1 to 5,000 lb
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder saltStorage(Mass salt) {
-      this.saltStorage = Require.positive("salt storage", salt);
+      this.saltStorage = SALT_STORAGE.require("salt storage", salt);
       return this;
     }
 
@@ -276,8 +424,14 @@ public final class Softener {
       return this;
     }
 
-    /** Drain flows in stock for it. */
+    /**
+     * Drain flows in stock for it.
+     *
+     * @param flows each from 0.2 to 60 gpm; may be empty
+     * @throws IllegalArgumentException outside that range
+     */
     public Builder drainFlows(List<FlowRate> flows) {
+      flows.forEach(flow -> DRAIN_FLOW.require("drain flow", flow));
       this.drainFlows = List.copyOf(flows);
       return this;
     }
@@ -309,9 +463,7 @@ public final class Softener {
      * @throws IllegalArgumentException when a dosage lies outside the resin's table
      */
     public Softener build() {
-      Softener softener = new Softener(clone());
-      softener.bases();
-      return softener;
+      return new Softener(clone());
     }
   }
 }

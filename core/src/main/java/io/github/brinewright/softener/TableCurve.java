@@ -4,12 +4,13 @@ import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Parts;
 import io.github.brinewright.trace.Source;
-import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
+import io.github.brinewright.trace.Worked;
 import java.util.List;
-import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A table of capacity against dosage, joined by straight lines. Between the points of a curve that
@@ -19,17 +20,29 @@ public final class TableCurve implements CapacityCurve {
   /**
    * One row of the table.
    *
-   * @param dosage more than zero
-   * @param capacity more than zero
+   * @param dosage 1 to 30 lb/ft3
+   * @param capacity 1,000 to 60,000 grains/ft3
    */
-  public record Point(SaltDosage dosage, ResinCapacity capacity) {
+  public record Point(SaltDosage dosage, ResinCapacity capacity) implements Parts {
+    /**
+     * @throws IllegalArgumentException outside the ranges above
+     */
+    public Point {
+      DOSAGE.require("dosage", dosage);
+      CAPACITY.require("capacity", capacity);
+    }
+
+    @Override
+    public List<Figure> figures() {
+      return List.of(Figure.of(capacity), Figure.of(dosage));
+    }
+
     SaltEfficiency efficiency() {
       return capacity.at(dosage);
     }
   }
 
   private final List<Point> points;
-  private final PolynomialSplineFunction lines;
   private final Source source;
 
   /**
@@ -42,11 +55,6 @@ public final class TableCurve implements CapacityCurve {
     this.points = List.copyOf(points);
     this.source = source;
     check();
-    lines =
-        new LinearInterpolator()
-            .interpolate(
-                points.stream().mapToDouble(p -> p.dosage().poundsPerCubicFoot()).toArray(),
-                points.stream().mapToDouble(p -> p.capacity().grainsPerCubicFoot()).toArray());
   }
 
   private void check() {
@@ -54,9 +62,9 @@ public final class TableCurve implements CapacityCurve {
       throw new IllegalArgumentException("a resin table needs at least two dosages");
     }
     Point first = points.get(0);
-    if (!first.dosage().isPositive() || first.efficiency().exceeds(CHEMICAL_LIMIT)) {
+    if (first.efficiency().exceeds(CHEMICAL_LIMIT)) {
       throw new IllegalArgumentException(
-          "at " + first.dosage() + " the capacity is above the chemical limit " + CHEMICAL_LIMIT);
+          "at " + first.dosage() + " the efficiency is above the chemical limit " + CHEMICAL_LIMIT);
     }
     for (int i = 1; i < points.size(); i++) {
       checkPair(points.get(i - 1), points.get(i));
@@ -85,29 +93,45 @@ public final class TableCurve implements CapacityCurve {
   }
 
   @Override
-  public ResinCapacity at(SaltDosage dosage) {
-    return ResinCapacity.ofGrainsPerCubicFoot(
-        lines.value(requireCovered(dosage).poundsPerCubicFoot()));
-  }
-
-  @Override
-  public Step step(SaltDosage dosage) {
+  public Worked<ResinCapacity> worked(SaltDosage dosage) {
     requireCovered(dosage);
     int upper = 1;
     while (dosage.exceeds(points.get(upper).dosage())) {
       upper++;
     }
-    Point low = points.get(upper - 1);
-    Point high = points.get(upper);
-    return new Step(
+    return Worked.of(
         StepKind.CAPACITY_TABLE,
-        List.of(
-            Figure.of(low.capacity()),
-            Figure.of(high.capacity()),
-            Figure.of(dosage),
-            Figure.of(low.dosage()),
-            Figure.of(high.dosage())),
-        Figure.of(at(dosage)),
-        source);
+        source,
+        points.get(upper - 1),
+        points.get(upper),
+        dosage,
+        TableCurve::between);
+  }
+
+  /** In proportion between two rows of the table. */
+  private static ResinCapacity between(Point low, Point high, SaltDosage dosage) {
+    double slope =
+        (high.capacity().grainsPerCubicFoot() - low.capacity().grainsPerCubicFoot())
+            / (high.dosage().poundsPerCubicFoot() - low.dosage().poundsPerCubicFoot());
+    double beyond = dosage.poundsPerCubicFoot() - low.dosage().poundsPerCubicFoot();
+    return ResinCapacity.ofGrainsPerCubicFoot(low.capacity().grainsPerCubicFoot() + slope * beyond);
+  }
+
+  /** Tables of the same rows from the same source are equal. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof TableCurve that
+        && points.equals(that.points)
+        && source.equals(that.source);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(points, source);
+  }
+
+  @Override
+  public String toString() {
+    return "table " + points + " of " + source.id();
   }
 }

@@ -1,8 +1,8 @@
 package io.github.brinewright.softener;
 
 import io.github.brinewright.quantity.Area;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Length;
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import java.util.Map;
 import java.util.TreeMap;
@@ -10,10 +10,13 @@ import java.util.TreeMap;
 /**
  * The round pressure vessel that holds the bed.
  *
- * @param diameter outside diameter as the trade states it; more than zero
- * @param height of the vessel; more than zero
+ * @param diameter outside diameter as the trade states it; 3 to 90 in
+ * @param height of the vessel; 3 to 90 in
  */
 public record Vessel(Length diameter, Length height) {
+  /** Diameter and height of a vessel: 3 to 90 in. */
+  public static final Bounds<Length> SIDE = Bounds.of(Length.ofInches(3), Length.ofInches(90));
+
   private static final TreeMap<Double, Vessel> USUAL =
       new TreeMap<>(
           Map.of(
@@ -27,11 +30,11 @@ public record Vessel(Length diameter, Length height) {
               4.0, ofInches(16, 65)));
 
   /**
-   * @throws IllegalArgumentException when diameter or height is not more than zero
+   * @throws IllegalArgumentException when diameter or height is out of range
    */
   public Vessel {
-    Require.positive("vessel diameter", diameter);
-    Require.positive("vessel height", height);
+    SIDE.require("vessel diameter", diameter);
+    SIDE.require("vessel height", height);
   }
 
   private static Vessel ofInches(double diameter, double height) {

@@ -1,7 +1,9 @@
 package io.github.brinewright.study;
 
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -23,12 +25,7 @@ public enum WhatIf {
 
   private static final double HARDER = 1.2;
   private static final double SOFTER = 0.8;
-  private static final int MOST_PEOPLE = 40;
 
-  /** Of the waters that are sized for, in gpg. */
-  private static final double SOFTEST = 0.1;
-
-  private static final double HARDEST = 200;
   private static final BigDecimal TWICE = BigDecimal.valueOf(2);
 
   /** The home after the change; empty where the change cannot be, as one person less of one. */
@@ -44,16 +41,13 @@ public enum WhatIf {
 
   private static Optional<Site> withPeople(Site site, int more) {
     int people = site.household().people() + more;
-    return people >= 1 && people <= MOST_PEOPLE
-        ? Optional.of(site.withPeople(people))
-        : Optional.empty();
+    return Household.PEOPLE.holds(people) ? Optional.of(site.withPeople(people)) : Optional.empty();
   }
 
   private static Optional<Site> withHardness(Site site, double factor) {
-    Hardness hardness = site.water().hardness().times(factor);
-    double grains = hardness.grainsPerGallon();
-    return hardness.exceeds(site.target()) && grains >= SOFTEST && grains <= HARDEST
-        ? Optional.of(site.withHardness(hardness))
+    Hardness other = site.water().hardness().times(factor);
+    return WaterAnalysis.HARDNESS.holds(other) && other.exceeds(site.target())
+        ? Optional.of(site.withHardness(other))
         : Optional.empty();
   }
 

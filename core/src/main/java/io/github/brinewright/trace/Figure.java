@@ -12,7 +12,7 @@ import org.joda.money.Money;
  * and a system of units.
  */
 public sealed interface Figure {
-  /** Decimals are left to the kind of the value. */
+  /** Decimals are left to the words: to the kind of the value, or to the step that it stands in. */
   int USUAL = -1;
 
   /** A physical quantity. */
@@ -60,6 +60,11 @@ public sealed interface Figure {
     return new Heat(value);
   }
 
+  /** A number; its decimals are left to the words. */
+  static Figure of(double value) {
+    return new Number(value, USUAL);
+  }
+
   /** A number with the given number of decimals. */
   static Figure of(double value, int decimals) {
     return new Number(value, decimals);
@@ -75,12 +80,22 @@ public sealed interface Figure {
     return new Share(fraction, 0);
   }
 
-  /** A number of days. */
+  /** A number of days; its decimals are left to the words. */
+  static Figure days(double days) {
+    return new Days(days, USUAL);
+  }
+
+  /** A number of days with the given number of decimals. */
   static Figure days(double days, int decimals) {
     return new Days(days, decimals);
   }
 
-  /** A time in minutes. */
+  /** A time in minutes; its decimals are left to the words. */
+  static Figure of(Duration value) {
+    return new Time(value, USUAL);
+  }
+
+  /** A time in minutes with the given number of decimals. */
   static Figure of(Duration value, int decimals) {
     return new Time(value, decimals);
   }

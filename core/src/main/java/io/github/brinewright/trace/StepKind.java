@@ -2,59 +2,190 @@ package io.github.brinewright.trace;
 
 /** Every formula that a proposal can print, in the order in which a reader would redo them. */
 public enum StepKind {
+  /** Compensated hardness: hardness + iron allowance × iron + manganese allowance × manganese. */
   COMPENSATED_HARDNESS(Topic.WATER),
+
+  /** Daily use to size on: people × use per person. */
   DESIGN_USE_PER_HEAD(Topic.DEMAND),
+
+  /** Daily use to size on: billed volume ÷ days (more than the allowance per person). */
   DESIGN_USE_BILL(Topic.DEMAND),
+
+  /** Daily use to expect: billed volume ÷ days. */
   EXPECTED_USE_BILL(Topic.DEMAND),
+
+  /** Daily use to expect: 0.78 × (37.2 × people + 69.2) gal. */
   EXPECTED_USE_STATISTICS(Topic.DEMAND),
+
+  /** Daily use to expect: as the use to size on, which is below the typical use. */
   EXPECTED_USE_DESIGN(Topic.DEMAND),
+
+  /**
+   * Water through the bed to size on: daily use × softened share × (hardness − target) ÷ hardness.
+   */
   SOFTENED_DESIGN(Topic.DEMAND),
+
+  /**
+   * Water through the bed to expect: daily use × softened share × (hardness − target) ÷ hardness.
+   */
   SOFTENED_EXPECTED(Topic.DEMAND),
+
+  /** Daily load: daily use × compensated hardness. */
   DAILY_LOAD(Topic.DEMAND),
+
+  /** Operating capacity of the resin: slope × ln(dosage) + offset. */
   CAPACITY_LOGARITHM(Topic.CAPACITY),
+
+  /** Operating capacity of the resin: between two rows of its table, in proportion. */
   CAPACITY_TABLE(Topic.CAPACITY),
+
+  /** Usable capacity (dosage curve): design factor × operating capacity × resin volume in ft³. */
   USABLE_FROM_CURVE(Topic.CAPACITY),
+
+  /** Usable capacity (rated capacity): usable share × rated capacity. */
   USABLE_FROM_RATING(Topic.CAPACITY),
+
+  /** Salt for each regeneration: dosage × resin volume in ft³ × mass ratio of the salt. */
   SALT_FROM_DOSAGE(Topic.CAPACITY),
+
+  /**
+   * Salt for each regeneration: usable capacity ÷ 10,000 grains × 3 lb × mass ratio of the salt.
+   */
   SALT_FROM_USABLE(Topic.CAPACITY),
+
+  /** Days between regenerations: usable capacity ÷ daily load, whole days, 1 to 14. */
   CLOCK_DAYS(Topic.REGENERATION),
+
+  /** Reserve: one day to size on: daily use × compensated hardness. */
   RESERVE(Topic.REGENERATION),
+
+  /**
+   * Reserve for the chosen risk of running out: days that the risk asks for × daily use to expect ×
+   * compensated hardness.
+   */
   RESERVE_BY_RISK(Topic.REGENERATION),
+
+  /** Volume to set: (usable capacity − reserve) ÷ compensated hardness. */
   SET_VOLUME(Topic.REGENERATION),
+
+  /** Days between regenerations at full use: volume to set ÷ daily use to size on. */
   METERED_DAYS(Topic.REGENERATION),
+
+  /** Refill water: salt ÷ salt that a gallon dissolves. */
   REFILL_WATER(Topic.REGENERATION),
+
+  /** Brine refill, exact: refill water ÷ refill flow. */
   REFILL_MINUTES(Topic.REGENERATION),
+
+  /** Salt that the set minutes give: set minutes × refill flow × salt that a gallon dissolves. */
   SALT_GIVEN(Topic.REGENERATION),
+
+  /**
+   * The same by the handbook: set refill water × salt that saturates a gallon at the water's
+   * temperature.
+   */
   SALT_BY_HANDBOOK(Topic.REGENERATION),
+
+  /** Backwash water: minutes × flow. */
   BACKWASH_WATER(Topic.REGENERATION),
+
+  /** Brine draw water: minutes × flow. */
   BRINE_DRAW_WATER(Topic.REGENERATION),
+
+  /** Slow rinse water: minutes × flow. */
   SLOW_RINSE_WATER(Topic.REGENERATION),
+
+  /** Fast rinse water: minutes × flow. */
   FAST_RINSE_WATER(Topic.REGENERATION),
+
+  /** Water for each regeneration: backwash + brine draw + slow rinse + fast rinse + refill. */
   CYCLE_WATER(Topic.REGENERATION),
+
+  /** Peak flow: kitchen and laundry + flow per bathroom × bathrooms. */
   PEAK_BY_BATHROOMS(Topic.FLOW),
+
+  /** Peak flow: for the fixture units, between two rows of the code's table, in proportion. */
   PEAK_BY_FIXTURES(Topic.FLOW),
+
+  /** Depth of the bed: resin volume ÷ area of the vessel × 12. */
   BED_DEPTH(Topic.FLOW),
+
+  /** Velocity at peak flow in m/s: peak flow ÷ area × 0.000679. */
   FLOW_VELOCITY(Topic.FLOW),
+
+  /**
+   * Pressure loss, loose bed (voidage e = 0.40): depth × (150 × viscosity × v × (1 − e)² ÷ (e³ ×
+   * bead²) + 1.75 × density × v² × (1 − e) ÷ (e³ × bead)) ÷ 6,895 + valve.
+   */
   PRESSURE_LOSS_LOOSE(Topic.FLOW),
+
+  /** Pressure loss, dense bed (voidage e = 0.36): the same formula. */
   PRESSURE_LOSS_DENSE(Topic.FLOW),
+
+  /**
+   * Backwash flow for half the depth again: bead's terminal velocity (from the drag law) × voidage
+   * ^ exponent × area.
+   */
   BACKWASH_FLOW(Topic.FLOW),
+
+  /** Regenerations a year: 365 ÷ days between regenerations. */
   CLOCK_REGENERATIONS(Topic.YEAR),
+
+  /**
+   * Days between regenerations to expect: volume to set ÷ daily use to expect + wait for the night,
+   * at most 14.
+   */
   EXPECTED_DAYS_METERED(Topic.YEAR),
+
+  /** Regenerations a year: 365 ÷ days to expect. */
   METERED_REGENERATIONS(Topic.YEAR),
+
+  /** Salt a year: regenerations × salt given. */
   SALT_YEAR(Topic.YEAR),
+
+  /** Regeneration water a year: regenerations × water for each. */
   WATER_YEAR(Topic.YEAR),
+
+  /** Electricity a year: power × 8,760 hours ÷ 1,000. */
   ELECTRICITY_YEAR(Topic.YEAR),
+
+  /** Cost of salt: salt × price of a pound. */
   SALT_COST(Topic.MONEY),
+
+  /** Cost of water: gallons ÷ 1,000 × price of the steps of the rate it falls in. */
   WATER_COST(Topic.MONEY),
+
+  /** Cost of sewer: gallons ÷ 1,000 × price of the steps of the rate it falls in. */
   SEWER_COST(Topic.MONEY),
+
+  /** Cost of electricity: energy × price of a kWh. */
   ELECTRICITY_COST(Topic.MONEY),
+
+  /** Cost of the first year: salt + water + sewer + electricity + service. */
   YEARLY_COST(Topic.MONEY),
+
+  /**
+   * Cost over the years compared: price + each yearly line × its present value factor (rising
+   * prices, discounted).
+   */
   LIFE_COST(Topic.MONEY),
+
+  /** Months between fillings of the brine tank: 12 × salt stored ÷ salt a year. */
   MONTHS_BETWEEN_FILLINGS(Topic.EFFECT),
+
+  /** Chloride to the drain a year: salt × its share of chloride. */
   CHLORIDE_DISCHARGED(Topic.EFFECT),
+
+  /** Sodium added to the water: 7.864 mg/L for each gpg of hardness removed. */
   SODIUM_ADDED(Topic.EFFECT),
+
+  /** Potassium added to the water: 13.374 mg/L for each gpg of hardness removed. */
   POTASSIUM_ADDED(Topic.EFFECT),
+
+  /** Salt efficiency: usable capacity ÷ salt given. */
   SALT_EFFICIENCY(Topic.EFFECT),
+
+  /** Water efficiency: water for each regeneration × 1,000 ÷ usable capacity. */
   WATER_EFFICIENCY(Topic.EFFECT);
 
   private final Topic topic;

@@ -41,6 +41,9 @@ public final class Wording {
       Currency.getAvailableCurrencies().stream()
           .map(Currency::getCurrencyCode)
           .collect(Collectors.toUnmodifiableSet());
+  private static final int NUMBER_DECIMALS = 2;
+  private static final int DAY_DECIMALS = 0;
+  private static final int MINUTE_DECIMALS = 1;
 
   private final Locale locale;
   private final UnitSystem system;
@@ -149,11 +152,12 @@ public final class Wording {
       double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
       return Optional.of(rounded(degrees, 0));
     } else if (figure instanceof Figure.Number number) {
-      return Optional.of(rounded(number.value(), number.decimals()));
+      return Optional.of(rounded(number.value(), decimals(number.decimals(), NUMBER_DECIMALS)));
     } else if (figure instanceof Figure.Days days) {
-      return Optional.of(rounded(days.days(), days.decimals()));
+      return Optional.of(rounded(days.days(), decimals(days.decimals(), DAY_DECIMALS)));
     } else if (figure instanceof Figure.Time time) {
-      return Optional.of(rounded(Minutes.of(time.value()), time.decimals()));
+      return Optional.of(
+          rounded(Minutes.of(time.value()), decimals(time.decimals(), MINUTE_DECIMALS)));
     }
     return Optional.empty();
   }
@@ -161,8 +165,12 @@ public final class Wording {
   private static BigDecimal physical(Figure.Physical physical, UnitSystem units) {
     Quantity<?> value = physical.value();
     UnitStyle style = UnitStyle.of(value, units);
-    int decimals = physical.decimals() == Figure.USUAL ? style.decimals() : physical.decimals();
-    return rounded(style.number().applyAsDouble(value), decimals);
+    return rounded(
+        style.number().applyAsDouble(value), decimals(physical.decimals(), style.decimals()));
+  }
+
+  private static int decimals(int asked, int usual) {
+    return asked == Figure.USUAL ? usual : asked;
   }
 
   /** A figure without its unit. */
@@ -259,12 +267,15 @@ public final class Wording {
   /** A step as a reader would redo it. */
   public WorkedStep step(Step step) {
     String key = "step." + step.kind().name() + ".";
-    List<String> bare = step.inputs().stream().map(figure -> bare(figure, UnitSystem.US)).toList();
     return new WorkedStep(
         messages.get(key + "name"),
         messages.get(key + "formula"),
-        Messages.fill(messages.get(key + "numbers"), bare),
-        figure(step.result(), UnitSystem.US),
+        StepText.fill(
+            messages.get(key + "numbers"), step.inputs(), figure -> bare(figure, UnitSystem.US)),
+        StepText.fill(
+            messages.get(key + "result"),
+            List.of(step.result()),
+            figure -> figure(figure, UnitSystem.US)),
         source(step.source()));
   }
 

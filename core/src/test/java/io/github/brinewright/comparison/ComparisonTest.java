@@ -24,7 +24,8 @@ class ComparisonTest {
 
   private static Comparison compare(List<Offer> offers, double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
-    return PriceList.of(offers).compare(Site.of("h", water, Household.of(people).build()), TARIFF);
+    return PriceList.of(offers)
+        .compare(Site.of("h", water, Household.of(people).build()).build(), TARIFF);
   }
 
   private static List<Offer> offers() {

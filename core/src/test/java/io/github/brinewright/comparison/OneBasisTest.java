@@ -57,7 +57,8 @@ class OneBasisTest {
 
   private static void check(Softener softener, double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
-    Sizer sizer = new Sizer(new HomeLoad(Site.of("h", water, Household.of(people).build())));
+    Sizer sizer =
+        new Sizer(new HomeLoad(Site.of("h", water, Household.of(people).build()).build()));
     Setup.of(softener).forEach(setup -> check(sizer.design(setup)));
   }
 

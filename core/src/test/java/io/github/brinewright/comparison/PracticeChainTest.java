@@ -39,7 +39,8 @@ class PracticeChainTest {
     Comparison comparison =
         PriceList.of(List.of(Offer.unpriced(softener, CurrencyUnit.USD)))
             .compare(
-                Site.of("h", water, Household.of(3).build()), Tariff.placeholder(CurrencyUnit.USD));
+                Site.of("h", water, Household.of(3).build()).build(),
+                Tariff.placeholder(CurrencyUnit.USD));
     Design design = comparison.candidates().get(0).design();
 
     assertThat(comparison.home().compensatedHardness().grainsPerGallon())

@@ -37,9 +37,10 @@ class PriceListTest {
   private static final Tariff TARIFF = Tariff.placeholder(USD);
   private static final Site SITE =
       Site.of(
-          "h",
-          WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18)).build(),
-          Household.of(4).build());
+              "h",
+              WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18)).build(),
+              Household.of(4).build())
+          .build();
 
   private static Softener softener(String id, double cubicFeet, double... dosages) {
     return Softener.withResin(id, Volume.ofCubicFeet(cubicFeet))

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Bill;
-import io.github.brinewright.home.Customer;
-import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
@@ -18,11 +16,13 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
@@ -30,7 +30,6 @@ import java.time.Duration;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -43,24 +42,19 @@ class DesignRuleTest {
   private int people = 3;
   private double bathrooms = 1;
   private double psi = 60;
+  private double fahrenheit = 50;
   private double supplyGpm = 20;
 
   private List<Rule<?>> found(Softener.Builder unit) {
     WaterAnalysis water =
         WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
+            .temperature(Temperature.ofFahrenheit(fahrenheit))
             .build();
     Site site =
-        new Site(
-            "h",
-            Customer.named("h"),
-            water,
-            household(),
-            new Supply(
-                Optional.of(Pressure.ofPsi(psi)),
-                Optional.of(FlowRate.ofGallonsPerMinute(supplyGpm))),
-            FoulingAllowances.USUAL,
-            Hardness.ofGrainsPerGallon(0));
+        Site.of("h", water, household())
+            .supply(Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(supplyGpm)))
+            .build();
     Setup setup = Setup.of(unit.build()).get(0);
     return RuleBook.USUAL
         .findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL)
@@ -149,13 +143,20 @@ class DesignRuleTest {
     psi = 60;
     speaks(DesignRule.PRESSURE_LOSS_HIGH, bed(1).valveLoss(Pressure.ofPsi(20)));
     bathrooms = 20;
-    speaks(DesignRule.FLOW_OUTSIDE_FORMULA, bed(1).vessel(vessel(1.2, 4_000)));
+    fahrenheit = 120;
+    speaks(DesignRule.FLOW_OUTSIDE_FORMULA, bed(1).vessel(vessel(3, 90)).resin(coarse()));
+    fahrenheit = 50;
     bathrooms = 1;
     speaks(DesignRule.BED_SHALLOW, bed(1).vessel(vessel(14, 60)));
     speaks(DesignRule.FREEBOARD_SMALL, bed(1).vessel(vessel(9, 30)));
     speaks(
         DesignRule.DRAIN_FLOW_TOO_SMALL,
         bed(1).drainFlows(List.of(FlowRate.ofGallonsPerMinute(1))));
+  }
+
+  private static Resin coarse() {
+    Resin gel = ShippedResins.STANDARD_GEL;
+    return new Resin("coarse", "Coarse", gel.curve(), Length.ofMillimetres(1.5), gel.beadDensity());
   }
 
   private static Vessel vessel(double diameter, double height) {

@@ -5,9 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Bill;
-import io.github.brinewright.home.Customer;
 import io.github.brinewright.home.Fixture;
-import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
@@ -24,7 +22,6 @@ import io.github.brinewright.quantity.Volume;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -34,8 +31,7 @@ class HomeRuleTest {
   private static final Supply GOOD_SUPPLY = supply(60, 20);
 
   private static Supply supply(double psi, double gpm) {
-    return new Supply(
-        Optional.of(Pressure.ofPsi(psi)), Optional.of(FlowRate.ofGallonsPerMinute(gpm)));
+    return Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(gpm));
   }
 
   private static WaterAnalysis.Builder good(double gpg) {
@@ -52,14 +48,10 @@ class HomeRuleTest {
   private static List<Rule<?>> found(
       WaterAnalysis.Builder water, Household.Builder people, Supply supply, double target) {
     Site site =
-        new Site(
-            "h",
-            Customer.named("h"),
-            water.build(),
-            people.build(),
-            supply,
-            FoulingAllowances.USUAL,
-            Hardness.ofGrainsPerGallon(target));
+        Site.of("h", water.build(), people.build())
+            .supply(supply)
+            .target(Hardness.ofGrainsPerGallon(target))
+            .build();
     return RuleBook.USUAL.findings(new HomeLoad(site)).stream()
         .<Rule<?>>map(Finding::rule)
         .toList();

@@ -55,7 +55,7 @@ class RuleBookTest {
         .limits(limits)
         .build()
         .compare(
-            Site.of("h", water, Household.of(people).build()),
+            Site.of("h", water, Household.of(people).build()).build(),
             Tariff.placeholder(CurrencyUnit.USD));
   }
 
@@ -71,9 +71,9 @@ class RuleBookTest {
     assertThat(finding.severity()).isEqualTo(Severity.CAUTION);
     assertThat(finding.source()).isEqualTo(Sources.DEALER);
     assertThat(finding.code()).isEqualTo("large-household");
-    assertThat(new Wording(Locale.US, UnitSystem.US).finding(finding))
+    assertThat(Wording.of(Locale.US, UnitSystem.US).finding(finding))
         .isEqualTo("With 7 people, ask for a second opinion.");
-    assertThat(new Wording(Locale.CANADA_FRENCH, UnitSystem.METRIC).finding(finding))
+    assertThat(Wording.of(Locale.CANADA_FRENCH, UnitSystem.METRIC).finding(finding))
         .isEqualTo("À 7 personnes, demandez un second avis.");
     assertThat(compare(rules, Limits.USUAL, 6).homeFinding(LARGE_HOUSEHOLD)).isEmpty();
   }
@@ -84,7 +84,7 @@ class RuleBookTest {
         compare(RuleBook.builder().home(LARGE_HOUSEHOLD).build(), Limits.USUAL, 7)
             .homeFinding(LARGE_HOUSEHOLD)
             .orElseThrow();
-    Wording spanish = new Wording(new Locale("es"), UnitSystem.METRIC);
+    Wording spanish = Wording.of(new Locale("es"), UnitSystem.METRIC);
 
     assertThatThrownBy(() -> spanish.finding(finding))
         .isInstanceOf(IllegalArgumentException.class)

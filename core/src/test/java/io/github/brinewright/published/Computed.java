@@ -189,9 +189,6 @@ final class Computed {
                 .loss(metres(0.6096), fluid(62.3 * 16.01846, 1e-9))
                 .psi());
     put("PB-11", Computed::airThroughSpheres);
-    for (String f : new String[] {"40", "50", "60", "68", "77"}) {
-      put("PB-15@" + f, () -> softenerLoss(f) / softenerLoss("68"));
-    }
     put("PB-17", () -> softenerLoss("60"));
   }
 

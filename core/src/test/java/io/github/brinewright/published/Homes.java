@@ -6,7 +6,7 @@ import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.sizing.Effect;
+import io.github.brinewright.sizing.AddedIons;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.Regenerant;
@@ -17,17 +17,18 @@ final class Homes {
   private Homes() {}
 
   static double sodiumAdded(Hardness hardness) {
-    return effect(hardness, Regenerant.SODIUM_CHLORIDE).sodiumAdded().milligramsPerLitre();
+    return added(hardness, Regenerant.SODIUM_CHLORIDE).sodium().milligramsPerLitre();
   }
 
   static double potassiumAdded(Hardness hardness) {
-    return effect(hardness, Regenerant.POTASSIUM_CHLORIDE).potassiumAdded().milligramsPerLitre();
+    return added(hardness, Regenerant.POTASSIUM_CHLORIDE).potassium().milligramsPerLitre();
   }
 
-  private static Effect effect(Hardness hardness, Regenerant regenerant) {
-    Site site = Site.of("h", WaterAnalysis.ofHardness(hardness).build(), Household.of(2).build());
+  private static AddedIons added(Hardness hardness, Regenerant regenerant) {
+    Site site =
+        Site.of("h", WaterAnalysis.ofHardness(hardness).build(), Household.of(2).build()).build();
     Softener softener =
         Softener.withResin("u", Volume.ofCubicFeet(1)).regenerant(regenerant).build();
-    return new Sizer(new HomeLoad(site)).design(Setup.of(softener).get(0)).effect();
+    return new Sizer(new HomeLoad(site)).design(Setup.of(softener).get(0)).addedIons();
   }
 }

@@ -53,7 +53,7 @@ class DosageStudyTest {
             .limits(Limits.builder().shortestDays(shortestDays).build())
             .build()
             .compare(
-                Site.of("h", water, Household.of(people).build()),
+                Site.of("h", water, Household.of(people).build()).build(),
                 Tariff.placeholder(CurrencyUnit.USD));
     for (Candidate candidate : comparison.candidates()) {
       DosageStudy.of(comparison, candidate)

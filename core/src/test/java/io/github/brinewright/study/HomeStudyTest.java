@@ -27,7 +27,8 @@ class HomeStudyTest {
   private static Comparison compare(double gpg, int people) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg)).build();
     return COMPARER.compare(
-        Site.of("h", water, Household.of(people).build()), Tariff.placeholder(CurrencyUnit.USD));
+        Site.of("h", water, Household.of(people).build()).build(),
+        Tariff.placeholder(CurrencyUnit.USD));
   }
 
   private static HomeStudy study(double gpg, int people) {
@@ -145,9 +146,10 @@ class HomeStudyTest {
   void changesThatCannotBeAreNotTried() {
     Site hardest =
         Site.of(
-            "h",
-            WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(190)).build(),
-            Household.of(40).build());
+                "h",
+                WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(190)).build(),
+                Household.of(40).build())
+            .build();
 
     assertThat(WhatIf.WATER_HARDER.site(hardest)).isEmpty();
     assertThat(WhatIf.ONE_PERSON_MORE.site(hardest)).isEmpty();

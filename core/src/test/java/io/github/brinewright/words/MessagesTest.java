@@ -36,7 +36,10 @@ class MessagesTest {
     for (StepKind kind : StepKind.values()) {
       keys.addAll(
           List.of(
-              "step." + kind + ".name", "step." + kind + ".formula", "step." + kind + ".numbers"));
+              "step." + kind + ".name",
+              "step." + kind + ".formula",
+              "step." + kind + ".numbers",
+              "step." + kind + ".result"));
     }
     Arrays.stream(Reason.Kind.values()).forEach(kind -> keys.add("reason." + kind));
     Arrays.stream(Caution.values()).forEach(caution -> keys.add("caution." + caution));

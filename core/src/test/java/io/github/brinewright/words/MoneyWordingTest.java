@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Money of any currency, with as many decimals as it has. */
 class MoneyWordingTest {
-  private final Wording words = new Wording(Locale.US, UnitSystem.US);
+  private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
   @ParameterizedTest
   @CsvSource({
@@ -53,9 +53,10 @@ class MoneyWordingTest {
     Softener softener = Softener.withResin("u", Volume.ofCubicFeet(2)).build();
     Site site =
         Site.of(
-            "h",
-            WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(15)).build(),
-            Household.of(3).build());
+                "h",
+                WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(15)).build(),
+                Household.of(3).build())
+            .build();
     Tariff tariff = Tariff.builder("t", CurrencyUnit.JPY).salt(BigMoney.parse("JPY 61.5")).build();
     Candidate candidate =
         PriceList.of(List.of(Offer.of(softener, Money.parse("JPY 180000")).build()))

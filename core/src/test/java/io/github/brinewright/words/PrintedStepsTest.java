@@ -128,7 +128,7 @@ class PrintedStepsTest {
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(iron))
             .found(Substance.MANGANESE, Concentration.ofMilligramsPerLitre(iron / 4))
             .build();
-    return Site.of("h", water, household.build());
+    return Site.of("h", water, household.build()).build();
   }
 
   private static Tariff tariff() {

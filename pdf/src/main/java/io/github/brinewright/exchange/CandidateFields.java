@@ -113,10 +113,10 @@ final class CandidateFields {
     fields.put(
         "monthsBetweenSaltFillings",
         design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
-    put("sodiumAddedMgPerL", design.effect().sodiumAdded().milligramsPerLitre());
-    put("potassiumAddedMgPerL", design.effect().potassiumAdded().milligramsPerLitre());
-    put("grainsPerLbSalt", design.effect().saltEfficiency().grainsPerPound());
-    put("galPerThousandGrains", design.effect().waterEfficiency().gallonsPerThousandGrains());
+    put("sodiumAddedMgPerL", design.addedIons().sodium().milligramsPerLitre());
+    put("potassiumAddedMgPerL", design.addedIons().potassium().milligramsPerLitre());
+    put("grainsPerLbSalt", design.efficiency().salt().grainsPerPound());
+    put("galPerThousandGrains", design.efficiency().water().gallonsPerThousandGrains());
   }
 
   private void flow() {

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * #schema} says which there are.
  *
  * <pre>{@code
- * Wording words = new Wording(Locale.US, UnitSystem.US);
+ * Wording words = Wording.of(Locale.US, UnitSystem.US);
  * String json = ComparisonJson.one(job.compare(home), words);
  * }</pre>
  */

@@ -3,7 +3,7 @@
  * the data that a document carries.
  *
  * <pre>{@code
- * Wording words = new Wording(Locale.US, UnitSystem.US);
+ * Wording words = Wording.of(Locale.US, UnitSystem.US);
  * for (QuotedHome home : job.homes()) {
  *   String json = ComparisonJson.one(job.compare(home), words);
  *   send(json);

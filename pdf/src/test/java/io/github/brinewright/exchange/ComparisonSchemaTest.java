@@ -28,7 +28,7 @@ class ComparisonSchemaTest {
   private static final Job TOWN = DemoTown.job();
 
   private static Wording words() {
-    return new Wording(Locale.US, UnitSystem.US);
+    return Wording.of(Locale.US, UnitSystem.US);
   }
 
   private static SchemaRegistry registry() {

@@ -39,7 +39,7 @@ class CurrencyTest {
     Simulated one = Simulated.none(job.compare(job.visits().get(0)));
 
     JsonNode json =
-        new ObjectMapper().readTree(ComparisonJson.one(one, new Wording(Locale.US, UnitSystem.US)));
+        new ObjectMapper().readTree(ComparisonJson.one(one, Wording.of(Locale.US, UnitSystem.US)));
     assertThat(json.get("currency").asText()).isEqualTo(currency);
     assertThat(json.at("/candidates/0/price/equipment").decimalValue())
         .isEqualByComparingTo(new BigDecimal(price));

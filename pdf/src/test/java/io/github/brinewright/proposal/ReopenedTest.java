@@ -83,7 +83,7 @@ class ReopenedTest {
   }
 
   private static String json(Comparison comparison) {
-    return ComparisonJson.one(comparison, new Wording(Locale.US, UnitSystem.US));
+    return ComparisonJson.one(comparison, Wording.of(Locale.US, UnitSystem.US));
   }
 
   private static Reason refusal(byte[] pdf) {

@@ -20,7 +20,7 @@ public final class OneHome {
   /** Prints the recommended unit, the reason and how each number was worked out. */
   public static void main(String[] args) {
     WaterAnalysis water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18)).build();
-    Site site = Site.of("A1", water, Household.of(3).bathrooms(2).build());
+    Site site = Site.of("A1", water, Household.of(3).bathrooms(2).build()).build();
     Comparison comparison =
         PriceList.of(BuiltInOffers.all(CurrencyUnit.USD))
             .compare(site, Tariff.placeholder(CurrencyUnit.USD));

@@ -95,8 +95,8 @@ class TownTest {
         numbers.allow(candidate.life().after(year).getAmount());
         numbers.allow(BigDecimal.valueOf(year));
       }
-      numbers.allow(BigDecimal.valueOf(candidate.design().effect().sodiumMilligramsPerGlass()));
-      numbers.allow(BigDecimal.valueOf(candidate.design().effect().sodiumMilligramsPerDay()));
+      numbers.allow(BigDecimal.valueOf(candidate.design().addedIons().sodiumMilligramsPerGlass()));
+      numbers.allow(BigDecimal.valueOf(candidate.design().addedIons().sodiumMilligramsPerDay()));
       numbers.allow(
           BigDecimal.valueOf(comparison.home().site().water().hardness().milligramsPerLitre()));
       comparison.against(candidate).ifPresent(reason -> numbers.allowText(words.reason(reason)));

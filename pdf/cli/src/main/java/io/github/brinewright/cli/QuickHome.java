@@ -95,7 +95,7 @@ final class QuickHome {
     if (bathrooms != null) {
       household.bathrooms(bathrooms);
     }
-    return Site.of("home", water.build(), household.build());
+    return Site.of("home", water.build(), household.build()).build();
   }
 
   private List<Offer> offers(CurrencyUnit currency) {

@@ -24,8 +24,7 @@ enum CandidateRow {
   SERVICE("compare.service", CandidateRow::service),
   LOSS("compare.loss", (kit, o) -> loss(kit, o.design().flow().pressureLoss())),
   EFFICIENCY(
-      "compare.efficiency",
-      (kit, o) -> figure(kit, Figure.of(o.design().effect().saltEfficiency()))),
+      "compare.efficiency", (kit, o) -> figure(kit, Figure.of(o.design().efficiency().salt()))),
   PRICE("compare.price", (kit, o) -> kit.words().about(o.quote().total())),
   YEARLY("compare.yearly", (kit, o) -> kit.words().about(o.yearly().total())),
   LIFE("compare.life", (kit, o) -> kit.words().about(o.life().total())),

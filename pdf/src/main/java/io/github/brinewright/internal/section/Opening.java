@@ -12,7 +12,7 @@ import io.github.brinewright.internal.layout.Block;
 import io.github.brinewright.internal.layout.Columns;
 import io.github.brinewright.internal.layout.Drawing;
 import io.github.brinewright.internal.layout.Paragraph;
-import io.github.brinewright.sizing.Effect;
+import io.github.brinewright.sizing.AddedIons;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -136,14 +136,14 @@ public final class Opening {
   }
 
   private String taste(Candidate candidate) {
-    Effect effect = candidate.design().effect();
+    AddedIons added = candidate.design().addedIons();
     return candidate.design().basis().regenerant() == Regenerant.SODIUM_CHLORIDE
         ? kit.text(
             "opening.tasteText",
-            Figure.of(effect.sodiumMilligramsPerGlass(), 0),
-            Figure.of(effect.sodiumAdded(), 0),
-            Figure.of(effect.sodiumMilligramsPerDay(), 0))
-        : kit.text("opening.tastePotassium", Figure.of(effect.potassiumAdded(), 0));
+            Figure.of(added.sodiumMilligramsPerGlass(), 0),
+            Figure.of(added.sodium(), 0),
+            Figure.of(added.sodiumMilligramsPerDay(), 0))
+        : kit.text("opening.tastePotassium", Figure.of(added.potassium(), 0));
   }
 
   private void nothingToSell(List<Block> blocks) {

@@ -1,0 +1,343 @@
+package io.github.brinewright;
+
+import static java.util.Map.entry;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.demand.CompensatedHardness;
+import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.FixtureUnits;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.demand.PeakFlow;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.hydraulics.Backwash;
+import io.github.brinewright.hydraulics.BeadSettling;
+import io.github.brinewright.hydraulics.Fluid;
+import io.github.brinewright.hydraulics.PackedBed;
+import io.github.brinewright.hydraulics.WaterProperties;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Density;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.FlowVelocity;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Viscosity;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.regeneration.Brine;
+import io.github.brinewright.regeneration.BrineRefill;
+import io.github.brinewright.regeneration.ClockSchedule;
+import io.github.brinewright.regeneration.MeteredSchedule;
+import io.github.brinewright.regeneration.Reserve;
+import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.Setup;
+import io.github.brinewright.sizing.Sizer;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.DosageCurveBasis;
+import io.github.brinewright.softener.RatedCapacityBasis;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.Softener;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** The numbers that the worked examples of the Javadoc print are those that the code computes. */
+class DocExamplesTest {
+  private static final Pattern DOC = Pattern.compile("/\\*\\*(.*?)\\*/", Pattern.DOTALL);
+  private static final Pattern EXAMPLE = Pattern.compile("Example: ([^{]+?)\\.(?= [A-Z@{<]|\\s*$)");
+  private static final Pattern NUMBER = Pattern.compile("(?<![\\p{L}\\d.,])\\d[\\d,]*(?:\\.\\d+)?");
+
+  private static final Temperature SIXTY = Temperature.ofFahrenheit(60);
+  private static final Volume GALLON = Volume.ofGallons(1);
+  private static final DailyVariation USUAL = DailyVariation.USUAL;
+  private static final Fluid THIN = fluid(1000, 1);
+  private static final PackedBed BED = bed(1, 0.8, 0.4);
+  private static final RatedCapacityBasis RATED =
+      new RatedCapacityBasis(grains(32_000), Volume.ofCubicFeet(1), Regenerant.SODIUM_CHLORIDE);
+  private static final BrineRefill REFILL =
+      new BrineRefill(RATED, FlowRate.ofGallonsPerMinute(0.5), Duration.ofSeconds(6));
+  private static final Hardness COMPENSATED = gpg(22.4);
+
+  /** Type and example, as the Javadoc has them, with what the code computes. */
+  private static final Map<String, Supplier<?>> COMPUTED =
+      Map.ofEntries(
+          entry(
+              "BrineTank: 18 in wide, 33 in high, filled to 6 in below the rim → 286 lb of salt",
+              () -> new BrineTank(Length.ofInches(18), Length.ofInches(33)).storage().pounds()),
+          entry(
+              "DosageCurveBasis: 1 ft3 of standard gel at 6 lb/ft3, factor 0.9 → 17,781 grains and"
+                  + " 6 lb",
+              DocExamplesTest::byCurve),
+          entry(
+              "RatedCapacityBasis: 32,000 rated → 25,600 usable, 7.68 lb",
+              () -> List.of(RATED.usable().grains(), RATED.saltPerRegeneration().pounds())),
+          entry(
+              "Regenerant: 7.864 mg/L of sodium, 13.374 mg/L of potassium",
+              () ->
+                  Arrays.stream(Regenerant.values())
+                      .map(salt -> salt.addedForOneGrain().milligramsPerLitre())
+                      .toList()),
+          entry(
+              "ShippedResins: 6 lb/ft3 → 19,756 grains/ft3",
+              () ->
+                  ShippedResins.STANDARD_GEL
+                      .curve()
+                      .at(SaltDosage.ofPoundsPerCubicFoot(6))
+                      .grainsPerCubicFoot()),
+          entry(
+              "IonHardness: Ca 20, Mg 10 → 91.12 mg/L",
+              () -> IonHardness.of(mg(20), mg(10)).milligramsPerLitre()),
+          entry(
+              "CompensatedHardness: 18 + 4 × 0.8 + 6 × 0.2 = 22.4 gpg",
+              () ->
+                  new CompensatedHardness(water(), FoulingAllowances.USUAL)
+                      .value()
+                      .grainsPerGallon()),
+          entry("DailyVariation: 0.461 → 4.705", USUAL::shape),
+          entry(
+              "DailyVariation: 0.95 at 0.457 → 1.851",
+              () -> new DailyVariation(0.457, 0, USUAL.weekdays()).quantile(0.95)),
+          entry("DailyVariation: 1.5 at 0.461 → 0.137", () -> USUAL.exceedance(1.5)),
+          entry("DailyVariation: 1.48 at 0.461 → 0.05", () -> USUAL.excessBeyond(1.48)),
+          entry("DailyVariation: 5 days, 6 → 0.185", () -> USUAL.totalBeyond(5, 6)),
+          entry("DailyVariation: 0.461 → 0.606", USUAL::meanExcess),
+          entry("DailyVariation: 0.05 at 0.461 → 1.480", () -> USUAL.reserveForRisk(0.05)),
+          entry("FixtureUnits: 10 → 14.6 gpm", () -> FixtureUnits.flow(10).gallonsPerMinute()),
+          entry(
+              "FixtureUnits: 2 showers and a lavatory → 3.5",
+              () -> FixtureUnits.of(Map.of(Fixture.SHOWER, 2, Fixture.LAVATORY, 1))),
+          entry(
+              "HomeLoad: 225 gal × 22.4 gpg = 5,040 grains",
+              () -> new HomeLoad(site()).dailyLoad().grains()),
+          entry(
+              "PeakFlow: 2 bathrooms → 9 gpm",
+              () -> new PeakFlow(Household.of(3).bathrooms(2).build()).value().gallonsPerMinute()),
+          entry(
+              "Backwash: 0.60 mm beads of 1,280 kg/m3, 50 % at 50 °F → 5.14 gpm/ft2",
+              () ->
+                  new Backwash(ShippedResins.STANDARD_GEL, Temperature.ofFahrenheit(50), 0.5)
+                      .velocity()
+                      .gallonsPerMinutePerSquareFoot()),
+          entry(
+              "Backwash: 0.475 m from 0.3498 to 0.460 → 0.572 m",
+              () -> Backwash.depthAfter(Length.ofMetres(0.475), 0.3498, 0.460).metres()),
+          entry("BeadSettling: Reynolds 200 → 0.76822", () -> BeadSettling.drag(200)),
+          entry(
+              "BeadSettling: 70 μm, 2,600 kg/m3 in water of 1,000 kg/m3 and 1 mPa s → 4.14 mm/s",
+              () ->
+                  1000
+                      * BeadSettling.terminal(
+                              Length.ofMillimetres(0.07),
+                              Density.ofKilogramsPerCubicMetre(2_600),
+                              THIN)
+                          .metresPerSecond()),
+          entry("BeadSettling: 10 → 3.535", () -> BeadSettling.exponent(10)),
+          entry(
+              "PackedBed: 0.8 mm beads, voidage 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s), 1 m →"
+                  + " 1,338.9 Pa",
+              () -> BED.loss(FlowVelocity.ofMetresPerSecond(1e-3), THIN).pascals()),
+          entry(
+              "PackedBed: 0.8 mm beads, voidage 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s) →"
+                  + " 1.333",
+              () -> BED.reynolds(FlowVelocity.ofMetresPerSecond(1e-3), THIN)),
+          entry(
+              "PackedBed: 1.724 m, voidage 0.42, beads of 1,000 in a gas of 2.374 kg/m3 → 9,783 Pa",
+              () ->
+                  bed(1.724, 1, 0.42)
+                      .liftingLoss(Density.ofKilogramsPerCubicMetre(1_000), fluid(2.374, 1))
+                      .pascals()),
+          entry(
+              "WaterProperties: 20 °C → 998.20 kg/m3",
+              () -> WaterProperties.density(Temperature.ofCelsius(20)).kilogramsPerCubicMetre()),
+          entry(
+              "WaterProperties: 10 °C → 1.307 mPa s",
+              () -> WaterProperties.viscosity(Temperature.ofCelsius(10)).millipascalSeconds()),
+          entry("Brine: 60 °F → 0.26395", () -> Brine.saturation(SIXTY)),
+          entry(
+              "Brine: 20 % at 20 °C → 1,147.8 kg/m3",
+              () -> Brine.density(0.2, Temperature.ofCelsius(20)).kilogramsPerCubicMetre()),
+          entry(
+              "Brine: 1 gal at 60 °F → 2.99 lb",
+              () -> Brine.saltToSaturate(GALLON, SIXTY).pounds()),
+          entry(
+              "Brine: 1 gal at 60 °F → 1.13 gal",
+              () -> Brine.saturatedFrom(GALLON, SIXTY).gallons()),
+          entry(
+              "BrineRefill: 7.68 lb → 2.56 gal → 5.12 min at 0.5 gpm, set 5.2 min, giving 7.8 lb",
+              () ->
+                  List.of(
+                      REFILL.exactWater().gallons(),
+                      Minutes.of(REFILL.exact()),
+                      REFILL.rate().gallonsPerMinute(),
+                      Minutes.of(REFILL.set()),
+                      REFILL.saltGiven().pounds())),
+          entry("ClockSchedule: 25,600 ÷ 5,040 = 5.08 → 5 days", DocExamplesTest::byClock),
+          entry(
+              "MeteredSchedule: 25,600 − 5,040 grains at 22.4 gpg → 918 gal; at 141 gal a day a"
+                  + " delayed control waits 7.1 days",
+              DocExamplesTest::byMeter),
+          entry(
+              "Reserve: 225 gal at 22.4 gpg → 5,040 grains",
+              () -> Reserve.ofDay(Volume.ofGallons(225), COMPENSATED).held().grains()),
+          entry(
+              "Reserve: 5 % at 100 gallons a day of 10 gpg, which vary as usual → 1,480 grains",
+              () -> Reserve.forRisk(0.05, USUAL, Volume.ofGallons(100), gpg(10)).held().grains()),
+          entry(
+              "WeekdayClock: 3 days → Monday, Wednesday, Friday",
+              () -> WeekdayClock.forGap(3).days()),
+          entry(
+              "AddedIons: 10 gpg → 78.6 mg/L of sodium",
+              () -> design(10, 1).addedIons().sodium().milligramsPerLitre()),
+          entry(
+              "Efficiency: 25,600 grains with 7.8 lb → 3,282 grains a pound",
+              () -> design(18, 3).efficiency().salt().grainsPerPound()),
+          entry(
+              "Credit: 1,000,000 at 18 % a year in 15 yearly payments → 196,403 (the same formula"
+                  + " by year)",
+              () -> 1e6 * Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),
+          entry(
+              "Credit: 18 %, 15 → 0.196403",
+              () -> Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),
+          entry("PresentValue: 3 %, 10 years → 0.7441", () -> PresentValue.single(0.03, 10)),
+          entry("PresentValue: 3 %, 10 years → 8.5302", () -> PresentValue.uniform(0.03, 10)),
+          entry(
+              "PresentValue: 3 %, 2 %, 10 years → 9.4813",
+              () -> PresentValue.escalating(0.03, 0.02, 10)));
+
+  private static List<Double> byCurve() {
+    DosageCurveBasis basis =
+        new DosageCurveBasis(
+            ShippedResins.STANDARD_GEL,
+            Volume.ofCubicFeet(1),
+            SaltDosage.ofPoundsPerCubicFoot(6),
+            0.9,
+            Regenerant.SODIUM_CHLORIDE);
+    return List.of(basis.usable().grains(), basis.saltPerRegeneration().pounds());
+  }
+
+  private static List<Double> byClock() {
+    ClockSchedule clock = new ClockSchedule(grains(25_600), grains(5_040), grains(3_000), USUAL);
+    return List.of(clock.exactDays(), (double) clock.setDays());
+  }
+
+  private static List<Double> byMeter() {
+    Volume expected = Volume.ofGallons(141);
+    MeteredSchedule meter =
+        MeteredSchedule.of(Control.METERED_AT_NIGHT, grains(25_600))
+            .reserve(Reserve.ofDay(Volume.ofGallons(225), COMPENSATED))
+            .serving(COMPENSATED, Volume.ofGallons(225), expected);
+    return List.of(
+        meter.setVolume().orElseThrow().gallons(), expected.gallons(), meter.expectedDays());
+  }
+
+  private static Design design(double hardness, int people) {
+    WaterAnalysis water = WaterAnalysis.ofHardness(gpg(hardness)).build();
+    Site site = Site.of("h", water, Household.of(people).build()).build();
+    Softener softener =
+        Softener.withRating("u", grains(32_000)).controls(EnumSet.of(Control.CLOCK)).build();
+    return new Sizer(new HomeLoad(site)).design(Setup.of(softener).get(0));
+  }
+
+  private static Site site() {
+    return Site.of("h", water(), Household.of(3).build()).build();
+  }
+
+  private static WaterAnalysis water() {
+    return WaterAnalysis.ofHardness(gpg(18))
+        .found(Substance.IRON, mg(0.8))
+        .found(Substance.MANGANESE, mg(0.2))
+        .build();
+  }
+
+  private static Hardness gpg(double grains) {
+    return Hardness.ofGrainsPerGallon(grains);
+  }
+
+  private static HardnessAmount grains(double grains) {
+    return HardnessAmount.ofGrains(grains);
+  }
+
+  private static Concentration mg(double perLitre) {
+    return Concentration.ofMilligramsPerLitre(perLitre);
+  }
+
+  private static Fluid fluid(double density, double millipascalSeconds) {
+    return new Fluid(
+        Density.ofKilogramsPerCubicMetre(density),
+        Viscosity.ofMillipascalSeconds(millipascalSeconds));
+  }
+
+  private static PackedBed bed(double metres, double beadMillimetres, double voidage) {
+    return new PackedBed(Length.ofMetres(metres), Length.ofMillimetres(beadMillimetres), voidage);
+  }
+
+  private static List<String> examples() throws IOException {
+    List<String> examples = new ArrayList<>();
+    for (Path file : FormulaDocsTest.files()) {
+      String type = file.getFileName().toString().replace(".java", "");
+      DOC.matcher(Files.readString(file))
+          .results()
+          .map(doc -> doc.group(1).replaceAll("\\n\\s*\\*", " ").replaceAll("\\s+", " ").strip())
+          .flatMap(doc -> EXAMPLE.matcher(doc).results())
+          .forEach(example -> examples.add(type + ": " + example.group(1)));
+    }
+    return examples;
+  }
+
+  @Test
+  void everyExampleOfTheJavadocIsComputed() throws IOException {
+    assertThat(COMPUTED.keySet()).containsExactlyInAnyOrderElementsOf(examples());
+  }
+
+  @Test
+  void theNumbersPrintedAreTheNumbersComputed() {
+    new TreeMap<>(COMPUTED).forEach(DocExamplesTest::check);
+  }
+
+  private static void check(String example, Supplier<?> computed) {
+    String result = example.replaceFirst("^.*?[→=]", "");
+    List<String> printed = NUMBER.matcher(result).results().map(MatchResult::group).toList();
+    List<?> values =
+        computed.get() instanceof Collection<?> several
+            ? List.copyOf(several)
+            : List.of(computed.get());
+    if (printed.isEmpty()) {
+      values.forEach(value -> assertThat(result).containsIgnoringCase(value.toString()));
+      return;
+    }
+    assertThat(printed).as(example).hasSameSizeAs(values);
+    for (int i = 0; i < printed.size(); i++) {
+      BigDecimal shown = new BigDecimal(printed.get(i).replace(",", ""));
+      assertThat((double) values.get(i))
+          .as(example)
+          .isCloseTo(shown.doubleValue(), within(0.5 * Math.pow(10, -shown.scale()) * (1 + 1e-9)));
+    }
+  }
+}

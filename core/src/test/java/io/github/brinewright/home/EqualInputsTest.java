@@ -1,0 +1,197 @@
+package io.github.brinewright.home;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Length;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Power;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.ResinCapacity;
+import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.regeneration.Reserve;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CyclePlan;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.ShippedResins;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.softener.TableCurve;
+import io.github.brinewright.softener.Vessel;
+import io.github.brinewright.trace.Sources;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Equal inputs are equal, anything told otherwise makes another, and all print readably. */
+class EqualInputsTest {
+  private static final Hardness GPG = Hardness.ofGrainsPerGallon(18);
+  private static final Volume FOOT = Volume.ofCubicFeet(1);
+  private static final Length INCHES = Length.ofInches(20);
+  private static final FlowRate GPM = FlowRate.ofGallonsPerMinute(2);
+
+  /** Makes values of one type, no two of which are the same. */
+  private static final List<Supplier<List<Object>>> TYPES =
+      List.of(
+          EqualInputsTest::waters,
+          EqualInputsTest::households,
+          EqualInputsTest::supplies,
+          EqualInputsTest::sites,
+          EqualInputsTest::softeners,
+          EqualInputsTest::curves,
+          EqualInputsTest::reserves);
+
+  private static WaterAnalysis.Builder water() {
+    return WaterAnalysis.ofHardness(GPG);
+  }
+
+  private static List<Object> waters() {
+    return List.of(
+        water().build(),
+        WaterAnalysis.ofHardness(GPG.times(2)).build(),
+        water().from(WaterSource.PRIVATE_WELL).build(),
+        water().bacteria(BacteriaResult.NONE_FOUND).build(),
+        water().found(Substance.IRON, Concentration.ofMilligramsPerLitre(0)).build(),
+        water().found(Substance.SODIUM, Concentration.ofMilligramsPerLitre(0)).build(),
+        water().ph(7).build(),
+        water().temperature(Temperature.ofCelsius(12)).build(),
+        water().date(LocalDate.of(2026, 1, 2)).build());
+  }
+
+  private static Household.Builder people() {
+    return Household.of(3);
+  }
+
+  private static List<Object> households() {
+    return List.of(
+        people().build(),
+        Household.of(4).build(),
+        people().bathrooms(2.5).build(),
+        people().perPersonDaily(Volume.ofGallons(60)).build(),
+        people().bill(new Bill(Volume.ofGallons(9_000), 60)).build(),
+        people().fixture(Fixture.SHOWER, 2).build(),
+        people().softened(SoftenedShare.HOT_WATER).build(),
+        people().away(20).build(),
+        people().guests(2, 0).build(),
+        people().guests(0, 2).build());
+  }
+
+  private static List<Object> supplies() {
+    Pressure psi = Pressure.ofPsi(50);
+    return List.of(
+        Supply.NOT_MEASURED,
+        Supply.NOT_MEASURED.withPressure(psi),
+        Supply.NOT_MEASURED.withFlow(GPM),
+        Supply.of(psi, GPM));
+  }
+
+  private static Site.Builder site() {
+    return Site.of("A1", water().build(), people().build());
+  }
+
+  private static List<Object> sites() {
+    return List.of(
+        site().build(),
+        Site.of("A2", water().build(), people().build()).contact(Customer.named("A1")).build(),
+        site().contact(Customer.named("Someone")).build(),
+        site().build().withHardness(GPG.times(2)),
+        site().build().withPeople(5),
+        site().supply(Supply.NOT_MEASURED.withFlow(GPM)).build(),
+        site()
+            .allowances(
+                new FoulingAllowances(
+                    FoulingAllowances.USUAL.manganese(), FoulingAllowances.USUAL.iron()))
+            .build(),
+        site().target(GPG.times(0.1)).build());
+  }
+
+  private static Softener.Builder unit() {
+    return Softener.withResin("u", FOOT);
+  }
+
+  private static List<Object> softeners() {
+    return Stream.of(
+            unit(),
+            Softener.withResin("v", FOOT).name("u"),
+            unit().name("a name"),
+            unit().resinVolume(FOOT.times(2)),
+            Softener.withRating("u", HardnessAmount.ofGrains(32_000)),
+            Softener.withRating("u", HardnessAmount.ofGrains(32_000)).resinVolume(FOOT),
+            unit().resin(ShippedResins.FINE_MESH),
+            unit().dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(8))),
+            unit().designFactor(0.8),
+            unit().controls(EnumSet.of(Control.CLOCK)),
+            unit().vessel(new Vessel(INCHES, INCHES)),
+            unit().refill(GPM, Duration.ofSeconds(6)),
+            unit().refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofSeconds(7)),
+            unit().serviceFlow(GPM, GPM.times(2)),
+            unit().serviceFlow(GPM.times(2), GPM),
+            unit().valveLoss(Pressure.ofPsi(5)),
+            unit().standby(Power.ofWatts(5)),
+            unit().saltStorage(Mass.ofPounds(200)),
+            unit().brineTank(new BrineTank(INCHES, INCHES)),
+            unit().drainFlows(List.of(GPM)),
+            unit().plan(CyclePlan.EVERYDAY),
+            unit().regenerant(Regenerant.POTASSIUM_CHLORIDE))
+        .<Object>map(Softener.Builder::build)
+        .toList();
+  }
+
+  private static List<Object> curves() {
+    List<TableCurve.Point> two = List.of(point(5, 20_000), point(10, 28_000));
+    List<TableCurve.Point> other = List.of(point(5, 20_000), point(10, 27_000));
+    return List.of(
+        new TableCurve(two, Sources.DEALER),
+        new TableCurve(other, Sources.DEALER),
+        new TableCurve(two, Sources.MICHAUD_2015));
+  }
+
+  private static TableCurve.Point point(double pounds, double grains) {
+    return new TableCurve.Point(
+        SaltDosage.ofPoundsPerCubicFoot(pounds), ResinCapacity.ofGrainsPerCubicFoot(grains));
+  }
+
+  private static List<Object> reserves() {
+    Volume gallons = Volume.ofGallons(200);
+    return List.of(
+        Reserve.NONE,
+        Reserve.ofDay(gallons, GPG),
+        Reserve.forRisk(0.05, DailyVariation.USUAL, gallons, GPG),
+        Reserve.forRisk(0.06, DailyVariation.USUAL, gallons, GPG));
+  }
+
+  static Stream<Supplier<List<Object>>> types() {
+    return TYPES.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("types")
+  void equalInputsAreEqualAndOthersAreNot(Supplier<List<Object>> type) {
+    List<Object> ones = type.get();
+    List<Object> others = type.get();
+
+    assertThat(ones).isEqualTo(others).hasSameHashCodeAs(others);
+    assertThat(new HashSet<>(ones)).as("told apart").hasSameSizeAs(ones);
+    assertThat(ones.get(0)).isNotEqualTo("something else");
+  }
+
+  @ParameterizedTest
+  @MethodSource("types")
+  void allPrintWhatTheyHold(Supplier<List<Object>> type) {
+    assertThat(type.get())
+        .allSatisfy(
+            value -> assertThat(value.toString()).doesNotContain("@").doesNotContain("null"));
+  }
+}
