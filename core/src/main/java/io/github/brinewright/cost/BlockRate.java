@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.joda.money.BigMoney;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A water or sewer rate in steps of monthly use. Fixed charges are left out: they do not change
@@ -96,5 +97,20 @@ public final class BlockRate {
   public BigMoney yearlyCostOf(Volume yearlyUse, Volume more) {
     Volume month = yearlyUse.dividedBy(12);
     return monthly(month.plus(more.dividedBy(12))).minus(monthly(month)).multipliedBy(12);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BlockRate rate && blocks.equals(rate.blocks);
+  }
+
+  @Override
+  public int hashCode() {
+    return blocks.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return blocks.toString();
   }
 }

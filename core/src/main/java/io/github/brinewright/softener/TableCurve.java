@@ -49,6 +49,16 @@ public final class TableCurve implements CapacityCurve {
                 points.stream().mapToDouble(p -> p.capacity().grainsPerCubicFoot()).toArray());
   }
 
+  /** The rows of the table, by rising dosage. */
+  public List<Point> points() {
+    return points;
+  }
+
+  /** Who states the table. */
+  public Source source() {
+    return source;
+  }
+
   private void check() {
     if (points.size() < 2) {
       throw new IllegalArgumentException("a resin table needs at least two dosages");

@@ -61,7 +61,7 @@ public final class Gallery {
   }
 
   private Comparison compare(String id) {
-    return job.compare(job.visit(id).orElseThrow());
+    return job.compare(job.home(id).orElseThrow());
   }
 
   private byte[] proposal(String id, Dealer dealer) {
@@ -79,8 +79,8 @@ public final class Gallery {
   }
 
   private byte[] form(String id, Dealer dealer) throws IOException {
-    QuotedHome visit = job.visit(id).orElseThrow();
-    Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
+    QuotedHome home = job.home(id).orElseThrow();
+    Map<String, String> cells = SiteCells.of(files, home.site().id()).orElseThrow();
     CarriedJob carried = new CarriedJob(Optional.empty(), DAY, Map.of());
     return new VisitSheet(dealer, job.tariffs(), cells, carried).toPdf();
   }

@@ -60,8 +60,8 @@ class StandardsTest {
   }
 
   static Stream<Arguments> homesAndLanguages() {
-    return JOB.visits().stream()
-        .map(visit -> visit.site().id())
+    return JOB.homes().stream()
+        .map(home -> home.site().id())
         .flatMap(id -> Stream.of("en-US", "es-US", "fr-CA").map(tag -> Arguments.of(id, tag)));
   }
 
@@ -74,14 +74,14 @@ class StandardsTest {
 
   /** The same home before a person moved in. */
   private static Comparison other(String id) {
-    QuotedHome visit = JOB.visit(id).orElseThrow();
-    int people = Math.max(1, visit.site().household().people() - 1);
-    return JOB.compare(new QuotedHome(visit.site().withPeople(people), visit.tariff()));
+    QuotedHome home = JOB.home(id).orElseThrow();
+    int people = Math.max(1, home.site().household().people() - 1);
+    return JOB.compare(new QuotedHome(home.site().withPeople(people), home.tariff()));
   }
 
   /** Each kind of document for a home, in a language. */
   static List<byte[]> documents(String id, String tag) {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
     Dealer dealer = dealer(tag);
     return List.of(
         new Proposal(
@@ -124,7 +124,7 @@ class StandardsTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
     byte[] page = new ComparisonPage(comparison, dealer(tag), DAY).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
@@ -152,9 +152,7 @@ class StandardsTest {
   private static CarriedJob carried(String id) {
     try {
       return new CarriedJob(
-          Optional.of(id),
-          DAY,
-          JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
+          Optional.of(id), DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer(), id));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -3,8 +3,10 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.cli.Main;
+import io.github.brinewright.job.Column;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -257,7 +259,10 @@ class VisitFormTest {
       List<String> names = form.getFields().stream().map(PDField::getPartialName).toList();
       assertThat(names)
           .containsAll(
-              SiteCells.columns().stream().filter(column -> !column.equals("fixtures")).toList());
+              SiteColumns.all().stream()
+                  .map(Column::name)
+                  .filter(column -> !column.equals("fixtures"))
+                  .toList());
       assertThat(form.getFields())
           .allSatisfy(field -> assertThat(field.getAlternateFieldName()).isNotBlank());
       assertThat(names).doesNotHaveDuplicates().allMatch(n -> n.equals(n.toLowerCase(Locale.ROOT)));

@@ -71,7 +71,7 @@ final class CompareCommand implements Callable<Integer> {
       return 1;
     }
     String wanted = input.siteOr(site);
-    List<Comparison> comparisons = input.visits(wanted).stream().map(input.job()::compare).toList();
+    List<Comparison> comparisons = input.homes(wanted).stream().map(input.job()::compare).toList();
     print(comparisons, wanted != null, out);
     return input.clean() ? 0 : 1;
   }

@@ -4,12 +4,13 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
-import io.github.brinewright.job.Logo;
+import io.github.brinewright.job.ProblemWords;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -80,7 +82,8 @@ final class JobInput {
     reading.problems().stream()
         .map(problem -> pdf.map(from -> from.describe(problem)).orElse(problem.toString()))
         .forEach(err::println);
-    reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
+    ProblemWords words = new ProblemWords(Locale.ENGLISH);
+    reading.notes().forEach(note -> err.println("note: " + words.say(note)));
     reading.job().flatMap(job -> colourNote(job.dealer().accent())).ifPresent(err::println);
     return this;
   }
@@ -109,18 +112,18 @@ final class JobInput {
       throw new UsageException(
           "the earlier proposal is about home \"" + earlier.site() + "\", not \"" + site + "\"");
     }
-    Comparison before = job().compare(visits(site).get(0));
+    Comparison before = job().compare(homes(site).get(0));
     return Revision.between(before, earlier.date(), now);
   }
 
   /** The job with one home, for a proposal to carry, or without any, for a form. */
   CarriedJob carried(Optional<String> site, LocalDate date) {
-    Optional<Logo> logo = job().dealer().logo();
+    Dealer dealer = job().dealer();
     try {
       Map<String, String> texts =
           site.isPresent()
-              ? JobExcerpt.of(files, logo, site.get())
-              : JobExcerpt.withoutHomes(files, logo);
+              ? JobExcerpt.of(files, dealer, site.get())
+              : JobExcerpt.withoutHomes(files, dealer);
       return new CarriedJob(site, date, texts);
     } catch (IOException unreadable) {
       throw new UsageException("the job cannot be read again: " + unreadable.getMessage());
@@ -157,7 +160,7 @@ final class JobInput {
 
   /** Whether there is a home to work on. */
   boolean hasHomes() {
-    return reading.job().filter(job -> !job.visits().isEmpty()).isPresent();
+    return reading.job().filter(job -> !job.homes().isEmpty()).isPresent();
   }
 
   Job job() {
@@ -165,13 +168,13 @@ final class JobInput {
   }
 
   /** The homes asked for: one by its id, or all. */
-  List<QuotedHome> visits(@Nullable String siteId) {
+  List<QuotedHome> homes(@Nullable String siteId) {
     if (siteId == null) {
-      return job().visits();
+      return job().homes();
     }
     return List.of(
         job()
-            .visit(siteId)
+            .home(siteId)
             .orElseThrow(
                 () ->
                     new UsageException(
@@ -179,8 +182,6 @@ final class JobInput {
   }
 
   private String ids() {
-    return job().visits().stream()
-        .map(visit -> visit.site().id())
-        .collect(Collectors.joining(", "));
+    return job().homes().stream().map(home -> home.site().id()).collect(Collectors.joining(", "));
   }
 }

@@ -93,14 +93,14 @@ final class ProposeCommand implements Callable<Integer> {
       err.println("Nothing was written.");
       return 1;
     }
-    if (since != null && which.all && input.job().visits().size() > 1) {
+    if (since != null && which.all && input.job().homes().size() > 1) {
       throw new UsageException("--since is about one home; name it with --site");
     }
-    List<QuotedHome> visits = input.visits(which.site);
+    List<QuotedHome> homes = input.homes(which.site);
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     LocalDate day = dated.day();
-    int failed = writeAll(visits, visit -> write(visit, input, target, day));
+    int failed = writeAll(homes, home -> write(home, input, target, day));
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
     spec.commandLine()
         .getOut()
@@ -109,7 +109,7 @@ final class ProposeCommand implements Callable<Integer> {
                 + " written to "
                 + target
                 + ": "
-                + (visits.size() - failed)
+                + (homes.size() - failed)
                 + refused);
     return input.clean() && failed == 0 ? 0 : 1;
   }
@@ -122,17 +122,17 @@ final class ProposeCommand implements Callable<Integer> {
     }
   }
 
-  private int writeAll(List<QuotedHome> visits, Consumer<QuotedHome> writing) {
-    Progress progress = new Progress(visits.size(), which.all);
+  private int writeAll(List<QuotedHome> homes, Consumer<QuotedHome> writing) {
+    Progress progress = new Progress(homes.size(), which.all);
     int failed = 0;
-    for (QuotedHome visit : visits) {
+    for (QuotedHome home : homes) {
       try {
-        writing.accept(visit);
+        writing.accept(home);
       } catch (RuntimeException failure) {
         failed++;
         spec.commandLine()
             .getErr()
-            .println("home " + visit.site().id() + ": not written: " + failure.getMessage());
+            .println("home " + home.site().id() + ": not written: " + failure.getMessage());
       }
       progress.step();
     }
@@ -140,13 +140,13 @@ final class ProposeCommand implements Callable<Integer> {
     return failed;
   }
 
-  private void write(QuotedHome visit, JobInput input, Path target, LocalDate day) {
-    Comparison comparison = input.job().compare(visit);
-    String name = (onePage ? "comparison-" : "proposal-") + visit.site().id() + ".pdf";
+  private void write(QuotedHome home, JobInput input, Path target, LocalDate day) {
+    Comparison comparison = input.job().compare(home);
+    String name = (onePage ? "comparison-" : "proposal-") + home.site().id() + ".pdf";
     byte[] pdf =
         onePage
-            ? new ComparisonPage(comparison, input.job().dealerFor(visit), day).toPdf()
-            : proposal(comparison, visit, input, day);
+            ? new ComparisonPage(comparison, input.job().dealerFor(home), day).toPdf()
+            : proposal(comparison, home, input, day);
     try {
       SafeFile.write(target.resolve(name), pdf);
     } catch (IOException failure) {
@@ -159,15 +159,15 @@ final class ProposeCommand implements Callable<Integer> {
         .map(earlier -> JobInput.read(earlier, spec.commandLine().getErr()).revisedBy(now));
   }
 
-  private byte[] proposal(Comparison comparison, QuotedHome visit, JobInput input, LocalDate day) {
+  private byte[] proposal(Comparison comparison, QuotedHome home, JobInput input, LocalDate day) {
     return new Proposal(
             comparison,
             input.job().study(comparison),
-            input.job().dealerFor(visit),
+            input.job().dealerFor(home),
             day,
             withoutData
                 ? Optional.empty()
-                : Optional.of(input.carried(Optional.of(visit.site().id()), day)),
+                : Optional.of(input.carried(Optional.of(home.site().id()), day)),
             revision(comparison))
         .toPdf();
   }

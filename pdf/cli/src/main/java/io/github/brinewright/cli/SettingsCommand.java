@@ -65,8 +65,8 @@ final class SettingsCommand implements Callable<Integer> {
     if (home == null) {
       throw new UsageException("name a home with --site");
     }
-    QuotedHome visit = input.visits(home).get(0);
-    Comparison comparison = input.job().compare(visit);
+    QuotedHome quoted = input.homes(home).get(0);
+    Comparison comparison = input.job().compare(quoted);
     var candidate =
         comparison.candidates().stream()
             .filter(each -> each.softener().id().equals(unit))

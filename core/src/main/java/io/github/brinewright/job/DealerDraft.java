@@ -1,0 +1,41 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Terms;
+import io.github.brinewright.finding.Limits;
+import io.github.brinewright.quantity.Pressure;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What dealer.properties says, key by key. */
+final class DealerDraft {
+  final Dealer.Builder dealer = Dealer.UNNAMED.change();
+  final List<String> contact = new ArrayList<>();
+  String logo = "";
+  BigDecimal tax = BigDecimal.ZERO;
+  boolean taxOnInstallation;
+  BigDecimal deposit = BigDecimal.ZERO;
+  BigDecimal creditRate = BigDecimal.ZERO;
+  int creditMonths;
+  int years = Terms.USUAL.years();
+  double discount = Terms.USUAL.discountRate();
+  double shortestDays = Limits.USUAL.shortestDays();
+  Pressure lowestPressure = Limits.USUAL.lowestPressure();
+  double reserveRisk;
+
+  Dealer builtDealer() {
+    return dealer.contact(contact).build();
+  }
+
+  Terms builtTerms() {
+    Optional<Credit> credit =
+        creditMonths == 0 ? Optional.empty() : Optional.of(new Credit(creditRate, creditMonths));
+    return new Terms(tax, taxOnInstallation, deposit, credit, years, discount);
+  }
+
+  Limits builtLimits() {
+    return new Limits(shortestDays, lowestPressure, reserveRisk);
+  }
+}

@@ -1,0 +1,51 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.BlockRate;
+import io.github.brinewright.cost.Escalation;
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.quantity.Volume;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+
+/** What a row of tariffs.csv says, column by column, until the tariff can be built from it. */
+final class TariffDraft {
+  /** What is taken for empty cells; the numbers are the same in every currency. */
+  static final Tariff USUAL = Tariff.placeholder(CurrencyUnit.USD);
+
+  String id = "";
+  String name = "";
+  List<BigDecimal> waterPrices = List.of(BigDecimal.ZERO);
+  List<BigDecimal> sewerPrices = List.of(BigDecimal.ZERO);
+  List<Volume> waterSteps = List.of();
+  List<Volume> sewerSteps = List.of();
+  BigDecimal salt = USUAL.salt().getAmount();
+  BigDecimal potassium = USUAL.potassium().getAmount();
+  BigDecimal electricity = USUAL.perKilowattHour().getAmount();
+  double saltRise = Escalation.USUAL.salt();
+  double waterRise = Escalation.USUAL.water();
+
+  Tariff build(CurrencyUnit currency) {
+    return new Tariff(
+        id,
+        name.isEmpty() ? id : name,
+        rate(waterPrices, waterSteps, currency),
+        rate(sewerPrices, sewerSteps, currency),
+        BigMoney.of(currency, salt),
+        BigMoney.of(currency, potassium),
+        BigMoney.of(currency, electricity),
+        new Escalation(saltRise, waterRise));
+  }
+
+  private static BlockRate rate(
+      List<BigDecimal> prices, List<Volume> steps, CurrencyUnit currency) {
+    List<BlockRate.Block> blocks = new ArrayList<>();
+    for (int i = 0; i < prices.size(); i++) {
+      Volume upTo = i < steps.size() ? steps.get(i) : BlockRate.UNLIMITED;
+      blocks.add(new BlockRate.Block(upTo, BigMoney.of(currency, prices.get(i))));
+    }
+    return new BlockRate(blocks);
+  }
+}
