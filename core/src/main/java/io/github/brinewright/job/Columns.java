@@ -17,13 +17,15 @@ import java.util.function.Function;
  */
 final class Columns<D, S> {
   private record Entry<D, S, T>(
-      Column column, Format<T> format, BiConsumer<D, T> set, Function<S, Optional<T>> get) {
+      Column column, Typed<T> typed, BiConsumer<D, T> set, Function<S, Optional<T>> get) {
     void read(Row row, D draft) {
-      row.read(column, format).ifPresent(value -> set.accept(draft, value));
+      row.read(column, typed.format())
+          .or(typed::usual)
+          .ifPresent(value -> set.accept(draft, value));
     }
 
     String write(S source) {
-      return get.apply(source).map(format::write).orElse("");
+      return get.apply(source).map(typed.format()::write).orElse("");
     }
   }
 
@@ -43,7 +45,7 @@ final class Columns<D, S> {
 
   /** Adds a column that may be left empty. */
   <T> Columns<D, S> add(Typed<T> column, BiConsumer<D, T> set, Function<S, Optional<T>> get) {
-    entries.add(new Entry<>(column.in(file, part), column.format(), set, get));
+    entries.add(new Entry<>(column.in(file, part), column, set, get));
     return this;
   }
 
@@ -72,7 +74,10 @@ final class Columns<D, S> {
     return all().get(names().indexOf(name));
   }
 
-  /** Puts all values of a row into a draft, noting whatever is wrong. */
+  /**
+   * Puts all values of a row into a draft, the usual ones for empty cells, noting whatever is
+   * wrong.
+   */
   void read(Row row, D draft) {
     entries.forEach(entry -> entry.read(row, draft));
   }

@@ -7,7 +7,9 @@ import io.github.brinewright.quantity.Pressure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What dealer.properties says, key by key. */
 final class DealerDraft {
@@ -19,10 +21,10 @@ final class DealerDraft {
   BigDecimal deposit = BigDecimal.ZERO;
   BigDecimal creditRate = BigDecimal.ZERO;
   int creditMonths;
-  int years = Terms.USUAL.years();
-  double discount = Terms.USUAL.discountRate();
-  double shortestDays = Limits.USUAL.shortestDays();
-  Pressure lowestPressure = Limits.USUAL.lowestPressure();
+  int years;
+  double discount;
+  double shortestDays;
+  @Nullable Pressure lowestPressure;
   double reserveRisk;
 
   Dealer builtDealer() {
@@ -36,6 +38,6 @@ final class DealerDraft {
   }
 
   Limits builtLimits() {
-    return new Limits(shortestDays, lowestPressure, reserveRisk);
+    return new Limits(shortestDays, Objects.requireNonNull(lowestPressure), reserveRisk);
   }
 }

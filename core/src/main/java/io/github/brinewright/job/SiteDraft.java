@@ -36,9 +36,9 @@ final class SiteDraft {
   @Nullable Hardness hardness;
   @Nullable Pressure pressure;
   @Nullable FlowRate flow;
-  Hardness target = Hardness.ofGrainsPerGallon(0);
-  FoulingAllowance iron = FoulingAllowances.USUAL.iron();
-  FoulingAllowance manganese = FoulingAllowances.USUAL.manganese();
+  @Nullable Hardness target;
+  @Nullable FoulingAllowance iron;
+  @Nullable FoulingAllowance manganese;
 
   private final List<Consumer<WaterAnalysis.Builder>> water = new ArrayList<>();
   private final List<Consumer<Household.Builder>> household = new ArrayList<>();
@@ -60,8 +60,8 @@ final class SiteDraft {
         builtWater(),
         builtHousehold(),
         new Supply(Optional.ofNullable(pressure), Optional.ofNullable(flow)),
-        new FoulingAllowances(iron, manganese),
-        target);
+        new FoulingAllowances(Objects.requireNonNull(iron), Objects.requireNonNull(manganese)),
+        Objects.requireNonNull(target));
   }
 
   private WaterAnalysis builtWater() {

@@ -67,7 +67,9 @@ final class SiteReader {
     if (row.isWhole() && row.has(GPG.name()) == row.has(MG_PER_L.name())) {
       row.note(
           GPG.name(), "", ProblemCode.HARDNESS_NEEDED, new Argument.ColumnName(MG_PER_L.name()));
-    } else if (draft.hardness != null && draft.target.compareTo(draft.hardness) >= 0) {
+    } else if (draft.target != null
+        && draft.hardness != null
+        && draft.target.compareTo(draft.hardness) >= 0) {
       row.note(
           TARGET.name(),
           row.cell(TARGET.name()).orElse(""),

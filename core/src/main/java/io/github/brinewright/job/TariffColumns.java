@@ -9,11 +9,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
 
 /** The columns of tariffs.csv: one row for each tariff; rates in steps are lists. */
 public final class TariffColumns {
   private static final double HIGHEST_PRICE = 1_000;
   private static final double LONGEST_STEP = 1_000_000;
+
+  /** What is taken for empty cells; the numbers are the same in every currency. */
+  private static final Tariff USUAL = Tariff.placeholder(CurrencyUnit.USD);
 
   /** All of them. */
   static final Columns<TariffDraft, Tariff> COLUMNS =
@@ -37,16 +41,15 @@ public final class TariffColumns {
               (draft, steps) -> draft.sewerSteps = steps,
               tariff -> steps(tariff.sewer()))
           .always(
-              price("salt_price_per_lb").usual(TariffDraft.USUAL.salt().getAmount()),
+              price("salt_price_per_lb").usual(USUAL.salt().getAmount()),
               (draft, price) -> draft.salt = price,
               amount(Tariff::salt))
           .always(
-              price("potassium_price_per_lb").usual(TariffDraft.USUAL.potassium().getAmount()),
+              price("potassium_price_per_lb").usual(USUAL.potassium().getAmount()),
               (draft, price) -> draft.potassium = price,
               amount(Tariff::potassium))
           .always(
-              price("electricity_price_per_kwh")
-                  .usual(TariffDraft.USUAL.perKilowattHour().getAmount()),
+              price("electricity_price_per_kwh").usual(USUAL.perKilowattHour().getAmount()),
               (draft, price) -> draft.electricity = price,
               amount(Tariff::perKilowattHour))
           .always(

@@ -12,20 +12,17 @@ import org.joda.money.CurrencyUnit;
 
 /** What a row of tariffs.csv says, column by column, until the tariff can be built from it. */
 final class TariffDraft {
-  /** What is taken for empty cells; the numbers are the same in every currency. */
-  static final Tariff USUAL = Tariff.placeholder(CurrencyUnit.USD);
-
   String id = "";
   String name = "";
-  List<BigDecimal> waterPrices = List.of(BigDecimal.ZERO);
-  List<BigDecimal> sewerPrices = List.of(BigDecimal.ZERO);
+  List<BigDecimal> waterPrices = List.of();
+  List<BigDecimal> sewerPrices = List.of();
   List<Volume> waterSteps = List.of();
   List<Volume> sewerSteps = List.of();
-  BigDecimal salt = USUAL.salt().getAmount();
-  BigDecimal potassium = USUAL.potassium().getAmount();
-  BigDecimal electricity = USUAL.perKilowattHour().getAmount();
-  double saltRise = Escalation.USUAL.salt();
-  double waterRise = Escalation.USUAL.water();
+  BigDecimal salt = BigDecimal.ZERO;
+  BigDecimal potassium = BigDecimal.ZERO;
+  BigDecimal electricity = BigDecimal.ZERO;
+  double saltRise;
+  double waterRise;
 
   Tariff build(CurrencyUnit currency) {
     return new Tariff(

@@ -7,11 +7,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A column with the format of its cells, before it belongs to a file.
@@ -25,7 +27,7 @@ final class Typed<T> {
   private String unit = "";
   private Bounds bounds = Bounds.NONE;
   private List<Enum<?>> choices = List.of();
-  private String usual = "";
+  private @Nullable T usual;
   private boolean needed;
 
   private Typed(String name, Kind kind, Format<T> format) {
@@ -164,7 +166,7 @@ final class Typed<T> {
 
   /** What is taken where the cell is empty. */
   Typed<T> usual(T value) {
-    usual = format.write(value);
+    usual = value;
     return this;
   }
 
@@ -174,11 +176,17 @@ final class Typed<T> {
     return this;
   }
 
+  /** What is taken where the cell is empty. */
+  Optional<T> usual() {
+    return Optional.ofNullable(usual);
+  }
+
   Format<T> format() {
     return format;
   }
 
   Column in(String file, String part) {
-    return new Column(file, name, kind, unit, bounds, choices, usual, needed, part);
+    String otherwise = usual().map(format::write).orElse("");
+    return new Column(file, name, kind, unit, bounds, choices, otherwise, needed, part);
   }
 }

@@ -4,12 +4,10 @@ import io.github.brinewright.cost.Offer;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
-import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Resin;
-import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
 import java.math.BigDecimal;
@@ -26,12 +24,12 @@ import org.jspecify.annotations.Nullable;
 /** What a row of units.csv says, column by column, until the unit can be built from it. */
 final class UnitDraft {
   String id = "";
-  String resinId = ShippedResins.STANDARD_GEL.id();
+  String resinId = "";
   List<SaltDosage> dosages = List.of();
   @Nullable Volume resinVolume;
   @Nullable HardnessAmount rated;
-  FlowRate refillRate = FlowRate.ofGallonsPerMinute(0.5);
-  Duration refillStep = Minutes.toDuration(0.1);
+  @Nullable FlowRate refillRate;
+  @Nullable Duration refillStep;
   @Nullable Length vesselDiameter;
   @Nullable Length vesselHeight;
   @Nullable Length tankDiameter;
@@ -51,7 +49,10 @@ final class UnitDraft {
   }
 
   Offer build(Resin resin, CurrencyUnit currency) {
-    Softener.Builder unit = bed().resin(resin).refill(refillRate, refillStep);
+    Softener.Builder unit =
+        bed()
+            .resin(resin)
+            .refill(Objects.requireNonNull(refillRate), Objects.requireNonNull(refillStep));
     settings.forEach(setting -> setting.accept(unit));
     if (vesselDiameter != null && vesselHeight != null) {
       unit.vessel(new Vessel(vesselDiameter, vesselHeight));
