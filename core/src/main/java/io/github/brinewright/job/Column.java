@@ -36,7 +36,7 @@ public record Column(
     String part) {
   /** What is written in a cell. */
   public enum Kind {
-    /** 1 to 40 letters, digits, hyphens or underscores. */
+    /** 1 to 40 letters, digits, points, hyphens or underscores. */
     SHORT_NAME,
     /** One plain line. */
     TEXT,

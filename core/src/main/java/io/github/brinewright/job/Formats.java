@@ -21,7 +21,8 @@ import org.joda.money.IllegalCurrencyException;
 /** Texts, dates and choices in cells. */
 final class Formats {
   private static final Pattern FORMULA = Pattern.compile("^[=@].*|^[+-][^\\d(\\s].*");
-  private static final Pattern SHORT_NAME = Pattern.compile("[\\p{L}\\p{N}_-]{1,40}");
+  private static final Pattern SHORT_NAME =
+      Pattern.compile("[\\p{L}\\p{N}_-][\\p{L}\\p{N}._-]{0,39}");
   private static final Pattern COLOUR = Pattern.compile("#[0-9A-Fa-f]{6}");
   private static final Pattern COUNT = Pattern.compile("\\d{1,3}");
 
@@ -39,7 +40,7 @@ final class Formats {
                 : Optional.of(cell.text());
           });
 
-  /** Letters, digits, hyphens and underscores. */
+  /** Letters, digits, points, hyphens and underscores. */
   static final Format<String> SHORT_NAME_TEXT = matching(SHORT_NAME, ProblemCode.NOT_A_SHORT_NAME);
 
   /** A number sign and six hexadecimal digits. */

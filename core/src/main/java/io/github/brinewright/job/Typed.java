@@ -84,9 +84,13 @@ final class Typed<T> {
     return new Typed<>(name, Kind.AMOUNT, format).within(lowPercent, highPercent).unit("%");
   }
 
-  /** A rate in per cent, kept as a fraction that is a double. */
+  /** A rate in per cent, kept as a fraction that is a double; the point is moved exactly. */
   static Typed<Double> percent(String name, double low, double high) {
-    return number(name, low, high, percent -> percent / 100, fraction -> fraction * 100).unit("%");
+    Format<Double> format =
+        NumberFormats.AMOUNT.as(
+            percent -> percent.movePointLeft(2).doubleValue(),
+            fraction -> BigDecimal.valueOf(fraction).movePointRight(2));
+    return new Typed<>(name, Kind.AMOUNT, format).within(low, high).unit("%");
   }
 
   static Typed<LocalDate> date(String name) {
