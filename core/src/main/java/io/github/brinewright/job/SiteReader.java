@@ -79,7 +79,7 @@ final class SiteReader {
   }
 
   private Optional<Tariff> tariff(Row row, SiteDraft draft) {
-    if (draft.tariffId.isEmpty()) {
+    if (draft.tariffId.isEmpty() || draft.tariffId.equals(otherwise.id())) {
       return Optional.of(otherwise);
     }
     Tariff tariff = tariffs.get(draft.tariffId);

@@ -319,7 +319,7 @@ class JobRoundTripTest {
             written.prices().offers().stream().map(offer -> offer.softener().vessel()).toList());
   }
 
-  @Property(tries = 150)
+  @Property(tries = 60)
   void whatIsWrittenIsReadBackEqual(@ForAll long seed) {
     Job job = new Chance(new Random(seed)).job();
 

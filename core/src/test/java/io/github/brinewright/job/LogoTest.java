@@ -204,19 +204,21 @@ class LogoTest {
         .isEqualTo(Logo.MOST_PIXELS);
   }
 
-  /** As in a container that may write nowhere: ImageIO would keep its copy in a file. */
+  /** As in a container that may write nowhere: there ImageIO fails, which keeps a file. */
   @Test
   void aGoodLogoIsTakenWhereNothingCanBeWritten(@TempDir Path folder) throws IOException {
     byte[] png = encoded(of(BufferedImage.TYPE_INT_ARGB), "png");
-    Path nowhere = Files.createFile(folder.resolve("file"));
-    String before = System.getProperty("java.io.tmpdir");
-    File cache = ImageIO.getCacheDirectory();
+    Path gone = Files.createDirectory(folder.resolve("gone"));
+    File before = ImageIO.getCacheDirectory();
     try {
-      System.setProperty("java.io.tmpdir", nowhere.toString());
+      ImageIO.setCacheDirectory(gone.toFile());
+      Files.delete(gone);
+      assertThatThrownBy(() -> ImageIO.read(new ByteArrayInputStream(png)))
+          .isInstanceOf(IOException.class);
+
       assertThat(Logo.of("logo.png", png).width()).isEqualTo(30);
     } finally {
-      System.setProperty("java.io.tmpdir", before);
-      ImageIO.setCacheDirectory(cache);
+      ImageIO.setCacheDirectory(before);
     }
   }
 

@@ -179,6 +179,19 @@ class VisitFormTest {
   }
 
   @Test
+  void aFormSaysWhatIsWrongInItsOwnLanguage() throws IOException {
+    Path job = Files.createDirectory(folder.resolve("es"));
+    Files.writeString(job.resolve("dealer.properties"), "locale=es-US\n");
+    Path form = filled(blank(job.toString()), Map.of("site_id", "A", "people", "99"));
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("filled.pdf, campo \"Personas *\": \"99\" debe estar entre 1 y 40")
+        .contains("hace falta, o bien \"Dureza, mg/L")
+        .doesNotContain("must be");
+  }
+
+  @Test
   void aFormWithoutItsFieldsIsExplained() throws IOException {
     Path flat = folder.resolve("flat.pdf");
     try (PDDocument document = Loader.loadPDF(blank(JOB).toFile())) {
