@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import org.joda.money.BigMoney;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A water or sewer rate in steps of monthly use, all in one currency. Fixed charges are left out:
@@ -140,7 +141,7 @@ public final class BlockRate {
   }
 
   @Override
-  public boolean equals(Object other) {
+  public boolean equals(@Nullable Object other) {
     return other instanceof BlockRate rate && blocks.equals(rate.blocks);
   }
 

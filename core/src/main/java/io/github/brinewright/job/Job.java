@@ -4,52 +4,77 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.study.HomeStudy;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
- * A job folder that was read.
+ * Homes to be quoted, with a dealer and a price list: read from files by {@link JobFolder}, or
+ * built from objects. Immutable.
  *
- * @param visits the homes, in the order of the file; those with errors are left out
- * @param comparer the dealer's offers, terms and limits
- * @param dealer who makes the proposals
- * @param tariffs that a home may name, in the order of the file
- * @param notes what was taken from built-in defaults, for the person at the screen
- * @param files that it was read from, for documents to carry; none for a job made otherwise
+ * <pre>{@code
+ * Job job = Job.of(PriceList.of(offers)).dealer(dealer).home(new QuotedHome(site, tariff)).build();
+ * Comparison comparison = job.compare(job.homes().get(0));
+ * JobFiles files = job.files();
+ * }</pre>
  */
-public record Job(
-    List<QuotedHome> visits,
-    PriceList comparer,
-    Dealer dealer,
-    List<Tariff> tariffs,
-    List<String> notes,
-    JobFiles files) {
-  /** Keeps its own copies of the lists. */
-  public Job {
-    visits = List.copyOf(visits);
-    tariffs = List.copyOf(tariffs);
-    notes = List.copyOf(notes);
+public final class Job {
+  private final List<QuotedHome> homes;
+  private final PriceList prices;
+  private final Dealer dealer;
+  private final List<Tariff> tariffs;
+  private final @Nullable JobFiles origin;
+
+  private Job(Builder builder) {
+    origin = builder.origin;
+    homes = List.copyOf(builder.homes);
+    prices = builder.prices;
+    dealer = builder.dealer;
+    tariffs = builder.allTariffs();
+    JobChecks.check(this);
   }
 
-  /** A job that was not read from files. */
-  public Job(
-      List<QuotedHome> visits,
-      PriceList comparer,
-      Dealer dealer,
-      List<Tariff> tariffs,
-      List<String> notes) {
-    this(visits, comparer, dealer, tariffs, notes, JobFiles.of(Map.of()));
+  /** A job without homes, of an unnamed dealer who sells by a price list. */
+  public static Builder of(PriceList prices) {
+    return new Builder(prices);
   }
 
-  /** Compares the candidates of one home. */
-  public Comparison compare(QuotedHome visit) {
-    return comparer.compare(visit.site(), visit.tariff());
+  /** The homes, in their order; of a job that was read, those without errors. */
+  public List<QuotedHome> homes() {
+    return homes;
+  }
+
+  /** The home of an id. */
+  public Optional<QuotedHome> home(String siteId) {
+    return homes.stream().filter(home -> home.site().id().equals(siteId)).findFirst();
+  }
+
+  /** The dealer's offers, terms and limits. */
+  public PriceList prices() {
+    return prices;
+  }
+
+  /** Who makes the documents. */
+  public Dealer dealer() {
+    return dealer;
   }
 
   /** The dealer, writing in the language of a home. */
-  public Dealer dealerFor(QuotedHome visit) {
-    return visit.language().map(dealer::writing).orElse(dealer);
+  public Dealer dealerFor(QuotedHome home) {
+    return home.language().map(dealer::writing).orElse(dealer);
+  }
+
+  /** Tariffs that a home may name; none where placeholder prices stand in. */
+  public List<Tariff> tariffs() {
+    return tariffs;
+  }
+
+  /** Compares the candidates of one home. */
+  public Comparison compare(QuotedHome home) {
+    return prices.compare(home.site(), home.tariff());
   }
 
   /** Studies a year in the home with its recommended candidate; empty when there is none. */
@@ -57,8 +82,103 @@ public record Job(
     return HomeStudy.of(comparison, HomeStudy.USUAL_YEARS);
   }
 
-  /** The home of an id. */
-  public Optional<QuotedHome> visit(String siteId) {
-    return visits.stream().filter(visit -> visit.site().id().equals(siteId)).findFirst();
+  /**
+   * The files that this job is read from again, as a document carries them: those that it was read
+   * from or, for a job built from objects, new ones.
+   *
+   * @throws IllegalArgumentException when something in it cannot stand in a file, as a resin whose
+   *     curve is no table, a name of several lines, or a number outside the range of its column
+   */
+  public JobFiles files() {
+    return origin == null ? JobWriter.files(this) : origin;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Job job
+        && homes.equals(job.homes)
+        && prices.equals(job.prices)
+        && dealer.equals(job.dealer)
+        && tariffs.equals(job.tariffs);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(homes, prices, dealer, tariffs);
+  }
+
+  @Override
+  public String toString() {
+    return "a job of " + dealer.name() + " with homes " + homes.size();
+  }
+
+  /** Collects a job. */
+  public static final class Builder {
+    private final PriceList prices;
+    private final List<QuotedHome> homes = new ArrayList<>();
+    private final List<Tariff> tariffs = new ArrayList<>();
+    private Dealer dealer = Dealer.UNNAMED;
+    private @Nullable JobFiles origin;
+
+    private Builder(PriceList prices) {
+      this.prices = prices;
+    }
+
+    /** The files that the job was read from. */
+    Builder readFrom(JobFiles files) {
+      origin = files;
+      return this;
+    }
+
+    /** Who makes the documents; an unnamed dealer unless set. */
+    public Builder dealer(Dealer maker) {
+      dealer = maker;
+      return this;
+    }
+
+    /** Adds a home; its tariff comes with it. */
+    public Builder home(QuotedHome home) {
+      homes.add(home);
+      return this;
+    }
+
+    /** Adds homes in their order. */
+    public Builder homes(List<QuotedHome> several) {
+      homes.addAll(several);
+      return this;
+    }
+
+    /** Adds a tariff that a home may name. */
+    public Builder tariff(Tariff tariff) {
+      tariffs.add(tariff);
+      return this;
+    }
+
+    /** Adds tariffs in their order; the first one holds for homes that name none. */
+    public Builder tariffs(List<Tariff> several) {
+      tariffs.addAll(several);
+      return this;
+    }
+
+    /**
+     * The finished job; later calls of this builder do not change it.
+     *
+     * @throws IllegalArgumentException when two homes or two tariffs have one id, or prices are in
+     *     another currency than the dealer's
+     */
+    public Job build() {
+      return new Job(this);
+    }
+
+    /** The tariffs named and those of the homes; none where only placeholder prices are used. */
+    private List<Tariff> allTariffs() {
+      Tariff placeholder = Tariff.placeholder(dealer.currency());
+      if (tariffs.isEmpty() && homes.stream().allMatch(home -> home.tariff().equals(placeholder))) {
+        return List.of();
+      }
+      return Stream.concat(tariffs.stream(), homes.stream().map(QuotedHome::tariff))
+          .distinct()
+          .toList();
+    }
   }
 }

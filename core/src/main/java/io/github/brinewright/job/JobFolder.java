@@ -3,12 +3,12 @@ package io.github.brinewright.job;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.job.Problem.Argument;
 import io.github.brinewright.softener.Resin;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -18,7 +18,7 @@ import org.joda.money.CurrencyUnit;
 public final class JobFolder {
   private final JobFiles files;
   private final List<Problem> problems = new ArrayList<>();
-  private final List<String> notes = new ArrayList<>();
+  private final List<Note> notes = new ArrayList<>();
 
   private JobFolder(JobFiles files) {
     this.files = files;
@@ -52,51 +52,54 @@ public final class JobFolder {
   }
 
   private JobReading read(boolean withHomes) {
-    if (withHomes && !files.has(SiteReader.SHAPE.file())) {
-      problems.add(TextFile.whole(SiteReader.SHAPE.file(), "is not in " + files.place()));
-      return new JobReading(Optional.empty(), problems, 0);
+    if (withHomes && !files.has(SiteCells.FILE)) {
+      Argument place = new Argument.Text(files.place());
+      problems.add(Problem.whole(SiteCells.FILE, ProblemCode.NO_FILE, place));
+      return new JobReading(null, problems, notes, 0);
     }
-    DealerReader.Reading dealer = DealerReader.read(files, problems);
-    CurrencyUnit currency = dealer.dealer().currency();
+    DealerDraft dealer = DealerReader.read(files, problems);
+    CurrencyUnit currency = dealer.builtDealer().currency();
     List<Offer> offers = offers(currency);
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
     SiteReader sites = new SiteReader(tariffs, first);
-    List<QuotedHome> visits = withHomes ? sites.read(files, problems) : List.of();
-    Optional<Job> job =
+    List<QuotedHome> homes = withHomes ? sites.read(files, problems) : List.of();
+    Job job =
         sharedFilesGood
-            ? Optional.of(
-                new Job(
-                    visits,
-                    PriceList.builder(offers).terms(dealer.terms()).limits(dealer.limits()).build(),
-                    dealer.dealer(),
-                    List.copyOf(tariffs.values()),
-                    notes,
-                    files))
-            : Optional.empty();
-    return new JobReading(job, problems, sites.refused());
+            ? Job.of(
+                    PriceList.builder(offers)
+                        .terms(dealer.builtTerms())
+                        .limits(dealer.builtLimits())
+                        .build())
+                .readFrom(files)
+                .dealer(dealer.builtDealer())
+                .tariffs(List.copyOf(tariffs.values()))
+                .homes(homes)
+                .build()
+            : null;
+    return new JobReading(job, problems, notes, sites.refused());
   }
 
-  private boolean has(TableShape shape, String otherwise) {
-    boolean there = files.has(shape.file());
+  private boolean has(Columns<?, ?> columns, Note otherwise) {
+    boolean there = files.has(columns.file());
     if (!there) {
-      notes.add("no " + shape.file() + ": " + otherwise);
+      notes.add(otherwise);
     }
     return there;
   }
 
   private List<Offer> offers(CurrencyUnit currency) {
-    boolean ownResins = files.has(ResinReader.SHAPE.file());
+    boolean ownResins = files.has(ResinColumns.COLUMNS.file());
     Map<String, Resin> resins =
         ownResins ? ResinReader.read(files, problems) : ResinReader.shipped();
-    return has(UnitReader.SHAPE, "usual bed sizes with placeholder prices stand in for your own")
+    return has(UnitColumns.COLUMNS, Note.BUILT_IN_UNITS)
         ? new UnitReader(resins, currency).read(files, problems)
         : BuiltInOffers.all(currency);
   }
 
   private Map<String, Tariff> tariffs(CurrencyUnit currency) {
-    return has(TariffReader.SHAPE, "round placeholder prices for water, sewer and salt are used")
+    return has(TariffColumns.COLUMNS, Note.PLACEHOLDER_PRICES)
         ? TariffReader.read(files, currency, problems)
         : Map.of();
   }

@@ -2,18 +2,47 @@ package io.github.brinewright.job;
 
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
-/**
- * What came of reading a job folder.
- *
- * @param job the job with every home that is free of errors; empty when a file that all homes share
- *     has errors
- * @param problems everything that is wrong, file by file
- * @param homesRefused rows of sites.csv that have errors
- */
-public record JobReading(Optional<Job> job, List<Problem> problems, int homesRefused) {
-  /** Keeps its own copy of {@code problems}. */
-  public JobReading {
-    problems = List.copyOf(problems);
+/** What came of reading a job. Immutable. */
+public final class JobReading {
+  private final @Nullable Job job;
+  private final List<Problem> problems;
+  private final List<Note> notes;
+  private final int homesRefused;
+
+  JobReading(@Nullable Job job, List<Problem> problems, List<Note> notes, int homesRefused) {
+    this.job = job;
+    this.problems = List.copyOf(problems);
+    this.notes = List.copyOf(notes);
+    this.homesRefused = homesRefused;
+  }
+
+  /**
+   * The job with every home that is free of errors; empty when a file that all homes share has
+   * errors.
+   */
+  public Optional<Job> job() {
+    return Optional.ofNullable(job);
+  }
+
+  /** Everything that is wrong, file by file. */
+  public List<Problem> problems() {
+    return problems;
+  }
+
+  /** What was taken from built-in defaults. */
+  public List<Note> notes() {
+    return notes;
+  }
+
+  /** How many rows of sites.csv have errors. */
+  public int homesRefused() {
+    return homesRefused;
+  }
+
+  @Override
+  public String toString() {
+    return "a job with " + problems.size() + " problems, homes refused " + homesRefused;
   }
 }

@@ -15,13 +15,6 @@ final class Nearest {
         .filter(name -> distance(written, name) <= Math.max(2, name.length() / 2));
   }
 
-  /** "; did you mean X?" or, without a near name, the list of all. */
-  static String hint(String written, Collection<String> known) {
-    return to(written, known)
-        .map(name -> "did you mean \"" + name + "\"?")
-        .orElseGet(() -> "known are: " + String.join(", ", known));
-  }
-
   /** Levenshtein's distance: insertions, deletions and replacements. */
   private static int distance(String a, String b) {
     int[] row = new int[b.length() + 1];

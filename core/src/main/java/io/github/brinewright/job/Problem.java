@@ -1,38 +1,97 @@
 package io.github.brinewright.job;
 
-/**
- * Something wrong in a job folder.
- *
- * @param file name of the file within the folder
- * @param row line of the file, counted from 1; 0 when it concerns the file as a whole
- * @param column name of the column; empty when it concerns the row or the file
- * @param value what was written there, shortened; may be empty
- * @param advice what is wrong, the limit, and what to do
- */
-public record Problem(String file, int row, String column, String value, String advice) {
-  private static final int LONGEST_VALUE = 40;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
 
-  /** Shortens {@code value} so that a message stays readable. */
-  public Problem {
-    if (value.length() > LONGEST_VALUE) {
-      value = value.substring(0, LONGEST_VALUE) + "… (" + value.length() + " characters)";
+/**
+ * Something wrong in a job, not yet in words: {@link ProblemWords} writes it in a language. What
+ * the file said is kept as it stood, to be cleaned and shortened when it is written.
+ *
+ * @param place where it is
+ * @param value what was written there; may be empty
+ * @param code what is wrong
+ * @param arguments limits and names that belong to the code
+ */
+public record Problem(Place place, String value, ProblemCode code, List<Argument> arguments) {
+  /**
+   * A place in a job.
+   *
+   * @param file name of the file
+   * @param row line of the file, counted from 1; 0 when it concerns the file as a whole
+   * @param column name of the column or key; empty when it concerns the row or the file
+   */
+  public record Place(String file, int row, String column) {
+    /** The file as a whole. */
+    public static Place whole(String file) {
+      return new Place(file, 0, "");
     }
-    value = value.replaceAll("\\p{Cntrl}", "·");
   }
 
+  /** A part of a message that differs from case to case. */
+  public sealed interface Argument {
+    /** The name of a column; a form writes the label of its field instead. */
+    record ColumnName(String name) implements Argument {}
+
+    /** A limit or a count. */
+    record Number(BigDecimal value) implements Argument {
+      static Number of(double value) {
+        return new Number(BigDecimal.valueOf(value).stripTrailingZeros());
+      }
+    }
+
+    /** A text from outside: of a file, or of the machine. */
+    record Text(String text) implements Argument {}
+
+    /** Words that may be written in the cell. */
+    record Words(List<String> words) implements Argument {
+      /** Keeps its own copy. */
+      public Words {
+        words = List.copyOf(words);
+      }
+    }
+
+    /**
+     * What may have been meant.
+     *
+     * @param written what is not known
+     * @param known names to choose from
+     */
+    record Meant(String written, List<String> known) implements Argument {
+      /** Keeps its own copy. */
+      public Meant {
+        known = List.copyOf(known);
+      }
+    }
+  }
+
+  /** Keeps its own copy of the list. */
+  public Problem {
+    arguments = List.copyOf(arguments);
+  }
+
+  static Problem whole(String file, ProblemCode code, Argument... arguments) {
+    return new Problem(Place.whole(file), "", code, List.of(arguments));
+  }
+
+  /** Name of the file. */
+  public String file() {
+    return place.file();
+  }
+
+  /** Line of the file, counted from 1; 0 when it concerns the file as a whole. */
+  public int row() {
+    return place.row();
+  }
+
+  /** Name of the column or key; empty when it concerns the row or the file. */
+  public String column() {
+    return place.column();
+  }
+
+  /** The problem in English, for developers. */
   @Override
   public String toString() {
-    StringBuilder text = new StringBuilder(file);
-    if (row > 0) {
-      text.append(", row ").append(row);
-    }
-    if (!column.isEmpty()) {
-      text.append(", column ").append(column);
-    }
-    text.append(": ");
-    if (!value.isEmpty()) {
-      text.append('"').append(value).append("\" ");
-    }
-    return text.append(advice).toString();
+    return new ProblemWords(Locale.ENGLISH).say(this);
   }
 }

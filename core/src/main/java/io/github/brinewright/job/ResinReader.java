@@ -1,25 +1,33 @@
 package io.github.brinewright.job;
 
-import io.github.brinewright.quantity.Density;
-import io.github.brinewright.quantity.Length;
-import io.github.brinewright.quantity.ResinCapacity;
-import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.job.Problem.Argument;
+import io.github.brinewright.quantity.SaltEfficiency;
+import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.TableCurve;
-import io.github.brinewright.trace.Source;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Reads resins.csv: one row for each dosage of a resin, by rising dosage. */
 final class ResinReader {
-  static final TableShape SHAPE =
-      new TableShape(
-          "resins.csv",
-          List.of("resin_id", "dosage_lb_per_ft3", "capacity_grains_per_ft3"),
-          List.of("name", "bead_mm", "bead_density_kg_per_m3", "source"));
+  private static final Columns<ResinDraft, ResinColumns.Line> COLUMNS = ResinColumns.COLUMNS;
+  private static final String DOSAGE = "dosage_lb_per_ft3";
+  private static final String CAPACITY = "capacity_grains_per_ft3";
+
+  private record Line(Row row, ResinDraft draft) {
+    TableCurve.Point point() {
+      return new TableCurve.Point(
+          Objects.requireNonNull(draft.dosage), Objects.requireNonNull(draft.capacity));
+    }
+
+    void note(String column, ProblemCode code, Argument... arguments) {
+      row.note(column, row.cell(column).orElse(""), code, arguments);
+    }
+  }
 
   private ResinReader() {}
 
@@ -31,47 +39,56 @@ final class ResinReader {
 
   /** The shipped resins and those of the folder; one of the folder replaces a shipped one. */
   static Map<String, Resin> read(JobFiles files, List<Problem> problems) {
-    Map<String, List<Row>> byId = new LinkedHashMap<>();
-    for (Row row : Table.read(files, SHAPE, problems)) {
-      byId.computeIfAbsent(row.id("resin_id"), id -> new ArrayList<>()).add(row);
+    Map<String, List<Line>> byId = new LinkedHashMap<>();
+    for (Row row : Table.read(files, COLUMNS, problems)) {
+      ResinDraft draft = new ResinDraft();
+      COLUMNS.read(row, draft);
+      byId.computeIfAbsent(draft.id, id -> new ArrayList<>()).add(new Line(row, draft));
     }
     Map<String, Resin> resins = shipped();
-    byId.forEach((id, rows) -> add(id, rows, resins));
+    byId.values().forEach(lines -> add(lines, resins));
     return resins;
   }
 
-  private static void add(String id, List<Row> rows, Map<String, Resin> resins) {
-    Row first = rows.get(0);
-    List<TableCurve.Point> points = rows.stream().map(ResinReader::point).toList();
-    if (rows.stream().anyMatch(Row::broken)) {
+  private static void add(List<Line> lines, Map<String, Resin> resins) {
+    if (lines.stream().anyMatch(line -> line.row().broken())) {
       return;
     }
-    first
-        .build(() -> resin(id, first, new TableCurve(points, source(first))))
-        .ifPresent(resin -> resins.put(id, resin));
+    Line first = lines.get(0);
+    check(lines);
+    if (lines.stream().noneMatch(line -> line.row().broken())) {
+      first
+          .row()
+          .build(() -> first.draft().build(lines.stream().map(Line::point).toList()))
+          .ifPresent(resin -> resins.put(resin.id(), resin));
+    }
   }
 
-  private static TableCurve.Point point(Row row) {
-    return new TableCurve.Point(
-        SaltDosage.ofPoundsPerCubicFoot(row.required("dosage_lb_per_ft3", 1, 30)),
-        ResinCapacity.ofGrainsPerCubicFoot(row.required("capacity_grains_per_ft3", 1_000, 60_000)));
+  /** Says in words what the table would refuse. */
+  private static void check(List<Line> lines) {
+    if (lines.size() < 2) {
+      lines.get(0).note(DOSAGE, ProblemCode.RESIN_ONE_DOSAGE);
+    }
+    if (efficiency(lines.get(0)).exceeds(CapacityCurve.CHEMICAL_LIMIT)) {
+      double limit = Math.floor(CapacityCurve.CHEMICAL_LIMIT.grainsPerPound());
+      lines.get(0).note(CAPACITY, ProblemCode.RESIN_ABOVE_LIMIT, Argument.Number.of(limit));
+    }
+    for (int i = 1; i < lines.size(); i++) {
+      checkPair(lines.get(i - 1), lines.get(i));
+    }
   }
 
-  private static Source source(Row row) {
-    return Source.given(row.text("source").orElse("the dealer's own resin table"));
+  private static void checkPair(Line low, Line high) {
+    if (!high.point().dosage().exceeds(low.point().dosage())) {
+      high.note(DOSAGE, ProblemCode.RESIN_NOT_RISING);
+    } else if (!high.point().capacity().exceeds(low.point().capacity())) {
+      high.note(CAPACITY, ProblemCode.RESIN_NOT_RISING);
+    } else if (efficiency(high).exceeds(efficiency(low))) {
+      high.note(CAPACITY, ProblemCode.RESIN_TOO_STEEP);
+    }
   }
 
-  private static Resin resin(String id, Row row, TableCurve curve) {
-    return new Resin(
-        id,
-        row.text("name").orElse(id),
-        curve,
-        Length.ofMillimetres(row.number("bead_mm", 0.2, 1.5, Resin.USUAL_BEAD.millimetres())),
-        Density.ofKilogramsPerCubicMetre(
-            row.number(
-                "bead_density_kg_per_m3",
-                1_050,
-                1_600,
-                Resin.USUAL_DENSITY.kilogramsPerCubicMetre())));
+  private static SaltEfficiency efficiency(Line line) {
+    return line.point().capacity().at(line.point().dosage());
   }
 }

@@ -1,22 +1,19 @@
 package io.github.brinewright.job;
 
 import com.opencsv.CSVReader;
-import com.opencsv.CSVWriter;
 import com.opencsv.exceptions.CsvException;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /** The cells of one home in sites.csv, as they are written there and not yet understood. */
 public final class SiteCells {
   /** Name of the file. */
-  public static final String FILE = SiteReader.SHAPE.file();
+  public static final String FILE = SiteColumns.COLUMNS.file();
 
   private static final String ID = "site_id";
 
@@ -24,12 +21,7 @@ public final class SiteCells {
 
   /** How a constant is written in a cell. */
   public static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Columns that sites.csv may have, those it must have first. */
-  public static List<String> columns() {
-    return SiteReader.SHAPE.known();
+    return Formats.word(constant);
   }
 
   /**
@@ -43,7 +35,7 @@ public final class SiteCells {
     if (text.isEmpty()) {
       throw new IOException(problems.get(0).toString());
     }
-    try (CSVReader in = Table.reader(text.get())) {
+    try (CSVReader in = Csv.reader(text.get())) {
       List<String[]> rows = in.readAll();
       List<String> header =
           rows.isEmpty() ? List.of() : Arrays.stream(rows.get(0)).map(String::strip).toList();
@@ -67,24 +59,13 @@ public final class SiteCells {
     return cells;
   }
 
+  /** The filled cells of a home by column, in the order of {@link SiteColumns#all()}. */
+  public static Map<String, String> of(QuotedHome home) {
+    return SiteColumns.COLUMNS.cells(home);
+  }
+
   /** The text of a sites.csv with one home: a column for each filled cell, in a fixed order. */
   public static String csv(Map<String, String> cells) {
-    List<String> header =
-        columns().stream()
-            .filter(
-                column ->
-                    SiteReader.SHAPE.required().contains(column)
-                        || !cells.getOrDefault(column, "").isBlank())
-            .toList();
-    StringWriter out = new StringWriter();
-    try (CSVWriter csv = new CSVWriter(out)) {
-      csv.writeNext(header.toArray(String[]::new), false);
-      csv.writeNext(
-          header.stream().map(column -> cells.getOrDefault(column, "")).toArray(String[]::new),
-          false);
-    } catch (IOException impossible) {
-      throw new IllegalStateException("a text in memory cannot fail", impossible);
-    }
-    return out.toString();
+    return Csv.write(SiteColumns.all(), List.of(cells));
   }
 }

@@ -1,11 +1,9 @@
 package io.github.brinewright.job;
 
 import com.opencsv.CSVReader;
-import com.opencsv.CSVReaderBuilder;
-import com.opencsv.RFC4180ParserBuilder;
 import com.opencsv.exceptions.CsvValidationException;
+import io.github.brinewright.job.Problem.Argument;
 import java.io.IOException;
-import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -18,28 +16,28 @@ import java.util.Set;
 final class Table {
   private static final int LONGEST_FIELD = 2_000;
 
-  private final TableShape shape;
+  private final Columns<?, ?> columns;
   private final List<Problem> problems;
   private final List<Row> rows = new ArrayList<>();
 
-  private Table(TableShape shape, List<Problem> problems) {
-    this.shape = shape;
+  private Table(Columns<?, ?> columns, List<Problem> problems) {
+    this.columns = columns;
     this.problems = problems;
   }
 
   /** The rows of a file; after a problem with the file as a whole there are none. */
-  static List<Row> read(JobFiles files, TableShape shape, List<Problem> problems) {
-    Table table = new Table(shape, problems);
-    TextFile.read(files, shape.file(), problems).ifPresent(table::parse);
+  static List<Row> read(JobFiles files, Columns<?, ?> columns, List<Problem> problems) {
+    Table table = new Table(columns, problems);
+    TextFile.read(files, columns.file(), problems).ifPresent(table::parse);
     return table.rows;
   }
 
   private void parse(String text) {
-    try (CSVReader reader = reader(text)) {
+    try (CSVReader reader = Csv.reader(text)) {
       String[] header = reader.readNext();
       if (header == null || !headerIsGood(header)) {
         if (header == null) {
-          whole("is empty; its first row names the columns");
+          whole(ProblemCode.FILE_EMPTY);
         }
         return;
       }
@@ -49,26 +47,23 @@ final class Table {
         before = reader.getLinesRead();
       }
     } catch (IOException | CsvValidationException malformed) {
-      whole("has a quote that is not closed, or a field over 20 lines: " + malformed.getMessage());
+      whole(ProblemCode.QUOTE_OPEN, new Argument.Text(String.valueOf(malformed.getMessage())));
     }
   }
 
-  /** Reads comma-separated text with quotes doubled, no field over 20 lines. */
-  static CSVReader reader(String text) {
-    return new CSVReaderBuilder(new StringReader(text))
-        .withCSVParser(new RFC4180ParserBuilder().build())
-        .withMultilineLimit(20)
-        .build();
+  private void whole(ProblemCode code, Argument... arguments) {
+    problems.add(Problem.whole(columns.file(), code, arguments));
   }
 
-  private void whole(String advice) {
-    problems.add(TextFile.whole(shape.file(), advice));
+  private void header(String column, String value, ProblemCode code, Argument... arguments) {
+    problems.add(
+        new Problem(new Problem.Place(columns.file(), 1, column), value, code, List.of(arguments)));
   }
 
   private boolean headerIsGood(String[] header) {
     int before = problems.size();
     if (header.length == 1 && header[0].contains(";")) {
-      whole("is separated by semicolons; save it with commas, and decimals with a point");
+      whole(ProblemCode.SEMICOLONS);
       return false;
     }
     Set<String> seen = new HashSet<>();
@@ -76,27 +71,18 @@ final class Table {
       header[i] = header[i].strip();
       checkColumn(header[i], seen);
     }
-    for (String name : shape.required()) {
-      if (!seen.contains(name)) {
-        problems.add(
-            new Problem(shape.file(), 1, name, "", "is missing; add a column of this name"));
-      }
-    }
+    columns.all().stream()
+        .filter(column -> column.needed() && !seen.contains(column.name()))
+        .forEach(column -> header(column.name(), "", ProblemCode.COLUMN_MISSING));
     return problems.size() == before;
   }
 
   private void checkColumn(String name, Set<String> seen) {
-    if (!shape.known().contains(name)) {
-      problems.add(
-          new Problem(
-              shape.file(),
-              1,
-              "",
-              name,
-              "is not a known column; " + Nearest.hint(name, shape.known())));
+    List<String> known = columns.names();
+    if (!known.contains(name)) {
+      header("", name, ProblemCode.COLUMN_UNKNOWN, new Argument.Meant(name, known));
     } else if (!seen.add(name)) {
-      problems.add(
-          new Problem(shape.file(), 1, name, "", "stands twice in the header; remove one"));
+      header(name, "", ProblemCode.COLUMN_TWICE);
     }
   }
 
@@ -104,23 +90,22 @@ final class Table {
     if (Arrays.stream(cells).allMatch(String::isBlank)) {
       return;
     }
-    Row row = new Row(shape.file(), line, problems);
+    Row row = new Row(columns.file(), line, problems);
     if (cells.length != header.length) {
       row.note(
           "",
           "",
-          "has "
-              + cells.length
-              + " fields, but the header has "
-              + header.length
-              + "; put text with a comma between double quotes, and write decimals with a point");
+          ProblemCode.FIELD_COUNT,
+          Argument.Number.of(cells.length),
+          Argument.Number.of(header.length));
       rows.add(row);
       return;
     }
     Map<String, String> values = new LinkedHashMap<>();
     for (int i = 0; i < cells.length; i++) {
       if (cells[i].length() > LONGEST_FIELD) {
-        row.note(header[i], cells[i], "is longer than " + LONGEST_FIELD + " characters");
+        row.note(
+            header[i], cells[i], ProblemCode.FIELD_TOO_LONG, Argument.Number.of(LONGEST_FIELD));
       } else {
         values.put(header[i], cells[i].strip());
       }

@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.job.Problem.Argument;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -18,19 +19,20 @@ final class TextFile {
   static Optional<String> read(JobFiles files, String name, List<Problem> problems) {
     try {
       if (files.size(name) > LARGEST) {
-        problems.add(whole(name, "is larger than 20 MB; split the job into several folders"));
+        problems.add(Problem.whole(name, ProblemCode.FILE_TOO_LARGE));
         return Optional.empty();
       }
       return decode(files.read(name), name, problems);
     } catch (IOException failure) {
-      problems.add(whole(name, "cannot be read: " + failure.getMessage()));
+      problems.add(
+          Problem.whole(name, ProblemCode.FILE_UNREADABLE, new Argument.Text(said(failure))));
       return Optional.empty();
     }
   }
 
   private static Optional<String> decode(byte[] bytes, String name, List<Problem> problems) {
     if (bytes.length > 1 && (bytes[0] & 0xFF) + (bytes[1] & 0xFF) == 0xFE + 0xFF) {
-      problems.add(whole(name, "is UTF-16; save it as \"CSV UTF-8\""));
+      problems.add(Problem.whole(name, ProblemCode.UTF_16));
       return Optional.empty();
     }
     ByteBuffer buffer = ByteBuffer.wrap(bytes);
@@ -39,13 +41,8 @@ final class TextFile {
       boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
       return Optional.of(marked ? text.substring(1) : text);
     } catch (CharacterCodingException notUtf8) {
-      problems.add(
-          new Problem(
-              name,
-              lineAt(bytes, buffer.position()),
-              "",
-              "",
-              "holds a byte that is not UTF-8; save the file as \"CSV UTF-8\""));
+      Problem.Place place = new Problem.Place(name, lineAt(bytes, buffer.position()), "");
+      problems.add(new Problem(place, "", ProblemCode.NOT_UTF_8, List.of()));
       return Optional.empty();
     }
   }
@@ -58,7 +55,8 @@ final class TextFile {
     return line;
   }
 
-  static Problem whole(String name, String advice) {
-    return new Problem(name, 0, "", "", advice);
+  /** What an exception says, for a problem. */
+  static String said(Exception failure) {
+    return String.valueOf(failure.getMessage());
   }
 }

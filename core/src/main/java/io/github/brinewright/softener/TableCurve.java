@@ -57,6 +57,16 @@ public final class TableCurve implements CapacityCurve {
     check();
   }
 
+  /** The rows of the table, by rising dosage. */
+  public List<Point> points() {
+    return points;
+  }
+
+  /** Who states the table. */
+  public Source source() {
+    return source;
+  }
+
   private void check() {
     if (points.size() < 2) {
       throw new IllegalArgumentException("a resin table needs at least two dosages");

@@ -44,8 +44,8 @@ class JobFolderTest {
 
     assertThat(reading.problems()).isEmpty();
     Job job = reading.job().orElseThrow();
-    assertThat(job.compare(job.visits().get(0)).recommended()).isPresent();
-    assertThat(job.notes()).hasSize(2);
+    assertThat(job.compare(job.homes().get(0)).recommended()).isPresent();
+    assertThat(reading.notes()).containsExactly(Note.BUILT_IN_UNITS, Note.PLACEHOLDER_PRICES);
   }
 
   @ParameterizedTest
@@ -76,7 +76,7 @@ class JobFolderTest {
                 assertThat(problem.toString())
                     .startsWith("sites.csv, row 3")
                     .contains(message.strip()));
-    assertThat(reading.job().orElseThrow().visits()).hasSize(1);
+    assertThat(reading.job().orElseThrow().homes()).hasSize(1);
     assertThat(reading.homesRefused()).isEqualTo(1);
   }
 
@@ -112,9 +112,9 @@ class JobFolderTest {
 
     JobReading reading = read();
     Job job = reading.job().orElseThrow();
-    Dealer spanish = job.dealerFor(job.visit("A1").orElseThrow());
-    Dealer usual = job.dealerFor(job.visit("B2").orElseThrow());
-    Dealer french = job.dealerFor(job.visit("C3").orElseThrow());
+    Dealer spanish = job.dealerFor(job.home("A1").orElseThrow());
+    Dealer usual = job.dealerFor(job.home("B2").orElseThrow());
+    Dealer french = job.dealerFor(job.home("C3").orElseThrow());
 
     assertThat(spanish.locale()).isEqualTo(Locale.forLanguageTag("es-US"));
     assertThat(spanish.terms()).isEqualTo("Venta firme.");
@@ -167,7 +167,7 @@ class JobFolderTest {
                 assertThat(problem.toString())
                     .contains("(1000000 characters)", "longer than 2000")
                     .hasSizeLessThan(300));
-    assertThat(reading.job().orElseThrow().visits()).hasSize(1);
+    assertThat(reading.job().orElseThrow().homes()).hasSize(1);
   }
 
   @Test
@@ -186,7 +186,7 @@ class JobFolderTest {
         .singleElement()
         .asString()
         .startsWith("units.csv, row 2")
-        .contains("3.0 lb/ft3 is outside the table");
+        .contains("\"3\" lb/ft3 is outside the table of the resin, which runs from 5 to 15");
   }
 
   @Test

@@ -16,7 +16,7 @@ final class Carrying {
   static CarriedJob home(Job job, QuotedHome home, LocalDate date) {
     String site = home.site().id();
     try {
-      return new CarriedJob(site, date, JobExcerpt.of(job.files(), job.dealer().logo(), site));
+      return new CarriedJob(site, date, JobExcerpt.of(job.files(), job.dealer(), site));
     } catch (IOException unreadable) {
       throw unreadable(unreadable);
     }
@@ -25,7 +25,7 @@ final class Carrying {
   /** The job without its homes. */
   static CarriedJob noHome(Job job, LocalDate date) {
     try {
-      return new CarriedJob("", date, JobExcerpt.withoutHomes(job.files(), job.dealer().logo()));
+      return new CarriedJob("", date, JobExcerpt.withoutHomes(job.files(), job.dealer()));
     } catch (IOException unreadable) {
       throw unreadable(unreadable);
     }

@@ -3,16 +3,18 @@ package io.github.brinewright.proposal;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.internal.document.PdfReader;
 import io.github.brinewright.internal.section.VisitForm;
+import io.github.brinewright.job.Column;
 import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.ProblemWords;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
 import java.io.IOException;
 import java.text.DecimalFormatSymbols;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
@@ -21,12 +23,11 @@ import java.util.stream.Collectors;
  *
  * @param cells of sites.csv, by column
  * @param labels of the fields, by column
+ * @param language of the form
  */
-public record FilledVisit(Map<String, String> cells, Map<String, String> labels) {
+public record FilledVisit(Map<String, String> cells, Map<String, String> labels, Locale language) {
   private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
-  private static final Pattern COLUMN = Pattern.compile("[a-z]+(_[a-z]+)+");
   private static final List<String> NEEDED = List.of("site_id", "hardness_gpg", "people");
-  private static final Set<String> TEXTS = Set.of("site_id", "customer", "street", "town");
 
   /** Keeps its own copies of the maps. */
   public FilledVisit {
@@ -51,16 +52,16 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
     boolean comma = DecimalFormatSymbols.getInstance(form.language()).getDecimalSeparator() == ',';
     Map<String, String> cells = new LinkedHashMap<>();
     Map<String, String> labels = new LinkedHashMap<>();
-    for (String column : SiteCells.columns()) {
-      PdfReader.Filled field = fields.get(column);
+    for (Column column : SiteColumns.all()) {
+      PdfReader.Filled field = fields.get(column.name());
       if (field != null) {
         String value = field.value().strip();
-        cells.put(column, comma && !TEXTS.contains(column) ? withPoint(value) : value);
-        labels.put(column, field.label());
+        cells.put(column.name(), comma && column.kind().numeric() ? withPoint(value) : value);
+        labels.put(column.name(), field.label());
       }
     }
     cells.put(VisitForm.FIXTURES, fixtures(fields));
-    return Optional.of(new FilledVisit(cells, labels));
+    return Optional.of(new FilledVisit(cells, labels, form.language()));
   }
 
   private static String withPoint(String value) {
@@ -85,31 +86,18 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels)
   }
 
   /**
-   * A problem with a cell as a problem with its field.
+   * A problem with a cell as a problem with its field, in the language of the form.
    *
    * @param file of the form
    */
   public String describe(Problem problem, String file) {
+    ProblemWords words = new ProblemWords(language);
     if (!problem.file().equals(SiteCells.FILE)) {
-      return problem.toString();
+      return words.say(problem);
     }
-    if (cells.values().stream().allMatch(String::isEmpty)) {
-      return file + ": nothing is filled in; needed are " + needed();
-    }
-    String label = labels.getOrDefault(problem.column(), problem.column());
-    String field = label.isEmpty() ? "" : ", field \"" + label + "\"";
-    String value = problem.value().isEmpty() ? "" : "\"" + problem.value() + "\" ";
-    return file + field + ": " + value + inOwnWords(problem.advice());
-  }
-
-  private String inOwnWords(String advice) {
-    return COLUMN
-        .matcher(advice)
-        .replaceAll(
-            name -> {
-              String label = labels.get(name.group());
-              return Matcher.quoteReplacement(label == null ? name.group() : "\"" + label + "\"");
-            });
+    return cells.values().stream().allMatch(String::isEmpty)
+        ? words.nothingFilled(file, needed())
+        : words.sayOfForm(problem, file, labels);
   }
 
   private String needed() {

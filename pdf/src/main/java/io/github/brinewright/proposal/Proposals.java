@@ -134,7 +134,7 @@ public final class Proposals {
    * @param date of the documents
    */
   public Stream<HomeDocument> all(LocalDate date) {
-    return job.visits().stream()
+    return job.homes().stream()
         .map(home -> new HomeDocument(home, fileName(home), write(home, date)));
   }
 

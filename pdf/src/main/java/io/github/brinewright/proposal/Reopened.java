@@ -129,7 +129,7 @@ public final class Reopened {
 
   /** The home that it is about; empty when it has errors. */
   public Optional<QuotedHome> home() {
-    return job().flatMap(job -> job.visit(homeId()));
+    return job().flatMap(job -> job.home(homeId()));
   }
 
   /** The candidates of the home, as the document showed them; empty when there are errors. */

@@ -53,13 +53,13 @@ class ComparisonSchemaTest {
   }
 
   private static JsonNode json(Job job, String id) throws IOException {
-    var comparison = job.compare(job.visit(id).orElseThrow());
+    var comparison = job.compare(job.home(id).orElseThrow());
     return MAPPER.readTree(ComparisonJson.one(comparison, words()));
   }
 
   private static void assertKept(Job job, int years) throws IOException {
     List<Simulated> all =
-        job.visits().stream().map(job::compare).map(one -> Simulated.of(one, years)).toList();
+        job.homes().stream().map(job::compare).map(one -> Simulated.of(one, years)).toList();
     Schema strict = strict();
     for (Simulated one : all) {
       JsonNode json = MAPPER.readTree(ComparisonJson.one(one, words()));

@@ -36,7 +36,7 @@ class CurrencyTest {
   @CsvSource({"USD,1180.25", "EUR,1180.25", "JPY,180500", "KWD,361.125", "CLP,950000"})
   void amountsKeepTheDecimalsOfTheirCurrency(String currency, String price) throws Exception {
     Job job = job(currency, price);
-    Simulated one = Simulated.none(job.compare(job.visits().get(0)));
+    Simulated one = Simulated.none(job.compare(job.homes().get(0)));
 
     JsonNode json =
         new ObjectMapper().readTree(ComparisonJson.one(one, Wording.of(Locale.US, UnitSystem.US)));

@@ -27,7 +27,7 @@ class ProposalsTest {
   private static final Proposals PROPOSALS = Proposals.of(TOWN);
 
   private static QuotedHome home(String id) {
-    return TOWN.visit(id).orElseThrow();
+    return TOWN.home(id).orElseThrow();
   }
 
   private static String text(byte[] pdf) throws IOException {
@@ -59,7 +59,7 @@ class ProposalsTest {
   void allHomesComeAsAStreamInTheirOrder() {
     List<HomeDocument> all = PROPOSALS.all(DAY).toList();
 
-    assertThat(all).extracting(HomeDocument::home).isEqualTo(TOWN.visits());
+    assertThat(all).extracting(HomeDocument::home).isEqualTo(TOWN.homes());
     assertThat(all)
         .allSatisfy(one -> assertThat(one.pdf()).isEqualTo(PROPOSALS.write(one.home(), DAY)))
         .allSatisfy(
@@ -74,11 +74,11 @@ class ProposalsTest {
   void whatTheHomeReadsIsInItsLanguageAndWhatTheDealerReadsInTheDealers() throws IOException {
     Job job = twoHomes("locale=es-US\n");
     Proposals proposals = Proposals.of(job);
-    QuotedHome french = job.visit("A1").orElseThrow();
+    QuotedHome french = job.home("A1").orElseThrow();
 
     assertThat(language(proposals.write(french, DAY))).isEqualTo("fr-CA");
     assertThat(language(proposals.onePage().write(french, DAY))).isEqualTo("fr-CA");
-    assertThat(language(proposals.write(job.visit("B2").orElseThrow(), DAY))).isEqualTo("es-US");
+    assertThat(language(proposals.write(job.home("B2").orElseThrow(), DAY))).isEqualTo("es-US");
     CandidateChoice best =
         CandidateChoice.ofSoftener(job.compare(french).closest().softener().id());
     assertThat(language(proposals.settings(french, best, DAY).orElseThrow())).isEqualTo("es-US");

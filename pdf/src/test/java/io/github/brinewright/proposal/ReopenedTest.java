@@ -91,11 +91,11 @@ class ReopenedTest {
   }
 
   private static QuotedHome home(String id) {
-    return TOWN.visit(id).orElseThrow();
+    return TOWN.home(id).orElseThrow();
   }
 
   static Stream<String> homes() {
-    return TOWN.visits().stream().map(home -> home.site().id());
+    return TOWN.homes().stream().map(home -> home.site().id());
   }
 
   @ParameterizedTest
@@ -107,7 +107,7 @@ class ReopenedTest {
     assertThat(again.date()).isEqualTo(DAY);
     assertThat(again.problems()).isEmpty();
     assertThat(again.visit()).isEmpty();
-    assertThat(again.job().orElseThrow().visits()).hasSize(1);
+    assertThat(again.job().orElseThrow().homes()).hasSize(1);
     assertThat(json(again.comparison().orElseThrow())).isEqualTo(json(TOWN.compare(home(id))));
   }
 

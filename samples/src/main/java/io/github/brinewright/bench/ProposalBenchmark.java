@@ -31,12 +31,12 @@ public class ProposalBenchmark {
       JobFolder.read(Path.of(System.getProperty("brinewright.job", "samples/job")))
           .job()
           .orElseThrow();
-  private final Comparison comparison = job.compare(job.visits().get(0));
+  private final Comparison comparison = job.compare(job.homes().get(0));
 
   /** Sizing, pricing and ranking all setups of one home. */
   @Benchmark
   public Comparison compare() {
-    return job.compare(job.visits().get(0));
+    return job.compare(job.homes().get(0));
   }
 
   /** The simulated years, the best dosage and the changes that a proposal speaks of. */

@@ -47,7 +47,7 @@ public class YearBenchmark {
       JobFolder.read(Path.of(System.getProperty("brinewright.job", "samples/job")))
           .job()
           .orElseThrow();
-  private final Comparison comparison = job.compare(job.visits().get(0));
+  private final Comparison comparison = job.compare(job.homes().get(0));
   private BedSettings bed = BedSettings.of(comparison.closest().design());
   private final YearSimulation simulation =
       new YearSimulation(DemandModel.of(comparison.home()), 1_000, 1);

@@ -31,7 +31,7 @@ public final class ClockAgainstMeter {
         new StringBuilder("| home | bed | clock, salt lb | meter, salt lb | clock, water gal ")
             .append("| meter, water gal | meter saves a year | worth its price |\n")
             .append("|---|---|---|---|---|---|---|---|\n");
-    job.visits().stream().map(job::compare).forEach(home -> text.append(row(job, home)));
+    job.homes().stream().map(job::compare).forEach(home -> text.append(row(job, home)));
     return text.toString();
   }
 

@@ -60,7 +60,7 @@ public final class Gallery {
   }
 
   private Comparison compare(String id) {
-    return job.compare(job.visit(id).orElseThrow());
+    return job.compare(job.home(id).orElseThrow());
   }
 
   private byte[] proposal(String id, Dealer dealer) {
@@ -78,7 +78,7 @@ public final class Gallery {
   }
 
   private byte[] form(String id, Dealer dealer) throws IOException {
-    QuotedHome visit = job.visit(id).orElseThrow();
+    QuotedHome visit = job.home(id).orElseThrow();
     Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
     CarriedJob carried = new CarriedJob("", DAY, Map.of());
     return new VisitSheet(dealer, job.tariffs(), cells, carried).toPdf();

@@ -22,8 +22,8 @@ public final class ProposalFromCode {
     JobReading reading = JobFolder.read(Path.of(args[0]));
     reading.problems().forEach(System.err::println);
     Job job = reading.job().orElseThrow();
-    QuotedHome visit = job.visits().get(0);
-    Comparison comparison = job.compare(visit);
+    QuotedHome home = job.homes().get(0);
+    Comparison comparison = job.compare(home);
     byte[] pdf = new Proposal(comparison, job.dealer(), LocalDate.now()).toPdf();
     Files.write(Path.of(args[1]), pdf);
   }

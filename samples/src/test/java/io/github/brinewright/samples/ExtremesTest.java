@@ -74,10 +74,10 @@ class ExtremesTest {
     return Base64.getEncoder().encodeToString(bytes.toByteArray());
   }
 
-  private static List<byte[]> documents(Job job, JobFiles files, QuotedHome visit, Dealer dealer)
+  private static List<byte[]> documents(Job job, JobFiles files, QuotedHome home, Dealer dealer)
       throws IOException {
-    Comparison comparison = job.compare(visit);
-    Map<String, String> cells = SiteCells.of(files, visit.site().id()).orElseThrow();
+    Comparison comparison = job.compare(home);
+    Map<String, String> cells = SiteCells.of(files, home.site().id()).orElseThrow();
     return List.of(
         new Proposal(comparison, job.study(comparison).orElse(null), dealer, DAY).toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
@@ -93,10 +93,10 @@ class ExtremesTest {
     JobFiles files = files(width, height);
     Job job = JobFolder.read(files).job().orElseThrow();
     assertThat(job.dealer().logo().isPresent()).isEqualTo(width > 0);
-    assertThat(job.visits()).hasSize(3);
-    for (QuotedHome visit : job.visits()) {
+    assertThat(job.homes()).hasSize(3);
+    for (QuotedHome home : job.homes()) {
       Dealer dealer = job.dealer().writing(Locale.forLanguageTag(tag));
-      for (byte[] pdf : documents(job, files, visit, dealer)) {
+      for (byte[] pdf : documents(job, files, home, dealer)) {
         assertThat(TextBoxes.of(pdf).outsideTheMargins()).isEmpty();
         assertThat(TextBoxes.of(pdf).overlaps()).isEmpty();
         assertThat(ReadAloud.of(pdf).outOfOrder()).isEmpty();
@@ -111,7 +111,7 @@ class ExtremesTest {
   @CsvSource({"X", "Y"})
   void longNamesStandWholeInTheProposal(String id) throws Exception {
     Job job = JobFolder.read(files(0, 0)).job().orElseThrow();
-    Comparison comparison = job.compare(job.visit(id).orElseThrow());
+    Comparison comparison = job.compare(job.home(id).orElseThrow());
     String aloud =
         ReadAloud.of(new Proposal(comparison, job.dealer(), DAY).toPdf())
             .toString()

@@ -32,15 +32,15 @@ class SameNumbersTest {
   private static final Job JOB = JobFolder.read(Path.of("job")).job().orElseThrow();
 
   static Stream<Arguments> homesAndLanguages() {
-    return JOB.visits().stream()
-        .map(visit -> visit.site().id())
+    return JOB.homes().stream()
+        .map(home -> home.site().id())
         .flatMap(id -> Stream.of("es-US", "fr-CA").map(tag -> Arguments.of(id, tag)));
   }
 
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theNumbersOfADocumentAreTheSameInEveryLanguage(String id, String tag) throws IOException {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
     List<byte[]> english = documents(comparison, JOB.dealer());
     Locale locale = Locale.forLanguageTag(tag);
     List<byte[]> other = documents(comparison, JOB.dealer().writing(locale));

@@ -59,7 +59,7 @@ class StandardsTest {
   }
 
   static Stream<Arguments> homesAndLanguages() {
-    return JOB.visits().stream()
+    return JOB.homes().stream()
         .map(visit -> visit.site().id())
         .flatMap(id -> Stream.of("en-US", "es-US", "fr-CA").map(tag -> Arguments.of(id, tag)));
   }
@@ -73,14 +73,14 @@ class StandardsTest {
 
   /** The same home before a person moved in. */
   private static Comparison other(String id) {
-    QuotedHome visit = JOB.visit(id).orElseThrow();
+    QuotedHome visit = JOB.home(id).orElseThrow();
     int people = Math.max(1, visit.site().household().people() - 1);
     return JOB.compare(new QuotedHome(visit.site().withPeople(people), visit.tariff()));
   }
 
   /** Each kind of document for a home, in a language. */
   static List<byte[]> documents(String id, String tag) {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
     Dealer dealer = dealer(tag);
     return List.of(
         new Proposal(
@@ -123,7 +123,7 @@ class StandardsTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
+    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
     byte[] page = new ComparisonPage(comparison, dealer(tag), DAY).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
@@ -150,8 +150,7 @@ class StandardsTest {
 
   private static CarriedJob carried(String id) {
     try {
-      return new CarriedJob(
-          id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
+      return new CarriedJob(id, DAY, JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer(), id));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -45,12 +45,12 @@ class TownTest {
   private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
   static Stream<String> homes() {
-    return JOB.visits().stream().map(visit -> visit.site().id());
+    return JOB.homes().stream().map(home -> home.site().id());
   }
 
   private static Comparison compare(String id) {
-    QuotedHome visit = JOB.visit(id).orElseThrow();
-    return JOB.compare(visit);
+    QuotedHome home = JOB.home(id).orElseThrow();
+    return JOB.compare(home);
   }
 
   private static byte[] pdf(Comparison comparison) {
@@ -66,8 +66,8 @@ class TownTest {
   @Test
   void theTownIsWellFormedAndVaried() {
     assertThat(READING.problems()).isEmpty();
-    assertThat(JOB.visits()).hasSizeGreaterThanOrEqualTo(12);
-    assertThat(JOB.comparer().offers()).hasSizeGreaterThanOrEqualTo(8);
+    assertThat(JOB.homes()).hasSizeGreaterThanOrEqualTo(12);
+    assertThat(JOB.prices().offers()).hasSizeGreaterThanOrEqualTo(8);
     List<Comparison> all = homes().map(TownTest::compare).toList();
     assertThat(all.stream().filter(c -> c.recommended().isEmpty()))
         .as("one home that no unit can serve")

@@ -3,8 +3,10 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.cli.Main;
+import io.github.brinewright.job.Column;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -177,6 +179,19 @@ class VisitFormTest {
   }
 
   @Test
+  void aFormSaysWhatIsWrongInItsOwnLanguage() throws IOException {
+    Path job = Files.createDirectory(folder.resolve("es"));
+    Files.writeString(job.resolve("dealer.properties"), "locale=es-US\n");
+    Path form = filled(blank(job.toString()), Map.of("site_id", "A", "people", "99"));
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("filled.pdf, campo \"Personas *\": \"99\" debe estar entre 1 y 40")
+        .contains("hace falta, o bien \"Dureza, mg/L")
+        .doesNotContain("must be");
+  }
+
+  @Test
   void aFormWithoutItsFieldsIsExplained() throws IOException {
     Path flat = folder.resolve("flat.pdf");
     try (PDDocument document = Loader.loadPDF(blank(JOB).toFile())) {
@@ -257,7 +272,10 @@ class VisitFormTest {
       List<String> names = form.getFields().stream().map(PDField::getPartialName).toList();
       assertThat(names)
           .containsAll(
-              SiteCells.columns().stream().filter(column -> !column.equals("fixtures")).toList());
+              SiteColumns.all().stream()
+                  .map(Column::name)
+                  .filter(column -> !column.equals("fixtures"))
+                  .toList());
       assertThat(form.getFields())
           .allSatisfy(field -> assertThat(field.getAlternateFieldName()).isNotBlank());
       assertThat(names).doesNotHaveDuplicates().allMatch(n -> n.equals(n.toLowerCase(Locale.ROOT)));

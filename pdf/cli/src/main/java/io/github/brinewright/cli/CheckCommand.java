@@ -28,8 +28,8 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
     if (input.clean()) {
-      int homes = input.job().visits().size();
-      int units = input.job().comparer().offers().size();
+      int homes = input.job().homes().size();
+      int units = input.job().prices().offers().size();
       out.println("No problems: homes " + homes + ", units " + units + ".");
       return 0;
     }

@@ -5,6 +5,7 @@ import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.JobReading;
 import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.ProblemWords;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.Proposals;
@@ -14,6 +15,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -74,7 +76,8 @@ final class JobInput {
   /** Says what is wrong and what was assumed. */
   private JobInput reported(PrintWriter err) {
     reading.problems().stream().map(this::describe).forEach(err::println);
-    reading.job().ifPresent(job -> job.notes().forEach(note -> err.println("note: " + note)));
+    ProblemWords words = new ProblemWords(Locale.ENGLISH);
+    reading.notes().forEach(note -> err.println("note: " + words.say(note)));
     if (usable() && Proposals.of(job()).darkensAccent()) {
       err.println(
           "note: accent "
@@ -150,7 +153,7 @@ final class JobInput {
 
   /** Whether there is a home to work on. */
   boolean hasHomes() {
-    return reading.job().filter(job -> !job.visits().isEmpty()).isPresent();
+    return reading.job().filter(job -> !job.homes().isEmpty()).isPresent();
   }
 
   Job job() {
@@ -160,11 +163,11 @@ final class JobInput {
   /** The homes asked for: one by its id, or all. */
   List<QuotedHome> homes(@Nullable String siteId) {
     if (siteId == null) {
-      return job().visits();
+      return job().homes();
     }
     return List.of(
         job()
-            .visit(siteId)
+            .home(siteId)
             .orElseThrow(
                 () ->
                     new UsageException(
@@ -172,6 +175,6 @@ final class JobInput {
   }
 
   private String ids() {
-    return job().visits().stream().map(home -> home.site().id()).collect(Collectors.joining(", "));
+    return job().homes().stream().map(home -> home.site().id()).collect(Collectors.joining(", "));
   }
 }

@@ -91,7 +91,7 @@ final class SettingsCommand implements Callable<Integer> {
 
   private String notFound(Job job) {
     String known =
-        job.comparer().offers().stream()
+        job.prices().offers().stream()
             .map(offer -> offer.softener().id())
             .sorted()
             .collect(Collectors.joining(", "));

@@ -33,7 +33,7 @@ class FacadeTest extends CommandTest {
     assertThat(run(args)).as(err.toString()).isZero();
     for (String name : names(target)) {
       String id = name.replaceAll("^[a-z]+-|\\.pdf$", "");
-      QuotedHome home = JOB.visit(id).orElseThrow();
+      QuotedHome home = JOB.home(id).orElseThrow();
       assertThat(Files.readAllBytes(target.resolve(name)))
           .as(name)
           .isEqualTo(proposals.write(home, DAY));
@@ -44,7 +44,7 @@ class FacadeTest extends CommandTest {
   @Test
   void proposalsHaveTheBytesOfTheCommand() throws IOException {
     assertWritten(Proposals.of(JOB), "--all");
-    assertThat(names(folder.resolve("out"))).hasSameSizeAs(JOB.visits());
+    assertThat(names(folder.resolve("out"))).hasSameSizeAs(JOB.homes());
   }
 
   @Test
@@ -75,7 +75,7 @@ class FacadeTest extends CommandTest {
   @Test
   void settingsSheetsHaveTheBytesOfTheCommand() throws IOException {
     Path target = folder.resolve("sheet.pdf");
-    for (QuotedHome home : JOB.visits()) {
+    for (QuotedHome home : JOB.homes()) {
       String unit = JOB.compare(home).closest().softener().id();
       run(
           "settings",
@@ -102,7 +102,7 @@ class FacadeTest extends CommandTest {
     Path target = folder.resolve("form.pdf");
     run("form", TOWN.toString(), "--out", target.toString(), "--date", DAY.toString());
     assertThat(Files.readAllBytes(target)).isEqualTo(Proposals.of(JOB).form(DAY));
-    for (QuotedHome home : JOB.visits()) {
+    for (QuotedHome home : JOB.homes()) {
       String id = home.site().id();
       run(
           "form",

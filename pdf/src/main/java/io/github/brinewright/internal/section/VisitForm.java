@@ -1,24 +1,25 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Fixture;
-import io.github.brinewright.home.SoftenedShare;
-import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.internal.document.Field;
 import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
 import io.github.brinewright.internal.layout.Block;
 import io.github.brinewright.internal.layout.FieldGrid;
 import io.github.brinewright.internal.layout.Paragraph;
+import io.github.brinewright.job.Column;
 import io.github.brinewright.job.Languages;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -29,6 +30,7 @@ public final class VisitForm {
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
   private static final Field.Choice NONE = new Field.Choice("", " ");
+  private static final Set<Column.Kind> WIDE = EnumSet.of(Column.Kind.TEXT, Column.Kind.REFERENCE);
 
   private final Stationery stationery;
   private final Map<String, String> cells;
@@ -64,10 +66,10 @@ public final class VisitForm {
                     TextStyle.HEADING.sized(21))
                 .after(16),
             stationery.quiet(tag, stationery.text("form.lead")).after(3),
-            part("form.home", 4, home()),
-            part("form.water", 4, water()),
-            part("form.people", 5, people()),
-            part("form.supply", 6, supply()),
+            part("form.home", 4, fields("home")),
+            part("form.water", 4, fields("water")),
+            part("form.people", 5, fields("people")),
+            part("form.supply", 6, fields("supply")),
             part("form.fixtures", 5, fixtures())));
   }
 
@@ -77,59 +79,23 @@ public final class VisitForm {
     return Block.stack(List.of(title, new FieldGrid(fields, columns, TextStyle.SMALL, entries)));
   }
 
-  private List<FieldGrid.Entry> home() {
-    return List.of(
-        new FieldGrid.Entry(text("site_id").mandatory(), 1),
-        new FieldGrid.Entry(text("customer"), 2),
-        one(language()),
-        new FieldGrid.Entry(text("street"), 2),
-        new FieldGrid.Entry(text("town"), 2));
-  }
-
-  private List<FieldGrid.Entry> water() {
-    return Stream.of(
-            text("hardness_gpg"),
-            text("hardness_mg_per_l"),
-            choice("water_source", WaterSource.values()),
-            text("tested_on"),
-            text("iron_mg_per_l"),
-            text("dissolved_iron_mg_per_l"),
-            text("manganese_mg_per_l"),
-            text("ph"),
-            text("tds_mg_per_l"),
-            text("sodium_mg_per_l"),
-            text("chloride_mg_per_l"),
-            text("free_chlorine_mg_per_l"),
-            text("hydrogen_sulfide_mg_per_l"),
-            text("temperature_f"),
-            choice("bacteria", BacteriaResult.values()),
-            text("target_hardness_gpg"))
-        .map(VisitForm::one)
+  /** The fields of a part, one for each of its columns. */
+  private List<FieldGrid.Entry> fields(String part) {
+    return SiteColumns.all().stream()
+        .filter(column -> column.part().equals(part))
+        .map(column -> new FieldGrid.Entry(field(column), WIDE.contains(column.kind()) ? 2 : 1))
         .toList();
   }
 
-  private List<FieldGrid.Entry> people() {
-    return Stream.of(
-            text("people").mandatory(),
-            text("bathrooms"),
-            text("use_gal_per_person_day"),
-            text("bill_gal"),
-            text("bill_days"),
-            choice("softened", SoftenedShare.values()),
-            text("away_days_per_year"),
-            text("guests"),
-            text("guest_days_per_year"))
-        .map(VisitForm::one)
-        .toList();
-  }
-
-  private List<FieldGrid.Entry> supply() {
-    return List.of(
-        one(text("pressure_psi")),
-        one(text("flow_gpm")),
-        new FieldGrid.Entry(tariff(), 2),
-        one(text("iron_allowance_gpg")),
-        one(text("manganese_allowance_gpg")));
+  private Field field(Column column) {
+    Field field =
+        switch (column.kind()) {
+          case CHOICE -> choice(column);
+          case LOCALE -> language(column);
+          case REFERENCE -> tariff(column);
+          default -> text(column.name());
+        };
+    return column.needed() ? field.mandatory() : field;
   }
 
   private List<FieldGrid.Entry> fixtures() {
@@ -162,11 +128,11 @@ public final class VisitForm {
     return Field.text(column, label(column)).containing(value(column));
   }
 
-  private Field choice(String column, Enum<?>[] constants) {
+  private Field choice(Column column) {
     Stream<Field.Choice> choices =
-        Arrays.stream(constants)
+        column.constants().stream()
             .map(each -> new Field.Choice(SiteCells.word(each), stationery.words().term(each)));
-    return choice(column, choices).containing(value(column).toLowerCase(Locale.ROOT));
+    return choice(column.name(), choices).containing(value(column.name()).toLowerCase(Locale.ROOT));
   }
 
   private Field choice(String column, Stream<Field.Choice> choices) {
@@ -175,18 +141,18 @@ public final class VisitForm {
   }
 
   /** Each language by its own name, for the people who read it. */
-  private Field language() {
+  private Field language(Column column) {
     return choice(
-        "language",
+        column.name(),
         Languages.USUAL.stream()
             .map(
                 locale ->
                     new Field.Choice(locale.toLanguageTag(), locale.getDisplayLanguage(locale))));
   }
 
-  private Field tariff() {
+  private Field tariff(Column column) {
     return choice(
-        "tariff_id", tariffs.stream().map(each -> new Field.Choice(each.id(), each.name())));
+        column.name(), tariffs.stream().map(each -> new Field.Choice(each.id(), each.name())));
   }
 
   private String value(String column) {

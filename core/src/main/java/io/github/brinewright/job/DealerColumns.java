@@ -1,0 +1,163 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Terms;
+import io.github.brinewright.finding.Limits;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.words.UnitSystem;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** The keys of dealer.properties: name, look, terms, tax, credit and limits. */
+public final class DealerColumns {
+  /** What the file is written from. */
+  record Source(Dealer dealer, PriceList prices) {}
+
+  private static final List<String> CONTACT = List.of("street", "town", "phone", "email", "web");
+
+  /** All of them. */
+  static final Columns<DealerDraft, Source> COLUMNS =
+      limits(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties")))));
+
+  private DealerColumns() {}
+
+  /** All keys. */
+  public static List<Column> all() {
+    return COLUMNS.all();
+  }
+
+  private static Columns<DealerDraft, Source> name(Columns<DealerDraft, Source> columns) {
+    columns.always(
+        Typed.text("name").usual(Dealer.UNNAMED.name()),
+        (draft, name) -> draft.dealer.name(name),
+        of(Dealer::name));
+    for (int i = 0; i < CONTACT.size(); i++) {
+      int line = i;
+      columns.add(
+          Typed.text(CONTACT.get(line)),
+          (draft, text) -> draft.contact.add(text),
+          source -> source.dealer().contact().stream().skip(line).findFirst());
+    }
+    columns
+        .add(
+            Typed.text("license"),
+            (draft, numbers) -> draft.dealer.license(numbers),
+            filled(Dealer::license))
+        .add(
+            Typed.text("terms"),
+            (draft, text) -> draft.dealer.terms(text),
+            filled(Dealer::anyTerms));
+    for (String code : Languages.CODES) {
+      columns.add(
+          Typed.text("terms_" + code),
+          (draft, text) -> draft.dealer.terms(Locale.forLanguageTag(code), text),
+          source -> Optional.ofNullable(source.dealer().termsByLanguage().get(code)));
+    }
+    return columns;
+  }
+
+  private static Columns<DealerDraft, Source> look(Columns<DealerDraft, Source> columns) {
+    Dealer usual = Dealer.UNNAMED;
+    return columns
+        .always(
+            Typed.colour("accent").usual(usual.accent()),
+            (draft, colour) -> draft.dealer.accent(colour),
+            of(Dealer::accent))
+        .add(
+            Typed.picture("logo"),
+            (draft, file) -> draft.logo = file,
+            source -> source.dealer().logo().map(Logo::file))
+        .always(
+            Typed.whole("valid_days", 1, 365).unit("days").usual(usual.validDays()),
+            (draft, days) -> draft.dealer.validDays(days),
+            of(Dealer::validDays))
+        .always(
+            Typed.currency("currency").usual(usual.currency()),
+            (draft, currency) -> draft.dealer.currency(currency),
+            of(Dealer::currency))
+        .always(
+            Typed.locale("locale").usual(usual.locale()),
+            (draft, locale) -> draft.dealer.locale(locale),
+            of(Dealer::locale))
+        .always(
+            Typed.choice("paper", Dealer.Paper.class).usual(usual.paper()),
+            (draft, paper) -> draft.dealer.paper(paper),
+            of(Dealer::paper))
+        .always(
+            Typed.choice("units", UnitSystem.class).usual(usual.units()),
+            (draft, units) -> draft.dealer.units(units),
+            of(Dealer::units));
+  }
+
+  private static Columns<DealerDraft, Source> terms(Columns<DealerDraft, Source> columns) {
+    return columns
+        .always(
+            Typed.fraction("tax_percent", 0, 50).usual(BigDecimal.ZERO),
+            (draft, rate) -> draft.tax = rate,
+            ofTerms(Terms::taxRate))
+        .always(
+            Typed.yesNo("tax_on_installation").usual(false),
+            (draft, yes) -> draft.taxOnInstallation = yes,
+            ofTerms(Terms::taxOnInstallation))
+        .always(
+            Typed.fraction("deposit_percent", 0, 100).usual(BigDecimal.ZERO),
+            (draft, share) -> draft.deposit = share,
+            ofTerms(Terms::depositShare))
+        .add(
+            Typed.fraction("credit_percent", 0, 60).usual(BigDecimal.ZERO),
+            (draft, rate) -> draft.creditRate = rate,
+            source -> source.prices().terms().financing().map(Credit::yearlyRate))
+        .add(
+            Typed.whole("credit_months", 1, 240).unit("months"),
+            (draft, months) -> draft.creditMonths = months,
+            source -> source.prices().terms().financing().map(Credit::months))
+        .always(
+            Typed.whole("years", 1, 30).unit("years").usual(Terms.USUAL.years()),
+            (draft, years) -> draft.years = years,
+            ofTerms(Terms::years))
+        .always(
+            Typed.percent("discount_percent", -5, 20).usual(Terms.USUAL.discountRate()),
+            (draft, rate) -> draft.discount = rate,
+            ofTerms(Terms::discountRate));
+  }
+
+  private static Columns<DealerDraft, Source> limits(Columns<DealerDraft, Source> columns) {
+    return columns
+        .always(
+            Typed.number("shortest_interval_days", 1, 7)
+                .unit("days")
+                .usual(Limits.USUAL.shortestDays()),
+            (draft, days) -> draft.shortestDays = days,
+            ofLimits(Limits::shortestDays))
+        .always(
+            Typed.number("lowest_pressure_psi", 1, 80, Pressure::ofPsi, Pressure::psi)
+                .unit("psi")
+                .usual(Limits.USUAL.lowestPressure()),
+            (draft, pressure) -> draft.lowestPressure = pressure,
+            ofLimits(Limits::lowestPressure))
+        .add(
+            Typed.percent("reserve_risk_percent", 0.01, 50),
+            (draft, risk) -> draft.reserveRisk = risk,
+            source -> Optional.of(source.prices().limits().reserveRisk()).filter(risk -> risk > 0));
+  }
+
+  private static <T> Function<Source, T> of(Function<Dealer, T> get) {
+    return source -> get.apply(source.dealer());
+  }
+
+  private static <T> Function<Source, T> ofTerms(Function<Terms, T> get) {
+    return source -> get.apply(source.prices().terms());
+  }
+
+  private static <T> Function<Source, T> ofLimits(Function<Limits, T> get) {
+    return source -> get.apply(source.prices().limits());
+  }
+
+  private static Function<Source, Optional<String>> filled(Function<Dealer, String> get) {
+    return source -> Optional.of(get.apply(source.dealer())).filter(text -> !text.isEmpty());
+  }
+}

@@ -1,0 +1,184 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.job.Problem.Argument;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.IllegalCurrencyException;
+
+/** Texts, dates and choices in cells. */
+final class Formats {
+  private static final Pattern FORMULA = Pattern.compile("^[=@].*|^[+-][^\\d(\\s].*");
+  private static final Pattern SHORT_NAME =
+      Pattern.compile("[\\p{L}\\p{N}_-][\\p{L}\\p{N}._-]{0,39}");
+  private static final Pattern COLOUR = Pattern.compile("#[0-9A-Fa-f]{6}");
+  private static final Pattern COUNT = Pattern.compile("\\d{1,3}");
+
+  private Formats() {}
+
+  /** A text that a person wrote; one that a spreadsheet would run as a formula is refused. */
+  static final Format<String> TEXT =
+      text(
+          cell -> {
+            if (FORMULA.matcher(cell.text()).matches()) {
+              return cell.refuse(ProblemCode.FORMULA);
+            }
+            return cell.text().chars().anyMatch(Character::isISOControl)
+                ? cell.refuse(ProblemCode.CONTROL_CHARACTER)
+                : Optional.of(cell.text());
+          });
+
+  /** Letters, digits, points, hyphens and underscores. */
+  static final Format<String> SHORT_NAME_TEXT = matching(SHORT_NAME, ProblemCode.NOT_A_SHORT_NAME);
+
+  /** A number sign and six hexadecimal digits. */
+  static final Format<String> COLOUR_TEXT = matching(COLOUR, ProblemCode.NOT_A_COLOUR);
+
+  /** Year-month-day. */
+  static final Format<LocalDate> DATE =
+      parsed(LocalDate::parse, DateTimeParseException.class, ProblemCode.NOT_A_DATE);
+
+  /** A language that documents are written in, with its country. */
+  static final Format<Locale> LOCALE =
+      text(cell ->
+              Languages.canWrite(Locale.forLanguageTag(cell.text()))
+                  ? Optional.of(cell.text())
+                  : cell.refuse(ProblemCode.NOT_A_LOCALE))
+          .as(Locale::forLanguageTag, Locale::toLanguageTag);
+
+  /** Three letters. */
+  static final Format<CurrencyUnit> CURRENCY =
+      parsed(CurrencyUnit::of, IllegalCurrencyException.class, ProblemCode.NOT_A_CURRENCY);
+
+  /** Whether a text is a colour. */
+  static boolean isColour(String text) {
+    return COLOUR.matcher(text).matches();
+  }
+
+  /** How a constant is written in a cell. */
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** How all constants of a type are written. */
+  static List<String> words(Class<? extends Enum<?>> type) {
+    return Stream.of(type.getEnumConstants()).map(Formats::word).toList();
+  }
+
+  /** One of the constants of a type. */
+  static <E extends Enum<E>> Format<E> choice(Class<E> type) {
+    return new Format<>() {
+      @Override
+      public Optional<E> read(Cell cell) {
+        int index = words(type).indexOf(cell.text().toLowerCase(Locale.ROOT));
+        return index < 0
+            ? cell.refuse(ProblemCode.NOT_A_CHOICE, new Argument.Words(words(type)))
+            : Optional.of(type.getEnumConstants()[index]);
+      }
+
+      @Override
+      public String write(E value) {
+        return word(value);
+      }
+    };
+  }
+
+  /** Constants separated by spaces. */
+  static <E extends Enum<E>> Format<Set<E>> choices(Class<E> type) {
+    return NumberFormats.listOf(choice(type)).as(EnumSet::copyOf, List::copyOf);
+  }
+
+  /** Pairs of a number and a constant, as in "2 shower 3 lavatory". */
+  static <E extends Enum<E>> Format<Map<E, Integer>> counts(Class<E> type) {
+    Format<E> name = choice(type);
+    return new Format<>() {
+      @Override
+      public Optional<Map<E, Integer>> read(Cell cell) {
+        List<String> parts = Arrays.asList(cell.text().split("\\s+"));
+        if (parts.size() % 2 != 0) {
+          return cell.refuse(ProblemCode.NOT_PAIRS);
+        }
+        Map<E, Integer> counts = new EnumMap<>(type);
+        for (int i = 0; i < parts.size(); i += 2) {
+          Optional<Integer> count = count(cell.part(parts.get(i)));
+          Optional<E> kind = name.read(cell.part(parts.get(i + 1)));
+          if (count.isPresent() && kind.isPresent()) {
+            counts.merge(kind.get(), count.get(), Integer::sum);
+          }
+        }
+        return Optional.of(counts);
+      }
+
+      @Override
+      public String write(Map<E, Integer> counts) {
+        return new EnumMap<>(counts)
+            .entrySet().stream()
+                .map(each -> each.getValue() + " " + name.write(each.getKey()))
+                .collect(Collectors.joining(" "));
+      }
+    };
+  }
+
+  private static Optional<Integer> count(Cell cell) {
+    boolean digits = COUNT.matcher(cell.text()).matches();
+    return digits && cell.column().bounds().hold(Integer.parseInt(cell.text()))
+        ? Optional.of(Integer.valueOf(cell.text()))
+        : cell.refuse(ProblemCode.NOT_A_COUNT, Argument.Number.of(cell.column().bounds().high()));
+  }
+
+  private static Format<String> matching(Pattern pattern, ProblemCode otherwise) {
+    return text(
+        cell ->
+            pattern.matcher(cell.text()).matches()
+                ? Optional.of(cell.text())
+                : cell.refuse(otherwise));
+  }
+
+  private static Format<String> text(Function<Cell, Optional<String>> read) {
+    return new Format<>() {
+      @Override
+      public Optional<String> read(Cell cell) {
+        return read.apply(cell);
+      }
+
+      @Override
+      public String write(String value) {
+        return value;
+      }
+    };
+  }
+
+  private static <T> Format<T> parsed(
+      Function<String, T> parse, Class<? extends RuntimeException> refusal, ProblemCode code) {
+    return new Format<>() {
+      @Override
+      public Optional<T> read(Cell cell) {
+        try {
+          return Optional.of(parse.apply(cell.text()));
+        } catch (RuntimeException refused) {
+          if (refusal.isInstance(refused)) {
+            return cell.refuse(code);
+          }
+          throw refused;
+        }
+      }
+
+      @Override
+      public String write(T value) {
+        return value.toString();
+      }
+    };
+  }
+}

@@ -1,0 +1,97 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.Offer;
+import io.github.brinewright.softener.Resin;
+import io.github.brinewright.softener.TableCurve;
+import java.util.Base64;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Writes a job as the files that it is read from again. */
+final class JobWriter {
+  private JobWriter() {}
+
+  /**
+   * The files of a job, read once to see that they can be.
+   *
+   * @throws IllegalArgumentException when something in it cannot stand in a file
+   */
+  static JobFiles files(Job job) {
+    JobFiles files = JobFiles.of(texts(job));
+    JobReading again =
+        job.homes().isEmpty() ? JobFolder.readWithoutHomes(files) : JobFolder.read(files);
+    if (!again.problems().isEmpty()) {
+      throw new IllegalArgumentException(
+          "the job cannot be written as files: "
+              + again.problems().stream().map(Problem::toString).collect(Collectors.joining("; ")));
+    }
+    return files;
+  }
+
+  private static Map<String, String> texts(Job job) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put(DealerColumns.COLUMNS.file(), dealer(job));
+    List<ResinColumns.Line> resins = resins(job.prices().offers());
+    if (!resins.isEmpty()) {
+      texts.put(ResinColumns.COLUMNS.file(), ResinColumns.COLUMNS.csv(resins));
+    }
+    texts.put(UnitColumns.COLUMNS.file(), UnitColumns.COLUMNS.csv(job.prices().offers()));
+    if (!job.tariffs().isEmpty()) {
+      texts.put(TariffColumns.COLUMNS.file(), TariffColumns.COLUMNS.csv(job.tariffs()));
+    }
+    texts.put(SiteColumns.COLUMNS.file(), SiteColumns.COLUMNS.csv(job.homes()));
+    job.dealer()
+        .logo()
+        .ifPresent(
+            logo -> texts.put(logo.file(), Base64.getEncoder().encodeToString(logo.content())));
+    return texts;
+  }
+
+  /** Lines of keys and values; a backslash before what the format would take for its own. */
+  private static String dealer(Job job) {
+    StringBuilder lines = new StringBuilder();
+    DealerColumns.COLUMNS
+        .cells(new DealerColumns.Source(job.dealer(), job.prices()))
+        .forEach((key, value) -> lines.append(key).append('=').append(escaped(value)).append('\n'));
+    return lines.toString();
+  }
+
+  private static String escaped(String value) {
+    return value
+        .replace("\\", "\\\\")
+        .replace("\n", "\\n")
+        .replace("\r", "\\r")
+        .replace("\t", "\\t")
+        .replace("\f", "\\f");
+  }
+
+  /** The tables of all resins that do not come with the library. */
+  private static List<ResinColumns.Line> resins(List<Offer> offers) {
+    Map<String, Resin> own = new LinkedHashMap<>();
+    for (Offer offer : offers) {
+      Resin resin = offer.softener().resin();
+      Resin known = own.getOrDefault(resin.id(), ResinReader.shipped().get(resin.id()));
+      if (known == null) {
+        own.put(resin.id(), resin);
+      } else if (!known.equals(resin)) {
+        throw new IllegalArgumentException("two resins have the id \"" + resin.id() + "\"");
+      }
+    }
+    return own.values().stream()
+        .map(JobWriter::lines)
+        .<ResinColumns.Line>flatMap(List::stream)
+        .toList();
+  }
+
+  private static List<ResinColumns.Line> lines(Resin resin) {
+    if (resin.curve() instanceof TableCurve curve) {
+      return curve.points().stream()
+          .map(point -> new ResinColumns.Line(resin, curve, point))
+          .toList();
+    }
+    throw new IllegalArgumentException(
+        "the curve of resin \"" + resin.id() + "\" is no table, so that no file can hold it");
+  }
+}

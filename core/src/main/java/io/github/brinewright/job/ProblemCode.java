@@ -1,0 +1,122 @@
+package io.github.brinewright.job;
+
+import java.util.Locale;
+
+/** What can be wrong in a job. Each has its words in the bundle {@code problems}. */
+public enum ProblemCode {
+  /** A file that must be there is not; where it was looked for. */
+  NO_FILE,
+  /** A file is larger than 20 MB. */
+  FILE_TOO_LARGE,
+  /** A file cannot be read; what the machine says. */
+  FILE_UNREADABLE,
+  /** A file is UTF-16. */
+  UTF_16,
+  /** A byte is not UTF-8. */
+  NOT_UTF_8,
+  /** A file has no first row. */
+  FILE_EMPTY,
+  /** A quote is not closed, or a field has over 20 lines; what the reader says. */
+  QUOTE_OPEN,
+  /** Columns are separated by semicolons. */
+  SEMICOLONS,
+  /** The dealer's file is no properties file; what the reader says. */
+  NOT_PROPERTIES,
+  /** There is no row for a home. */
+  NO_HOME,
+  /** There is no row for a unit. */
+  NO_UNIT,
+  /** There is no row for a tariff. */
+  NO_TARIFF,
+
+  /** A column that must be there is not. */
+  COLUMN_MISSING,
+  /** A column has no known name; what may be meant. */
+  COLUMN_UNKNOWN,
+  /** A column stands twice in the header. */
+  COLUMN_TWICE,
+  /** A key of the dealer's file is not known; what may be meant. */
+  KEY_UNKNOWN,
+  /** A row has another number of fields than the header: its own and that of the header. */
+  FIELD_COUNT,
+  /** A field is too long; the most characters. */
+  FIELD_TOO_LONG,
+
+  /** A text would run as a formula in a spreadsheet. */
+  FORMULA,
+  /** A text has a control character. */
+  CONTROL_CHARACTER,
+  /** A short name has other characters than letters, digits, hyphens and underscores. */
+  NOT_A_SHORT_NAME,
+  /** A cell has a comma where a number is asked for. */
+  COMMA,
+  /** A cell is not a number. */
+  NOT_A_NUMBER,
+  /** A number is outside its range: lowest and highest. */
+  OUT_OF_RANGE,
+  /** A number is not whole: lowest and highest. */
+  NOT_WHOLE,
+  /** A number is needed: lowest and highest. */
+  NUMBER_NEEDED,
+  /** A text is needed. */
+  TEXT_NEEDED,
+  /** Money has more decimals than its currency: the currency. */
+  TOO_MANY_DECIMALS,
+  /** A cell is not a date. */
+  NOT_A_DATE,
+  /** A cell does not hold pairs of a number and a name. */
+  NOT_PAIRS,
+  /** A count before a name is not a whole number; the highest. */
+  NOT_A_COUNT,
+  /** A word is none of those that may be written: these. */
+  NOT_A_CHOICE,
+  /** An id is not known; what may be meant. */
+  ID_UNKNOWN,
+  /** An id stands in an earlier row too. */
+  ID_TWICE,
+  /** A locale is none that documents are written in. */
+  NOT_A_LOCALE,
+  /** A cell is not a currency. */
+  NOT_A_CURRENCY,
+  /** A cell is not a colour. */
+  NOT_A_COLOUR,
+
+  /** Exactly one of two hardnesses is needed; the other column. */
+  HARDNESS_NEEDED,
+  /** The hardness blended to is not below that of the water: the water's, in gpg. */
+  TARGET_TOO_HIGH,
+  /** Dosages or a rating are needed; the other column. */
+  CAPACITY_NEEDED,
+  /** A dosage lies outside the table of its resin: lowest and highest. */
+  DOSAGE_OUTSIDE_TABLE,
+  /** A resin has a single dosage. */
+  RESIN_ONE_DOSAGE,
+  /** Dosage or capacity of a resin does not rise from row to row. */
+  RESIN_NOT_RISING,
+  /** A resin gives more for each pound of salt as the dosage rises. */
+  RESIN_TOO_STEEP,
+  /** A resin gives more than chemistry allows: the limit. */
+  RESIN_ABOVE_LIMIT,
+  /** Prices of a rate and the steps between them do not go together: both numbers. */
+  STEP_COUNT,
+  /** Steps of a rate do not rise. */
+  STEPS_NOT_RISING,
+  /** The library refuses it; in its words, for developers. */
+  REFUSED,
+
+  /** The picture is not in the job. */
+  PICTURE_MISSING,
+  /** The picture has more than 2 MB. */
+  PICTURE_TOO_LARGE,
+  /** The file is neither PNG nor JPEG. */
+  NOT_A_PICTURE,
+  /** The picture has too many pixels: the most on a side. */
+  PICTURE_TOO_MANY_PIXELS,
+  /** The picture is damaged, or of a kind that cannot be drawn. */
+  PICTURE_DAMAGED;
+
+  /** Key of its words. */
+  String key() {
+    return "problem." + name().toLowerCase(Locale.ROOT);
+  }
+}

@@ -1,0 +1,129 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.job.Problem.Argument;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
+
+/**
+ * Writes problems and notes in a language. What came from outside is cleaned here: control
+ * characters and those that turn the direction of writing become dots, and long values are
+ * shortened. Numbers are written as they are to be typed, with a point. Not for use by several
+ * threads at once.
+ *
+ * <pre>{@code
+ * ProblemWords words = new ProblemWords(Locale.US);
+ * reading.problems().stream().map(words::say).forEach(System.err::println);
+ * // sites.csv, row 3, column people: "0" must be from 1 to 40
+ * }</pre>
+ */
+public final class ProblemWords {
+  private static final int LONGEST_VALUE = 40;
+  private static final int LONGEST_TEXT = 300;
+
+  /** Controls, invisible marks, line separators and halves of characters. */
+  private static final Pattern UNPRINTABLE =
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}]");
+
+  private final JobTexts texts;
+
+  /** Words in the language of a locale; English where there are none of its own. */
+  public ProblemWords(Locale locale) {
+    texts = new JobTexts(locale);
+  }
+
+  /** Where it is, what stands there, what is wrong, and what to do. */
+  public String say(Problem problem) {
+    return place(problem) + advice(problem, UnaryOperator.identity());
+  }
+
+  /**
+   * The same for a form: fields are named by their labels.
+   *
+   * @param problem with a cell of sites.csv that was filled in as a field
+   * @param form name of the form
+   * @param labels of its fields by column
+   */
+  public String sayOfForm(Problem problem, String form, Map<String, String> labels) {
+    UnaryOperator<String> label =
+        column ->
+            Optional.ofNullable(labels.get(column)).map(text -> "\"" + text + "\"").orElse(column);
+    String field =
+        problem.column().isEmpty()
+            ? texts.get("problem.in.file", clean(form))
+            : texts.get("problem.in.field", clean(form), clean(label.apply(problem.column())));
+    return field + advice(problem, label);
+  }
+
+  /** What is needed before anything can be read from a blank form. */
+  public String nothingFilled(String form, String needed) {
+    return texts.get("problem.nothing_filled", clean(form), clean(needed));
+  }
+
+  /** A note as a sentence. */
+  public String say(Note note) {
+    return texts.get(note.key());
+  }
+
+  private String place(Problem problem) {
+    String file = clean(problem.file());
+    String row = String.valueOf(problem.row());
+    String column = clean(problem.column());
+    if (problem.column().isEmpty()) {
+      return problem.row() == 0
+          ? texts.get("problem.in.file", file)
+          : texts.get("problem.in.row", file, row);
+    }
+    return problem.row() == 0
+        ? texts.get("problem.in.key", file, column)
+        : texts.get("problem.in.cell", file, row, column);
+  }
+
+  private String advice(Problem problem, UnaryOperator<String> columnNames) {
+    String[] arguments =
+        problem.arguments().stream()
+            .map(argument -> argument(argument, columnNames))
+            .toArray(String[]::new);
+    return value(problem.value()) + texts.get(problem.code().key(), arguments);
+  }
+
+  private String value(String value) {
+    return value.isEmpty() ? "" : "\"" + shortened(value, LONGEST_VALUE) + "\" ";
+  }
+
+  private String argument(Argument argument, UnaryOperator<String> columnNames) {
+    if (argument instanceof Argument.ColumnName column) {
+      return clean(columnNames.apply(column.name()));
+    }
+    if (argument instanceof Argument.Number number) {
+      return number.value().toPlainString();
+    }
+    if (argument instanceof Argument.Words words) {
+      return clean(String.join(", ", words.words()));
+    }
+    if (argument instanceof Argument.Meant meant) {
+      return meant(meant);
+    }
+    return shortened(((Argument.Text) argument).text(), LONGEST_TEXT);
+  }
+
+  private String meant(Argument.Meant meant) {
+    return Nearest.to(meant.written(), meant.known())
+        .map(name -> texts.get("problem.meant.one", clean(name)))
+        .orElseGet(() -> texts.get("problem.meant.any", clean(String.join(", ", meant.known()))));
+  }
+
+  private String shortened(String text, int longest) {
+    if (text.length() <= longest) {
+      return clean(text);
+    }
+    String length = String.valueOf(text.length());
+    return clean(text.substring(0, longest)) + texts.get("problem.shortened", length);
+  }
+
+  private static String clean(String text) {
+    return UNPRINTABLE.matcher(text).replaceAll("·");
+  }
+}

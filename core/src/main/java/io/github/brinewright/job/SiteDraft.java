@@ -1,0 +1,85 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.FoulingAllowance;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Volume;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** What a row of sites.csv says, column by column, until the home can be built from it. */
+final class SiteDraft {
+  String id = "";
+  String customer = "";
+  String street = "";
+  String town = "";
+  int people = 1;
+  int guests;
+  int guestDays;
+  int billDays;
+  String tariffId = "";
+  @Nullable Volume billed;
+  @Nullable Locale language;
+  @Nullable Hardness hardness;
+  @Nullable Pressure pressure;
+  @Nullable FlowRate flow;
+  @Nullable Hardness target;
+  @Nullable FoulingAllowance iron;
+  @Nullable FoulingAllowance manganese;
+
+  private final List<Consumer<WaterAnalysis.Builder>> water = new ArrayList<>();
+  private final List<Consumer<Household.Builder>> household = new ArrayList<>();
+
+  /** Says something of the water; it is asked once the hardness is known. */
+  void water(Consumer<WaterAnalysis.Builder> setting) {
+    water.add(setting);
+  }
+
+  /** Says something of the household; it is asked once the number of people is known. */
+  void household(Consumer<Household.Builder> setting) {
+    household.add(setting);
+  }
+
+  Site build() {
+    return Site.of(id, builtWater(), builtHousehold())
+        .contact(new Customer(customer.isEmpty() ? id : customer, street, town))
+        .supply(builtSupply())
+        .allowances(
+            new FoulingAllowances(Objects.requireNonNull(iron), Objects.requireNonNull(manganese)))
+        .target(Objects.requireNonNull(target))
+        .build();
+  }
+
+  private Supply builtSupply() {
+    Supply supply = Supply.NOT_MEASURED;
+    supply = pressure == null ? supply : supply.withPressure(pressure);
+    return flow == null ? supply : supply.withFlow(flow);
+  }
+
+  private WaterAnalysis builtWater() {
+    WaterAnalysis.Builder builder = WaterAnalysis.ofHardness(Objects.requireNonNull(hardness));
+    water.forEach(setting -> setting.accept(builder));
+    return builder.build();
+  }
+
+  private Household builtHousehold() {
+    Household.Builder builder = Household.of(people).guests(guests, guestDays);
+    household.forEach(setting -> setting.accept(builder));
+    if (billed != null) {
+      builder.bill(new Bill(billed, billDays));
+    }
+    return builder.build();
+  }
+}

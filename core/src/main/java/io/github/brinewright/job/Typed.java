@@ -1,0 +1,196 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.job.Column.Bounds;
+import io.github.brinewright.job.Column.Kind;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import org.joda.money.CurrencyUnit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A column with the format of its cells, before it belongs to a file.
+ *
+ * @param <T> kind of the values
+ */
+final class Typed<T> {
+  private final String name;
+  private final Kind kind;
+  private final Format<T> format;
+  private String unit = "";
+  private Bounds bounds = Bounds.NONE;
+  private List<Enum<?>> choices = List.of();
+  private @Nullable T usual;
+  private boolean needed;
+
+  private Typed(String name, Kind kind, Format<T> format) {
+    this.name = name;
+    this.kind = kind;
+    this.format = format;
+  }
+
+  static Typed<String> shortName(String name) {
+    return new Typed<>(name, Kind.SHORT_NAME, Formats.SHORT_NAME_TEXT);
+  }
+
+  static Typed<String> text(String name) {
+    return new Typed<>(name, Kind.TEXT, Formats.TEXT);
+  }
+
+  static Typed<Double> number(String name, double low, double high) {
+    return number(name, low, high, number -> number, number -> number);
+  }
+
+  /** A number of which a value is made, and the number of a value. */
+  static <Q> Typed<Q> number(
+      String name, double low, double high, DoubleFunction<Q> make, ToDoubleFunction<Q> number) {
+    return new Typed<>(name, Kind.NUMBER, NumberFormats.of(make, number)).within(low, high);
+  }
+
+  /** Numbers of which values are made, separated by spaces. */
+  static <Q> Typed<List<Q>> numbers(
+      String name, double low, double high, DoubleFunction<Q> make, ToDoubleFunction<Q> number) {
+    return new Typed<>(name, Kind.NUMBERS, NumberFormats.listOf(NumberFormats.of(make, number)))
+        .within(low, high);
+  }
+
+  static Typed<Integer> whole(String name, int low, int high) {
+    return new Typed<>(name, Kind.WHOLE, NumberFormats.WHOLE).within(low, high);
+  }
+
+  static Typed<BigDecimal> amount(String name, double low, double high) {
+    return new Typed<>(name, Kind.AMOUNT, NumberFormats.AMOUNT).within(low, high);
+  }
+
+  /** Exact decimals separated by spaces. */
+  static Typed<List<BigDecimal>> amounts(String name, double low, double high) {
+    return new Typed<>(name, Kind.NUMBERS, NumberFormats.listOf(NumberFormats.AMOUNT))
+        .within(low, high);
+  }
+
+  /** A rate in per cent, kept as a fraction. */
+  static Typed<BigDecimal> fraction(String name, double lowPercent, double highPercent) {
+    Format<BigDecimal> format =
+        NumberFormats.AMOUNT.as(
+            percent -> percent.movePointLeft(2).stripTrailingZeros(),
+            fraction -> fraction.movePointRight(2));
+    return new Typed<>(name, Kind.AMOUNT, format).within(lowPercent, highPercent).unit("%");
+  }
+
+  /** A rate in per cent, kept as a fraction that is a double; the point is moved exactly. */
+  static Typed<Double> percent(String name, double low, double high) {
+    Format<Double> format =
+        NumberFormats.AMOUNT.as(
+            percent -> percent.movePointLeft(2).doubleValue(),
+            fraction -> BigDecimal.valueOf(fraction).movePointRight(2));
+    return new Typed<>(name, Kind.AMOUNT, format).within(low, high).unit("%");
+  }
+
+  static Typed<LocalDate> date(String name) {
+    return new Typed<>(name, Kind.DATE, Formats.DATE);
+  }
+
+  static <E extends Enum<E>> Typed<E> choice(String name, Class<E> type) {
+    return new Typed<>(name, Kind.CHOICE, Formats.choice(type)).among(type);
+  }
+
+  static <E extends Enum<E>> Typed<Set<E>> choices(String name, Class<E> type) {
+    return new Typed<>(name, Kind.CHOICES, Formats.choices(type)).among(type);
+  }
+
+  static <E extends Enum<E>> Typed<Map<E, Integer>> counts(String name, int most, Class<E> type) {
+    return new Typed<>(name, Kind.COUNTS, Formats.counts(type)).within(1, most).among(type);
+  }
+
+  static Typed<Boolean> yesNo(String name) {
+    return choice(name, YesNo.class).as(YesNo.YES::equals, yes -> yes ? YesNo.YES : YesNo.NO);
+  }
+
+  private enum YesNo {
+    YES,
+    NO
+  }
+
+  static Typed<Locale> locale(String name) {
+    return new Typed<>(name, Kind.LOCALE, Formats.LOCALE);
+  }
+
+  static Typed<CurrencyUnit> currency(String name) {
+    return new Typed<>(name, Kind.CURRENCY, Formats.CURRENCY);
+  }
+
+  static Typed<String> colour(String name) {
+    return new Typed<>(name, Kind.COLOUR, Formats.COLOUR_TEXT);
+  }
+
+  /** The id of a row of another file; whether it is there is asked where that file is known. */
+  static Typed<String> reference(String name) {
+    return new Typed<>(name, Kind.REFERENCE, Formats.TEXT);
+  }
+
+  /** The name of a picture; whether it can be drawn is asked where the files are at hand. */
+  static Typed<String> picture(String name) {
+    return new Typed<>(name, Kind.PICTURE, Formats.TEXT);
+  }
+
+  private <U> Typed<U> as(Function<T, U> make, Function<U, T> unmake) {
+    return new Typed<>(name, kind, format.as(make, unmake)).within(bounds).among(choices);
+  }
+
+  private Typed<T> within(double low, double high) {
+    return within(new Bounds(low, high));
+  }
+
+  private Typed<T> within(Bounds range) {
+    bounds = range;
+    return this;
+  }
+
+  private Typed<T> among(Class<? extends Enum<?>> type) {
+    return among(List.of(type.getEnumConstants()));
+  }
+
+  private Typed<T> among(List<Enum<?>> constants) {
+    choices = constants;
+    return this;
+  }
+
+  /** The unit of the numbers. */
+  Typed<T> unit(String symbol) {
+    unit = symbol;
+    return this;
+  }
+
+  /** What is taken where the cell is empty. */
+  Typed<T> usual(T value) {
+    usual = value;
+    return this;
+  }
+
+  /** The column must be there, and its cells filled. */
+  Typed<T> needed() {
+    needed = true;
+    return this;
+  }
+
+  /** What is taken where the cell is empty. */
+  Optional<T> usual() {
+    return Optional.ofNullable(usual);
+  }
+
+  Format<T> format() {
+    return format;
+  }
+
+  Column in(String file, String part) {
+    String otherwise = usual().map(format::write).orElse("");
+    return new Column(file, name, kind, unit, bounds, choices, otherwise, needed, part);
+  }
+}
