@@ -9,7 +9,7 @@ import java.util.List;
  * @param blocks from left to right
  * @param gutter between columns, in points
  */
-public record Columns(List<? extends Block> blocks, double gutter) implements Block {
+record ColumnsBlock(List<? extends Block> blocks, double gutter) implements Block {
   @Override
   public List<Slice> slices(double width) {
     double each = (width - gutter * (blocks.size() - 1)) / blocks.size();
@@ -22,9 +22,9 @@ public record Columns(List<? extends Block> blocks, double gutter) implements Bl
         Slice.of(
             0,
             height,
-            (canvas, x, y) -> {
+            (pen, x, y) -> {
               for (int i = 0; i < piles.size(); i++) {
-                piles.get(i).painter().paint(canvas, x + i * (each + gutter), y);
+                piles.get(i).painter().paint(pen, x + i * (each + gutter), y);
               }
             }));
   }

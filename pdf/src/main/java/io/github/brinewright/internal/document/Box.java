@@ -1,6 +1,5 @@
-package io.github.brinewright.internal.layout;
+package io.github.brinewright.internal.document;
 
-import io.github.brinewright.internal.document.Canvas;
 import java.util.List;
 
 /**

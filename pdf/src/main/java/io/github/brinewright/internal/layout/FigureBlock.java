@@ -1,27 +1,18 @@
 package io.github.brinewright.internal.layout;
 
-import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.chart.Artist;
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Ink;
-import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.job.Logo;
 import java.util.List;
 
 /**
  * A figure.
  *
- * @param tag it belongs to, with its alternative text
+ * @param part that it is, with its alternative text
  * @param artist draws it
  */
-public record Drawing(Tag tag, Artist artist) implements Block {
-  /** Draws within a frame. */
-  public interface Artist {
-    /** Height it needs, in points. */
-    double height();
-
-    /** Draws within the given frame. */
-    void draw(Canvas canvas, Box frame);
-  }
-
+record FigureBlock(Part part, Artist artist) implements Block {
   @Override
   public List<Slice> slices(double width) {
     double height = artist.height();
@@ -29,8 +20,8 @@ public record Drawing(Tag tag, Artist artist) implements Block {
         Slice.of(
             0,
             height,
-            (canvas, x, y) ->
-                canvas.tagged(tag, () -> artist.draw(canvas, new Box(x, y, width, height)))));
+            (pen, x, y) ->
+                pen.tagged(part, () -> artist.draw(pen.canvas(), new Box(x, y, width, height)))));
   }
 
   /**
@@ -39,7 +30,7 @@ public record Drawing(Tag tag, Artist artist) implements Block {
    * @param logo to draw
    * @param most its greatest width and height
    */
-  public static Block atRight(Logo logo, Box most) {
+  static Block atRight(Logo logo, Box most) {
     double scale = Math.min(most.width() / logo.width(), most.height() / logo.height());
     double wide = logo.width() * scale;
     double tall = logo.height() * scale;
@@ -48,22 +39,28 @@ public record Drawing(Tag tag, Artist artist) implements Block {
             Slice.of(
                 0,
                 tall,
-                (canvas, x, y) ->
-                    canvas.ornament(
+                (pen, x, y) ->
+                    pen.ornament(
                         () ->
-                            canvas.picture(
-                                logo.file(), logo.content(), x + width - wide, y, wide, tall))));
+                            pen.canvas()
+                                .picture(
+                                    logo.file(),
+                                    logo.content(),
+                                    x + width - wide,
+                                    y,
+                                    wide,
+                                    tall))));
   }
 
   /** A horizontal rule across the width, without meaning. */
-  public static Block rule(double thick, Ink ink) {
+  static Block rule(double thick, Ink ink) {
     return width ->
         List.of(
             Slice.of(
                     0,
                     thick,
-                    (canvas, x, y) ->
-                        canvas.ornament(() -> canvas.rule(x, y + thick / 2, width, thick, ink)))
+                    (pen, x, y) ->
+                        pen.ornament(() -> pen.canvas().rule(x, y + thick / 2, width, thick, ink)))
                 .kept());
   }
 }

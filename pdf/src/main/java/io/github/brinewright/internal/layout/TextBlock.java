@@ -1,6 +1,5 @@
 package io.github.brinewright.internal.layout;
 
-import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,11 +7,11 @@ import java.util.List;
 /**
  * Text of one style. A page break leaves at least two of its lines on either side.
  *
- * @param tag it belongs to
+ * @param part that it is
  * @param text to write
  * @param style how it looks
  */
-public record Paragraph(Tag tag, String text, TextStyle style) implements Block {
+record TextBlock(Part part, String text, TextStyle style) implements Block {
   /** Share of the leading above the baseline. */
   static final double ASCENT = 0.76;
 
@@ -22,7 +21,7 @@ public record Paragraph(Tag tag, String text, TextStyle style) implements Block 
     List<Slice> slices = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       String line = lines.get(i);
-      Slice slice = i == 0 && tag.bookmarked() ? marked(line) : line(line);
+      Slice slice = i == 0 && part.bookmarked() ? marked(line) : line(line);
       boolean first = i == 0 && lines.size() > 1;
       boolean lastButOne = i == lines.size() - 2;
       slices.add(first || lastButOne ? slice.kept() : slice);
@@ -35,9 +34,9 @@ public record Paragraph(Tag tag, String text, TextStyle style) implements Block 
     return Slice.of(
         0,
         plain.height(),
-        (canvas, x, y) -> {
-          canvas.bookmark(text, y);
-          plain.painter().paint(canvas, x, y);
+        (pen, x, y) -> {
+          pen.canvas().bookmark(text, y);
+          plain.painter().paint(pen, x, y);
         });
   }
 
@@ -45,7 +44,8 @@ public record Paragraph(Tag tag, String text, TextStyle style) implements Block 
     return Slice.of(
         0,
         style.leading(),
-        (canvas, x, y) ->
-            canvas.tagged(tag, () -> canvas.text(x, y + style.leading() * ASCENT, line, style)));
+        (pen, x, y) ->
+            pen.tagged(
+                part, () -> pen.canvas().text(x, y + style.leading() * ASCENT, line, style)));
   }
 }
