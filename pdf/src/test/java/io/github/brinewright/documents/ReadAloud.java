@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import java.io.IOException;
 import java.util.ArrayList;

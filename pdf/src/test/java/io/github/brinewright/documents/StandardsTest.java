@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -13,20 +13,16 @@ import io.github.brinewright.internal.document.TextStyle;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
-import io.github.brinewright.job.JobFiles;
-import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
-import io.github.brinewright.words.UnitSystem;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -51,8 +47,8 @@ import org.verapdf.pdfa.results.ValidationResult;
 
 /** The proposals against PDF/UA-1 (ISO 14289-1) and PDF/A-3a (ISO 19005-3), by veraPDF. */
 class StandardsTest {
-  private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
-  private static final Job JOB = JobFolder.read(Path.of("job")).job().orElseThrow();
+  private static final LocalDate DAY = DemoTown.DAY;
+  private static final Job JOB = DemoTown.JOB;
 
   @BeforeAll
   static void start() {
@@ -60,16 +56,7 @@ class StandardsTest {
   }
 
   static Stream<Arguments> homesAndLanguages() {
-    return JOB.visits().stream()
-        .map(visit -> visit.site().id())
-        .flatMap(id -> Stream.of("en-US", "es-US", "fr-CA").map(tag -> Arguments.of(id, tag)));
-  }
-
-  private static Dealer dealer(String tag) {
-    Locale locale = Locale.forLanguageTag(tag);
-    return tag.equals("fr-CA")
-        ? JOB.dealer().writing(locale, Dealer.Paper.A4, UnitSystem.METRIC)
-        : JOB.dealer().writing(locale, Dealer.Paper.LETTER, UnitSystem.US);
+    return DemoTown.homesAndLanguages();
   }
 
   /** The same home before a person moved in. */
@@ -81,8 +68,8 @@ class StandardsTest {
 
   /** Each kind of document for a home, in a language. */
   static List<byte[]> documents(String id, String tag) {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
-    Dealer dealer = dealer(tag);
+    Comparison comparison = DemoTown.compare(id);
+    Dealer dealer = DemoTown.dealer(tag);
     return List.of(
         new Proposal(
                 comparison,
@@ -104,7 +91,7 @@ class StandardsTest {
 
   private static Map<String, String> cells(String id) {
     try {
-      return SiteCells.of(JobFiles.in(Path.of("job")), id).orElseThrow();
+      return SiteCells.of(DemoTown.files(), id).orElseThrow();
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
@@ -113,7 +100,7 @@ class StandardsTest {
   @ParameterizedTest
   @ValueSource(strings = {"en-US", "es-US", "fr-CA"})
   void aBlankFormIsAccessibleFitForAnArchiveAndOfOnePage(String tag) throws Exception {
-    byte[] blank = form(dealer(tag), Map.of());
+    byte[] blank = form(DemoTown.dealer(tag), Map.of());
 
     assertThat(failures(blank, PDFAFlavour.PDFUA_1)).isEmpty();
     assertThat(failures(blank, PDFAFlavour.PDFA_3_A)).isEmpty();
@@ -124,8 +111,8 @@ class StandardsTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
-    Comparison comparison = JOB.compare(JOB.visit(id).orElseThrow());
-    byte[] page = new ComparisonPage(comparison, dealer(tag), DAY).toPdf();
+    Comparison comparison = DemoTown.compare(id);
+    byte[] page = new ComparisonPage(comparison, DemoTown.dealer(tag), DAY).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
   }
@@ -152,9 +139,7 @@ class StandardsTest {
   private static CarriedJob carried(String id) {
     try {
       return new CarriedJob(
-          Optional.of(id),
-          DAY,
-          JobExcerpt.of(JobFiles.in(Path.of("job")), JOB.dealer().logo(), id));
+          Optional.of(id), DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer().logo(), id));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -43,7 +43,7 @@ class QpdfTest {
   }
 
   @ParameterizedTest
-  @MethodSource("io.github.brinewright.samples.StandardsTest#homesAndLanguages")
+  @MethodSource("io.github.brinewright.documents.StandardsTest#homesAndLanguages")
   void everyDocumentIsCleanInSyntaxAndStreams(String id, String tag) throws Exception {
     for (byte[] document : StandardsTest.documents(id, tag)) {
       Check check = check(document);

@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import io.github.brinewright.internal.document.Ink;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,13 +6,11 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
-import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import java.io.IOException;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.util.List;
@@ -28,8 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What English documents say in numbers, which are looked up one by one, other languages say too.
  */
 class SameNumbersTest {
-  private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
-  private static final Job JOB = JobFolder.read(Path.of("job")).job().orElseThrow();
+  private static final LocalDate DAY = DemoTown.DAY;
+  private static final Job JOB = DemoTown.JOB;
 
   static Stream<Arguments> homesAndLanguages() {
     return JOB.visits().stream()

@@ -1,4 +1,4 @@
-package io.github.brinewright.samples;
+package io.github.brinewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
