@@ -6,6 +6,7 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.home.Site;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
@@ -39,12 +40,23 @@ class LabelledValuesTest {
     return Stream.concat(DemoTown.homesAndLanguages(), random);
   }
 
-  private static Job job(String id) {
-    return RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
-  }
+  /** A home, and the dealer writing in a language. */
+  private record Given(Job job, Comparison comparison, Dealer dealer, Wording words) {
+    static Given of(String id, String tag) {
+      Job job = RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
+      Dealer dealer = DemoTown.writing(job.dealer(), tag);
+      Comparison comparison = job.compare(job.visit(id).orElseThrow());
+      return new Given(job, comparison, dealer, DemoTown.words(dealer));
+    }
 
-  private static Comparison compare(String id) {
-    return job(id).compare(job(id).visit(id).orElseThrow());
+    /** What changed since two people lived there. */
+    Revision revision() {
+      Site before = comparison.home().site().withPeople(2);
+      return Revision.between(
+          job.compare(new QuotedHome(before, comparison.tariff())),
+          DemoTown.DAY.minusDays(9),
+          comparison);
+    }
   }
 
   private static void check(Document model, Wording words, Expected expected) {
@@ -56,46 +68,42 @@ class LabelledValuesTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void aProposalSaysWhatIsComputed(String id, String tag) {
-    Dealer dealer = DemoTown.writing(job(id).dealer(), tag);
-    Wording words = DemoTown.words(dealer);
-    Comparison comparison = compare(id);
-    Optional<HomeStudy> study = job(id).study(comparison);
-    Comparison before =
-        job(id)
-            .compare(new QuotedHome(comparison.home().site().withPeople(2), comparison.tariff()));
-    Revision revision = Revision.between(before, DemoTown.DAY.minusDays(9), comparison);
-    Document model =
+    Given given = Given.of(id, tag);
+    Optional<HomeStudy> study = given.job().study(given.comparison());
+    Revision revision = given.revision();
+    Proposal proposal =
         new Proposal(
-                comparison, study, dealer, DemoTown.DAY, Optional.empty(), Optional.of(revision))
-            .model();
+            given.comparison(),
+            study,
+            given.dealer(),
+            DemoTown.DAY,
+            Optional.empty(),
+            Optional.of(revision));
+    Expected expected =
+        new ExpectedProposal(given.comparison(), study.orElse(null), given.dealer(), given.words())
+            .revised(revision);
 
-    check(
-        model,
-        words,
-        new ExpectedProposal(comparison, study.orElse(null), dealer, words).revised(revision));
+    check(proposal.model(), given.words(), expected);
   }
 
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void aSettingsSheetSaysWhatIsComputed(String id, String tag) {
-    Dealer dealer = DemoTown.writing(job(id).dealer(), tag);
-    Wording words = DemoTown.words(dealer);
-    Comparison comparison = compare(id);
-    for (Candidate candidate : comparison.bestOfEachUnit()) {
-      Document model = new SettingsSheet(comparison, candidate, dealer, DemoTown.DAY).model();
-      check(model, words, new ExpectedSheet(candidate, words));
+    Given given = Given.of(id, tag);
+    for (Candidate candidate : given.comparison().candidates()) {
+      SettingsSheet sheet =
+          new SettingsSheet(given.comparison(), candidate, given.dealer(), DemoTown.DAY);
+      check(sheet.model(), given.words(), new ExpectedSheet(candidate, given.words()));
     }
   }
 
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void aPageOfThreeSizesSaysWhatIsComputed(String id, String tag) {
-    Dealer dealer = DemoTown.writing(job(id).dealer(), tag);
-    Wording words = DemoTown.words(dealer);
-    Comparison comparison = compare(id);
-    Document model = new ComparisonPage(comparison, dealer, DemoTown.DAY).model();
+    Given given = Given.of(id, tag);
+    ComparisonPage page = new ComparisonPage(given.comparison(), given.dealer(), DemoTown.DAY);
 
-    check(model, words, new ExpectedPage(comparison, words));
+    check(page.model(), given.words(), new ExpectedPage(given.comparison(), given.words()));
   }
 
   @ParameterizedTest

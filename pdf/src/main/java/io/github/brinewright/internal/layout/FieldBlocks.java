@@ -30,8 +30,8 @@ record FieldBlocks(Wording words) {
 
   /** Lines to write on, side by side. */
   Block lines(WritingLines lines, Part within) {
-    return new ColumnsBlock(lines.lines().stream().map(line -> line(line, within)).toList(), GUTTER)
-        .whole();
+    return new ColumnsBlock(
+        lines.lines().stream().map(line -> line(line, within)).toList(), GUTTER);
   }
 
   /** A line to write on, with a field above it and what belongs there below. */
