@@ -1,6 +1,4 @@
 /** Proposals and other documents for homes, and their data. */
-// The command line is compiled later and is not there yet.
-@SuppressWarnings("module")
 module io.github.brinewright.pdf {
   requires static transitive org.jspecify;
   requires transitive io.github.brinewright.core;
@@ -11,9 +9,6 @@ module io.github.brinewright.pdf {
   requires java.desktop;
 
   exports io.github.brinewright.exchange;
+  exports io.github.brinewright.model;
   exports io.github.brinewright.proposal;
-
-  // Until the command line reads documents through the public packages alone.
-  exports io.github.brinewright.internal.document to
-      io.github.brinewright.cli;
 }

@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.library.Architectures;
 import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
+import io.github.brinewright.internal.document.Tag;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -26,12 +27,14 @@ class ArchitectureTest {
   void packagesDependDownwardsOnly() {
     Architectures.layeredArchitecture()
         .consideringOnlyDependenciesInLayers()
+        .layer("model")
+        .definedBy(ROOT + "model..")
         .layer("document")
         .definedBy(ROOT + "internal.document..")
-        .layer("layout")
-        .definedBy(ROOT + "internal.layout..")
         .layer("chart")
         .definedBy(ROOT + "internal.chart..")
+        .layer("layout")
+        .definedBy(ROOT + "internal.layout..")
         .layer("section")
         .definedBy(ROOT + "internal.section..")
         .layer("exchange")
@@ -44,16 +47,46 @@ class ArchitectureTest {
         .mayOnlyBeAccessedByLayers("proposal")
         .whereLayer("section")
         .mayOnlyBeAccessedByLayers("proposal")
-        .whereLayer("chart")
-        .mayOnlyBeAccessedByLayers("section")
         .whereLayer("layout")
-        .mayOnlyBeAccessedByLayers("chart", "section", "proposal")
+        .mayOnlyBeAccessedByLayers("proposal")
+        .whereLayer("chart")
+        .mayOnlyBeAccessedByLayers("layout")
+        .whereLayer("document")
+        .mayOnlyBeAccessedByLayers("chart", "layout", "proposal")
+        .whereLayer("model")
+        .mayOnlyBeAccessedByLayers("section", "layout", "proposal")
         .check(CLASSES);
   }
 
   @Test
   void packagesFormNoCycles() {
     SlicesRuleDefinition.slices().matching(ROOT + "(*)..").should().beFreeOfCycles().check(CLASSES);
+  }
+
+  /** A section says what is there; it neither tags nor measures nor draws. */
+  @Test
+  void sectionsAndModelsDrawNothing() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(ROOT + "internal.section..", ROOT + "model..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            ROOT + "internal.layout..", ROOT + "internal.chart..", ROOT + "internal.document..")
+        .check(CLASSES);
+  }
+
+  /** Tags are opened where pieces are put on pages. */
+  @Test
+  void tagsAreOpenedInOnePlace() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(ROOT + "internal.document..")
+        .and()
+        .doNotHaveFullyQualifiedName(ROOT + "internal.layout.Tags")
+        .should()
+        .callConstructor(Tag.class, Tag.Role.class)
+        .check(CLASSES);
   }
 
   @Test

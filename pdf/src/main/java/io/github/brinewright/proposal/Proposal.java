@@ -3,25 +3,20 @@ package io.github.brinewright.proposal;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.section.Costs;
-import io.github.brinewright.internal.section.Kit;
-import io.github.brinewright.internal.section.Opening;
-import io.github.brinewright.internal.section.Price;
-import io.github.brinewright.internal.section.RevisedItems;
-import io.github.brinewright.internal.section.SideBySide;
-import io.github.brinewright.internal.section.Signing;
-import io.github.brinewright.internal.section.WaterAndHome;
-import io.github.brinewright.internal.section.WorkedOut;
-import io.github.brinewright.internal.section.YearInHome;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.internal.layout.Pages;
+import io.github.brinewright.internal.section.DealerHead;
+import io.github.brinewright.internal.section.ProposalSections;
+import io.github.brinewright.internal.section.Subject;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.model.Document;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Section;
 import io.github.brinewright.study.HomeStudy;
-import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param date of the proposal
  * @param carried the job that the file carries, so that it can be opened again; null for none
  * @param revision what it changes against an earlier proposal; null for a first one
+ * @param sections what it says, in the order in which it is read
  */
 public record Proposal(
     Comparison comparison,
@@ -41,12 +37,34 @@ public record Proposal(
     Dealer dealer,
     LocalDate date,
     @Nullable CarriedJob carried,
-    @Nullable Revision revision) {
-  private static final double SECTION_GAP = 32;
+    @Nullable Revision revision,
+    List<Section> sections) {
+  /** Keeps its own copy of {@code sections}. */
+  public Proposal {
+    sections = List.copyOf(sections);
+  }
+
+  /** A proposal with all sections that apply. */
+  public Proposal(
+      Comparison comparison,
+      @Nullable HomeStudy study,
+      Dealer dealer,
+      LocalDate date,
+      @Nullable CarriedJob carried,
+      @Nullable Revision revision) {
+    this(
+        comparison,
+        study,
+        dealer,
+        date,
+        carried,
+        revision,
+        ProposalSections.of(new Subject(comparison, dealer, date), study, revision));
+  }
 
   /** A proposal without a study of the year. */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
-    this(comparison, null, dealer, date);
+    this(comparison, null, dealer, date, null, null);
   }
 
   /** A proposal that carries no data of its own. */
@@ -54,42 +72,65 @@ public record Proposal(
     this(comparison, study, dealer, date, null, null);
   }
 
-  /** The PDF file. */
+  /**
+   * The same with other sections: some added, left out, or in another order. Keys of its own
+   * sections are {@code opening}, {@code revision}, {@code water}, {@code compare}, {@code cost},
+   * {@code price}, {@code year}, {@code signing} and {@code worked}.
+   *
+   * <pre>{@code
+   * byte[] pdf =
+   *     proposal
+   *         .withSections(
+   *             all -> {
+   *               List<Section> mine = new ArrayList<>(all);
+   *               mine.removeIf(section -> section.key().equals("worked"));
+   *               mine.add(1, Section.of("own.service", Phrase.plain("Service"),
+   *                   Paragraph.of(Phrase.plain("We come by every second Tuesday."))));
+   *               return mine;
+   *             })
+   *         .toPdf();
+   * }</pre>
+   */
+  public Proposal withSections(UnaryOperator<List<Section>> change) {
+    return new Proposal(comparison, study, dealer, date, carried, revision, change.apply(sections));
+  }
+
+  /** What the proposal says, in no language yet. */
+  public Document model() {
+    Customer customer = comparison.home().site().contact();
+    Phrase name = Phrase.plain(customer.name());
+    Phrase until = Phrase.text("valid", new Phrase.Day(date.plusDays(dealer.validDays())));
+    return new Document(
+        Document.Kind.PROPOSAL,
+        Phrase.text("title", name),
+        DealerHead.of(dealer),
+        Phrase.text("opening.heading", name),
+        List.of(
+            Phrase.plain(customer.street()),
+            Phrase.plain(customer.town()),
+            new Phrase.Day(date),
+            until),
+        sections);
+  }
+
+  /**
+   * The PDF file.
+   *
+   * @throws IllegalArgumentException when two sections have the same key
+   */
   public byte[] toPdf() {
-    Wording words = PdfPages.words(dealer);
-    Kit kit = new Kit(comparison, Optional.ofNullable(study), dealer, words, date);
-    String title = words.text("title", Figure.of(comparison.home().site().contact().name()));
-    return new PdfPages(kit, title)
+    return toPdf(PdfPages.words(dealer));
+  }
+
+  /**
+   * The PDF file in other words than the library's own.
+   *
+   * @param words of {@link DocumentTexts#words}
+   * @throws IllegalArgumentException when two sections have the same key
+   */
+  public byte[] toPdf(Wording words) {
+    return new Pages(dealer, words, date)
         .write(
-            parts(kit),
-            carried == null ? null : PdfPages.attachment(carried, words.text("carried")));
-  }
-
-  private List<Block> parts(Kit kit) {
-    List<Block> parts = new ArrayList<>();
-    boolean any = kit.comparison().recommended().isPresent();
-    parts.add(new Opening(kit).block());
-    if (revision != null) {
-      parts.add(new RevisedItems(kit, revision).block());
-    }
-    parts.add(new WaterAndHome(kit).block());
-    parts.add(new SideBySide(kit).block());
-    if (any) {
-      parts.add(new Costs(kit).block());
-      parts.add(new Price(kit).block());
-    }
-    kit.study().ifPresent(year -> parts.add(new YearInHome(kit, year).block()));
-    Block signing = new Signing(kit).block();
-    Block workedOut = new WorkedOut(kit).block();
-    if (any) {
-      return List.of(spaced(parts), signing, workedOut);
-    }
-    parts.add(signing);
-    return List.of(spaced(parts), workedOut);
-  }
-
-  /** Sections below one another; the room above the first is the page's own. */
-  private static Block spaced(List<Block> sections) {
-    return Block.stack(sections.stream().map(section -> section.after(SECTION_GAP)).toList());
+            model(), carried == null ? null : PdfPages.attachment(carried, words.text("carried")));
   }
 }

@@ -2,36 +2,55 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.internal.layout.Pages;
 import io.github.brinewright.internal.section.ControlSettings;
-import io.github.brinewright.internal.section.Kit;
+import io.github.brinewright.internal.section.DealerHead;
 import io.github.brinewright.job.Dealer;
-import io.github.brinewright.trace.Figure;
+import io.github.brinewright.model.Document;
+import io.github.brinewright.model.Phrase;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 
 /**
- * The sheet by which an installer sets up one candidate, as PDF. It is written in the dealer's
- * language even where the home names another, because the installer reads it.
+ * The sheet by which an installer sets up one candidate, as PDF.
  *
  * @param comparison the home with its candidates
  * @param candidate the one to set up
- * @param dealer who installs it, in whose language it is
+ * @param dealer who installs it
  * @param date of the sheet
  */
 public record SettingsSheet(
     Comparison comparison, Candidate candidate, Dealer dealer, LocalDate date) {
+  /** What the sheet says, in no language yet. */
+  public Document model() {
+    Customer customer = comparison.home().site().contact();
+    Phrase unit = Phrase.plain(candidate.softener().name());
+    return new Document(
+        Document.Kind.SHEET,
+        Phrase.text("settings.title", unit, Phrase.plain(customer.name())),
+        DealerHead.of(dealer),
+        Phrase.text("settings.heading", unit),
+        List.of(
+            Phrase.plain(customer.name()),
+            Phrase.plain(customer.street()),
+            Phrase.plain(customer.town()),
+            new Phrase.Day(date)),
+        new ControlSettings(candidate).sections());
+  }
+
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = PdfPages.words(dealer);
-    Kit kit = new Kit(comparison, Optional.empty(), dealer, words, date);
-    String title =
-        words.text(
-            "settings.title",
-            Figure.of(candidate.softener().name()),
-            Figure.of(comparison.home().site().contact().name()));
-    ControlSettings settings = new ControlSettings(kit, candidate);
-    return new PdfPages(kit, title).write(List.of(settings.block(), settings.startUp()), null);
+    return toPdf(PdfPages.words(dealer));
+  }
+
+  /**
+   * The PDF file in other words than the library's own.
+   *
+   * @param words of {@link DocumentTexts#words}
+   */
+  public byte[] toPdf(Wording words) {
+    return new Pages(dealer, words, date).write(model(), null);
   }
 }

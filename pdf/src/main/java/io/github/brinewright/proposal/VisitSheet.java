@@ -2,10 +2,12 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.exchange.CarriedJob;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.section.Stationery;
+import io.github.brinewright.internal.layout.Pages;
+import io.github.brinewright.internal.section.DealerHead;
 import io.github.brinewright.internal.section.VisitForm;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.model.Document;
+import io.github.brinewright.model.Phrase;
 import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Map;
@@ -27,13 +29,29 @@ public record VisitSheet(
     cells = Map.copyOf(cells);
   }
 
+  /** What the form asks, in no language yet. */
+  public Document model() {
+    return new Document(
+        Document.Kind.FORM,
+        Phrase.text("form.title"),
+        DealerHead.of(dealer),
+        Phrase.text("form.heading"),
+        List.of(Phrase.text("form.lead")),
+        new VisitForm(cells, tariffs).sections());
+  }
+
   /** The PDF file. */
   public byte[] toPdf() {
-    Wording words = PdfPages.words(dealer);
-    Stationery stationery =
-        new Stationery(dealer, words, carried.date(), new Tag(Tag.Role.DOCUMENT));
-    VisitForm form = new VisitForm(stationery, cells, tariffs);
-    return new PdfPages(stationery, words.text("form.title"))
-        .write(List.of(form.block()), PdfPages.attachment(carried, words.text("form.carried")));
+    return toPdf(PdfPages.words(dealer));
+  }
+
+  /**
+   * The PDF file in other words than the library's own.
+   *
+   * @param words of {@link DocumentTexts#words}
+   */
+  public byte[] toPdf(Wording words) {
+    return new Pages(dealer, words, carried.date())
+        .write(model(), PdfPages.attachment(carried, words.text("form.carried")));
   }
 }

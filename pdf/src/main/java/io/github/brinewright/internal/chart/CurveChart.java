@@ -1,10 +1,9 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Box;
-import io.github.brinewright.internal.layout.Drawing;
 import java.util.List;
 import java.util.function.DoubleFunction;
 
@@ -23,7 +22,7 @@ public record CurveChart(
     DoubleFunction<String> xAxis,
     DoubleFunction<String> yAxis,
     Ink ink)
-    implements Drawing.Artist {
+    implements Artist {
   /**
    * A point of the curve.
    *

@@ -1,10 +1,9 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Box;
-import io.github.brinewright.internal.layout.Drawing;
 import java.util.List;
 
 /**
@@ -14,7 +13,7 @@ import java.util.List;
  * @param rows from top to bottom, each of as many days
  * @param axis what the numbers below count, as twelfths of the year
  */
-public record DayMarks(List<Row> rows, String axis) implements Drawing.Artist {
+public record DayMarks(List<Row> rows, String axis) implements Artist {
   /**
    * One row.
    *

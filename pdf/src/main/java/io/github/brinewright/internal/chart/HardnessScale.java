@@ -1,10 +1,9 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Box;
-import io.github.brinewright.internal.layout.Drawing;
 import java.util.List;
 
 /**
@@ -26,7 +25,7 @@ public record HardnessScale(
     double highest,
     String mark,
     Ink accent)
-    implements Drawing.Artist {
+    implements Artist {
   private static final double HEIGHT = 52;
 
   private static final double BAR_TOP = 22;

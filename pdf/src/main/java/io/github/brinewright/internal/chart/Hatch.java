@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
-import io.github.brinewright.internal.layout.Box;
 
 /** Ways to fill a part of a chart that differ without colour. All are outlined. */
 enum Hatch {

@@ -1,10 +1,9 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Box;
-import io.github.brinewright.internal.layout.Drawing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -19,7 +18,7 @@ import java.util.function.DoubleFunction;
  * @param xName what the horizontal axis counts
  */
 public record RunningTotal(List<Series> series, DoubleFunction<String> axis, String xName)
-    implements Drawing.Artist {
+    implements Artist {
   /**
    * One line.
    *

@@ -1,10 +1,9 @@
 package io.github.brinewright.internal.chart;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Box;
-import io.github.brinewright.internal.layout.Drawing;
 import java.util.List;
 
 /**
@@ -14,7 +13,7 @@ import java.util.List;
  * @param bars from top to bottom
  * @param parts names of the parts, from left to right; five at most
  */
-public record StackedBars(List<Bar> bars, List<String> parts) implements Drawing.Artist {
+public record StackedBars(List<Bar> bars, List<String> parts) implements Artist {
   /**
    * One bar.
    *

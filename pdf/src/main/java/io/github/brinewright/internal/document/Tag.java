@@ -115,7 +115,8 @@ public final class Tag {
     return role;
   }
 
-  List<Object> kids() {
+  /** Children, runs and fields in their order. */
+  public List<Object> kids() {
     return kids;
   }
 

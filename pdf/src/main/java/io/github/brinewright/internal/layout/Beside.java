@@ -10,7 +10,7 @@ import java.util.List;
  * @param matter of any length
  * @param labelWidth of the left column, with the gutter
  */
-public record Beside(Block label, Block matter, double labelWidth) implements Block {
+record Beside(Block label, Block matter, double labelWidth) implements Block {
   private static final double GUTTER = 14;
 
   @Override

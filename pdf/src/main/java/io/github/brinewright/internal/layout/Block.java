@@ -5,7 +5,7 @@ import java.util.List;
 
 /** A part of a document, of any height. */
 @FunctionalInterface
-public interface Block {
+interface Block {
   /** Measures the block for a width and returns its pieces from top to bottom. */
   List<Slice> slices(double width);
 
@@ -32,6 +32,15 @@ public interface Block {
   /** The block as one piece that no page break divides. */
   default Block whole() {
     return width -> List.of(Pile.of(slices(width)));
+  }
+
+  /** The block as one piece, unless it is taller than the given points. */
+  default Block wholeUpTo(double most) {
+    return width -> {
+      List<Slice> slices = slices(width);
+      Slice pile = Pile.of(slices);
+      return pile.height() <= most ? List.of(pile) : slices;
+    };
   }
 
   /** The block kept on the page of what follows it. */

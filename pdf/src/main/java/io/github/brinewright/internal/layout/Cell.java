@@ -8,27 +8,26 @@ import io.github.brinewright.internal.document.TextStyle;
  * @param text to write
  * @param style how it looks
  * @param align to which side
- * @param header whether it heads its row
  */
-public record Cell(String text, TextStyle style, Align align, boolean header) {
+record Cell(String text, TextStyle style, Align align) {
   /** Sides. */
-  public enum Align {
+  enum Align {
     LEFT,
     RIGHT
   }
 
-  /** A cell of data, to the left. */
-  public static Cell of(String text, TextStyle style) {
-    return new Cell(text, style, Align.LEFT, false);
+  /** A cell to the left. */
+  static Cell of(String text, TextStyle style) {
+    return new Cell(text, style, Align.LEFT);
   }
 
   /** The same, to the right. */
-  public Cell right() {
-    return new Cell(text, style, Align.RIGHT, header);
+  Cell right() {
+    return new Cell(text, style, Align.RIGHT);
   }
 
-  /** The same as a header. */
-  public Cell heading() {
-    return new Cell(text, style, align, true);
+  /** Its width on one line. */
+  double naturalWidth() {
+    return style.width(style.weight().typeface().printable(text));
   }
 }

@@ -1,12 +1,10 @@
 package io.github.brinewright.internal.layout;
 
-import io.github.brinewright.internal.document.Canvas;
-import io.github.brinewright.internal.document.Tag;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A cell, measured. Without a tag it is drawn as an ornament, as in a repeated header. */
-record CellLines(Cell cell, @Nullable Tag tag, double left, double width, List<String> lines) {
+/** A cell, measured. Without a part it is drawn as an ornament, as in a repeated header. */
+record CellLines(Cell cell, @Nullable Part part, double left, double width, List<String> lines) {
   int count() {
     return lines.size();
   }
@@ -15,27 +13,27 @@ record CellLines(Cell cell, @Nullable Tag tag, double left, double width, List<S
     return cell.style().leading() * Math.min(count, lines.size());
   }
 
-  void drawFromBottom(Canvas canvas, double x, double bottom) {
-    draw(canvas, x, bottom - height(lines.size()), 0, lines.size());
+  void drawFromBottom(Pen pen, double x, double bottom) {
+    draw(pen, x, bottom - height(lines.size()), 0, lines.size());
   }
 
-  void draw(Canvas canvas, double x, double top, int from, int to) {
-    List<String> part = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
-    if (part.isEmpty() || part.stream().allMatch(String::isEmpty)) {
-      return;
-    }
-    Runnable drawing =
-        () -> {
-          double baseline = top + cell.style().leading() * Paragraph.ASCENT;
-          for (String line : part) {
-            canvas.text(x + left + offset(line), baseline, line, cell.style());
-            baseline += cell.style().leading();
-          }
-        };
-    if (tag == null) {
-      canvas.ornament(drawing);
+  void draw(Pen pen, double x, double top, int from, int to) {
+    List<String> shown = lines.subList(Math.min(from, lines.size()), Math.min(to, lines.size()));
+    boolean nothing = shown.stream().allMatch(String::isEmpty);
+    if (part == null) {
+      pen.ornament(() -> write(pen, x, top, shown));
+    } else if (nothing) {
+      pen.empty(part);
     } else {
-      canvas.tagged(tag, drawing);
+      pen.tagged(part, () -> write(pen, x, top, shown));
+    }
+  }
+
+  private void write(Pen pen, double x, double top, List<String> shown) {
+    double baseline = top + cell.style().leading() * TextBlock.ASCENT;
+    for (String line : shown) {
+      pen.canvas().text(x + left + offset(line), baseline, line, cell.style());
+      baseline += cell.style().leading();
     }
   }
 

@@ -1,30 +1,31 @@
 package io.github.brinewright.internal.layout;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Field;
 import io.github.brinewright.internal.document.Ink;
-import io.github.brinewright.internal.document.Tag;
 import java.util.List;
 
 /**
  * A field to fill, over the whole width.
  *
- * @param tag it belongs to, of the role of a form
+ * @param part that it is, of the role of a form
  * @param field to fill
  * @param height in points
  */
-public record FieldBox(Tag tag, Field field, double height) implements Block {
+record FieldBox(Part part, Field field, double height) implements Block {
   @Override
   public List<Slice> slices(double width) {
     return List.of(
         Slice.of(
             0,
             height,
-            (canvas, x, y) -> {
+            (pen, x, y) -> {
+              Box box = new Box(x, y, width, height);
               if (field.kind() == Field.Kind.TICK) {
-                canvas.ornament(() -> edge(canvas, new Box(x, y, width, height)));
+                pen.ornament(() -> edge(pen.canvas(), box));
               }
-              canvas.field(tag, field, x, y, width, height);
+              pen.field(part, field, box);
             }));
   }
 

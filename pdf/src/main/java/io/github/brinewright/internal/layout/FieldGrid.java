@@ -1,6 +1,6 @@
 package io.github.brinewright.internal.layout;
 
-import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Field;
 import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
@@ -11,22 +11,21 @@ import java.util.List;
  * Fields in rows, each below its label. A label of several lines pushes the fields of its row down
  * together.
  *
- * @param tag of its own, to which its fields are added in order
+ * @param part that they are, of its own
  * @param columns of equal width
  * @param style of the labels
  * @param entries from left to right, row by row
  */
-public record FieldGrid(Tag tag, int columns, TextStyle style, List<Entry> entries)
-    implements Block {
+record FieldGrid(Part part, int columns, TextStyle style, List<Entry> entries) implements Block {
   /**
    * A field with what stands above it.
    *
    * @param field to fill; its label is printed
    * @param span columns it takes
    */
-  public record Entry(Field field, int span) {}
+  record Entry(Field field, int span) {}
 
-  private record Placed(Field field, CellLines label, Tag form) {}
+  private record Placed(Field field, CellLines label, Part form) {}
 
   private static final double GUTTER = 12;
   private static final double ROW_GAP = 5;
@@ -57,11 +56,11 @@ public record FieldGrid(Tag tag, int columns, TextStyle style, List<Entry> entri
     CellLines lines =
         new CellLines(
             label,
-            tag.child(Tag.Role.PARAGRAPH),
+            part.child(Tag.Role.PARAGRAPH),
             column * pitch,
             wide,
             Lines.of(label.text(), style, wide));
-    return new Placed(entry.field(), lines, tag.child(Tag.Role.FORM));
+    return new Placed(entry.field(), lines, part.child(Tag.Role.FORM));
   }
 
   private Slice row(List<Placed> row) {
@@ -70,13 +69,13 @@ public record FieldGrid(Tag tag, int columns, TextStyle style, List<Entry> entri
     return Slice.of(
         ROW_GAP,
         labels + FIELD_GAP + FIELD,
-        (canvas, x, y) -> row.forEach(placed -> draw(canvas, placed, x, y + labels)));
+        (pen, x, y) -> row.forEach(placed -> draw(pen, placed, x, y + labels)));
   }
 
-  private static void draw(Canvas canvas, Placed placed, double x, double middle) {
+  private static void draw(Pen pen, Placed placed, double x, double middle) {
     CellLines label = placed.label();
-    label.drawFromBottom(canvas, x, middle);
-    canvas.field(
-        placed.form(), placed.field(), x + label.left(), middle + FIELD_GAP, label.width(), FIELD);
+    label.drawFromBottom(pen, x, middle);
+    Box box = new Box(x + label.left(), middle + FIELD_GAP, label.width(), FIELD);
+    pen.field(placed.form(), placed.field(), box);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Breaks text into lines that fit a width. */
-public final class Lines {
+final class Lines {
   private static final Pattern NUMBER = Pattern.compile("^[^ ]*\\d $");
 
   private Lines() {}
@@ -19,7 +19,7 @@ public final class Lines {
    *
    * @param width more than zero, in points
    */
-  public static List<String> of(String text, TextStyle style, double width) {
+  static List<String> of(String text, TextStyle style, double width) {
     String printable = style.weight().typeface().printable(text);
     List<String> lines = new ArrayList<>();
     String line = "";

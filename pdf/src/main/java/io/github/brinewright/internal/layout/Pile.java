@@ -8,7 +8,7 @@ final class Pile {
 
   static Slice of(List<Slice> slices) {
     if (slices.isEmpty()) {
-      return Slice.of(0, 0, (canvas, x, y) -> {});
+      return Slice.of(0, 0, (pen, x, y) -> {});
     }
     double height = 0;
     for (int i = 0; i < slices.size(); i++) {
@@ -17,11 +17,11 @@ final class Pile {
     return Slice.of(
         slices.get(0).gap(),
         height,
-        (canvas, x, y) -> {
+        (pen, x, y) -> {
           double top = y;
           for (int i = 0; i < slices.size(); i++) {
             top += i == 0 ? 0 : slices.get(i).gap();
-            slices.get(i).painter().paint(canvas, x, top);
+            slices.get(i).painter().paint(pen, x, top);
             top += slices.get(i).height();
           }
         });

@@ -1,17 +1,23 @@
 package io.github.brinewright.internal.layout;
 
+import io.github.brinewright.internal.document.Box;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Distributes slices over pages before anything is drawn. */
-public final class Planner {
+final class Planner {
   /**
    * A slice at its place.
    *
    * @param slice to draw
    * @param y its top
    */
-  public record Placed(Slice slice, double y) {}
+  record Placed(Slice slice, double y) {
+    /** Puts the slice on its page, and with it the tags of what it begins. */
+    void draw(Pen pen, double x) {
+      slice.painter().paint(pen, x, y);
+    }
+  }
 
   private final Box text;
   private final List<List<Placed>> pages = new ArrayList<>();
@@ -29,7 +35,7 @@ public final class Planner {
    * @param parts each begins on a new page
    * @throws IllegalStateException when a slice is taller than a page
    */
-  public static List<List<Placed>> plan(Box text, List<? extends Block> parts) {
+  static List<List<Placed>> plan(Box text, List<? extends Block> parts) {
     Planner planner = new Planner(text);
     for (Block part : parts) {
       if (!planner.atTop()) {

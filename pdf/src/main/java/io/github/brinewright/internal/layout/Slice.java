@@ -1,6 +1,5 @@
 package io.github.brinewright.internal.layout;
 
-import io.github.brinewright.internal.document.Canvas;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -12,34 +11,34 @@ import org.jspecify.annotations.Nullable;
  * @param repeated drawn above it when it comes first on a page: the header of its table
  * @param painter draws it
  */
-public record Slice(
+record Slice(
     double gap, double height, boolean keepWithNext, @Nullable Slice repeated, Painter painter) {
   /** Draws at a place: left edge and top. */
   @FunctionalInterface
-  public interface Painter {
+  interface Painter {
     /** Draws with the left top corner at the given point. */
-    void paint(Canvas canvas, double x, double y);
+    void paint(Pen pen, double x, double y);
   }
 
   /** A plain slice. */
-  public static Slice of(double gap, double height, Painter painter) {
+  static Slice of(double gap, double height, Painter painter) {
     return new Slice(gap, height, false, null, painter);
   }
 
   /** The same, kept with the next slice. */
-  public Slice kept() {
+  Slice kept() {
     return new Slice(gap, height, true, repeated, painter);
   }
 
   /** The same with more room above. */
-  public Slice after(double more) {
+  Slice after(double more) {
     return new Slice(gap + more, height, keepWithNext, repeated, painter);
   }
 
   /** The same, moved to the right. */
-  public Slice shifted(double right) {
+  Slice shifted(double right) {
     Slice moved = repeated == null ? null : repeated.shifted(right);
     return new Slice(
-        gap, height, keepWithNext, moved, (canvas, x, y) -> painter.paint(canvas, x + right, y));
+        gap, height, keepWithNext, moved, (pen, x, y) -> painter.paint(pen, x + right, y));
   }
 }

@@ -1,4 +1,7 @@
-/** Measures blocks, plans pages, then draws; no page is drawn before all are planned. */
+/**
+ * Turns the model of a document into blocks, measures them, plans the pages, and draws them; tags
+ * are opened as pieces are put on pages.
+ */
 @NullMarked
 package io.github.brinewright.internal.layout;
 

@@ -4,14 +4,15 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Severity;
-import io.github.brinewright.home.Customer;
-import io.github.brinewright.internal.document.Ink;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.Columns;
-import io.github.brinewright.internal.layout.Drawing;
-import io.github.brinewright.internal.layout.Paragraph;
+import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Facts;
+import io.github.brinewright.model.Heading;
+import io.github.brinewright.model.Items;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Row;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Topic;
 import io.github.brinewright.sizing.AddedIons;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
@@ -20,167 +21,111 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The first page: what we recommend, why, and what to know before deciding. */
+/** What we recommend, why, and what to know before deciding. */
 public final class Opening {
-  private static final double SPACE = 14;
-
-  private final Kit kit;
   private final Comparison comparison;
-  private final Tag tag;
 
-  /** The first page of a proposal. */
-  public Opening(Kit kit) {
-    this.kit = kit;
-    comparison = kit.comparison();
-    tag = kit.root().child(Tag.Role.SECTION);
+  /** The first section of a proposal. */
+  public Opening(Subject subject) {
+    comparison = subject.comparison();
   }
 
-  /** The page as a block. */
-  public Block block() {
-    List<Block> blocks =
-        new ArrayList<>(List.of(new Masthead(kit, tag).block(), title().after(28)));
-    comparison
-        .recommended()
-        .ifPresentOrElse(candidate -> recommend(candidate, blocks), () -> nothingToSell(blocks));
-    if (comparison.recommended().isPresent() || !cautions().isEmpty()) {
-      blocks.add(check().after(SPACE));
-    }
-    return Block.stack(blocks);
+  /** The section. */
+  public Section section() {
+    return comparison.recommended().map(this::recommend).orElseGet(this::nothingToSell);
   }
 
-  private Block title() {
-    Customer contact = kit.comparison().home().site().contact();
-    String until = kit.words().date(kit.date().plusDays(kit.dealer().validDays()));
-    Stream<String> details =
-        Stream.of(
-            contact.street(),
-            contact.town(),
-            kit.words().date(kit.date()),
-            kit.text("valid", Figure.of(until)));
-    return Block.stack(
-        List.of(
-            new Paragraph(
-                tag.child(Tag.Role.H1),
-                kit.text("opening.heading", Figure.of(contact.name())),
-                TextStyle.HEADING.sized(27)),
-            kit.details(tag, details).after(5)));
+  private Section recommend(Candidate candidate) {
+    return Section.of(
+        "opening",
+        Phrase.NONE,
+        recommended(candidate),
+        facts(candidate),
+        neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller"),
+        neighbour("opening.larger", comparison.larger(), "opening.noLarger"),
+        Topic.of("opening.taste", Paragraph.of(taste(candidate))),
+        check(cautions()));
   }
 
-  private void recommend(Candidate candidate, List<Block> blocks) {
-    blocks.add(
-        kit.beside(tag, kit.text("opening.recommend"), at -> recommended(candidate, at)).after(24));
-    blocks.add(facts(candidate).after(20));
-    blocks.add(neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller").after(20));
-    blocks.add(neighbour("opening.larger", comparison.larger(), "opening.noLarger").after(SPACE));
-    blocks.add(
-        kit.beside(tag, kit.text("opening.taste"), at -> kit.body(at, taste(candidate)))
-            .after(SPACE));
-  }
-
-  private Block recommended(Candidate candidate, Tag at) {
-    String setting =
-        kit.text(
+  private Topic recommended(Candidate candidate) {
+    Phrase setting =
+        Phrase.text(
             "opening.setting",
-            Figure.of(candidate.setup().control()),
-            Figure.of(candidate.salt(), 1));
-    String why = comparison.whyRecommended().map(kit.words()::reason).orElseThrow();
-    return Block.stack(
-        List.of(
-            new Paragraph(
-                at.child(Tag.Role.H3), candidate.softener().name(), TextStyle.HEADING.sized(19)),
-            kit.quiet(at, setting).after(1),
-            kit.body(at, why).after(7)));
+            Phrase.of(candidate.setup().control()),
+            Phrase.of(Figure.of(candidate.salt(), 1)));
+    return Topic.of(
+        "opening.recommend",
+        new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME),
+        Paragraph.quiet(setting),
+        Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
   }
 
-  private Block facts(Candidate candidate) {
+  private static Facts facts(Candidate candidate) {
     String price =
         candidate.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
-    return new Columns(
+    return new Facts(
         List.of(
-            fact(Figure.days(candidate.design().schedule().expectedDays(), 1), "opening.fact.days"),
-            fact(Figure.of(candidate.design().year().salt(), 0), "opening.fact.salt"),
-            fact(Figure.of(candidate.design().year().water()), "opening.fact.drain"),
-            fact(Figure.of(candidate.quote().total()), price)),
-        16);
+            Row.of(
+                "opening.fact.days", Figure.days(candidate.design().schedule().expectedDays(), 1)),
+            Row.of("opening.fact.salt", Figure.of(candidate.design().year().salt(), 0)),
+            Row.of("opening.fact.drain", Figure.of(candidate.design().year().water())),
+            Row.of(price, Figure.of(candidate.quote().total()))));
   }
 
-  private Block fact(Figure figure, String captionKey) {
-    return Block.stack(
-        List.of(
-            Drawing.rule(0.8, Ink.HAIRLINE),
-            new Paragraph(
-                    tag.child(Tag.Role.PARAGRAPH),
-                    kit.words().figure(figure),
-                    TextStyle.HEADING.sized(18))
-                .after(6),
-            kit.quiet(tag, kit.text(captionKey))));
+  private Topic neighbour(String labelKey, Optional<Candidate> candidate, String noneKey) {
+    List<Element> matter = new ArrayList<>();
+    candidate.ifPresentOrElse(
+        other -> describe(other, matter), () -> matter.add(Paragraph.of(Phrase.text(noneKey))));
+    return new Topic(Phrase.text(labelKey), matter);
   }
 
-  private Block neighbour(String labelKey, Optional<Candidate> candidate, String noneKey) {
-    return kit.beside(
-        tag,
-        kit.text(labelKey),
-        at ->
-            candidate
-                .map(other -> described(other, at))
-                .orElseGet(() -> kit.body(at, kit.text(noneKey))));
+  private void describe(Candidate candidate, List<Element> matter) {
+    matter.add(Paragraph.strong(Phrase.plain(candidate.softener().name())));
+    comparison
+        .against(candidate)
+        .ifPresent(reason -> matter.add(Paragraph.of(new Phrase.Because(reason))));
   }
 
-  private Block described(Candidate candidate, Tag at) {
-    String reason = comparison.against(candidate).map(kit.words()::reason).orElse("");
-    return Block.stack(
-        List.of(
-            new Paragraph(
-                at.child(Tag.Role.PARAGRAPH), candidate.softener().name(), TextStyle.BODY.bold()),
-            kit.body(at, reason)));
-  }
-
-  private String taste(Candidate candidate) {
+  private static Phrase taste(Candidate candidate) {
     AddedIons added = candidate.design().addedIons();
     return candidate.design().basis().regenerant() == Regenerant.SODIUM_CHLORIDE
-        ? kit.text(
+        ? Phrase.text(
             "opening.tasteText",
-            Figure.of(added.sodiumMilligramsPerGlass(), 0),
-            Figure.of(added.sodium(), 0),
-            Figure.of(added.sodiumMilligramsPerDay(), 0))
-        : kit.text("opening.tastePotassium", Figure.of(added.potassium(), 0));
+            Phrase.of(Figure.of(added.sodiumMilligramsPerGlass(), 0)),
+            Phrase.of(Figure.of(added.sodium(), 0)),
+            Phrase.of(Figure.of(added.sodiumMilligramsPerDay(), 0)))
+        : Phrase.text("opening.tastePotassium", Phrase.of(Figure.of(added.potassium(), 0)));
   }
 
-  private void nothingToSell(List<Block> blocks) {
-    blocks.add(
-        Block.stack(
-                List.of(
-                    new Paragraph(
-                        tag.child(Tag.Role.H2),
-                        kit.text("opening.none"),
-                        TextStyle.HEADING.sized(19)),
-                    kit.body(
-                            tag,
-                            kit.text(
-                                "opening.noneText",
-                                Figure.of(comparison.home().dailyLoad()),
-                                Figure.of(comparison.home().peakFlow())))
-                        .after(8)))
-            .after(34));
+  private Section nothingToSell() {
+    List<Element> elements = new ArrayList<>();
+    elements.add(
+        Paragraph.of(
+            Phrase.text(
+                "opening.noneText",
+                Phrase.of(Figure.of(comparison.home().dailyLoad())),
+                Phrase.of(Figure.of(comparison.home().peakFlow())))));
+    List<Phrase> cautions = cautions();
+    if (!cautions.isEmpty()) {
+      elements.add(check(cautions));
+    }
+    return new Section("opening", Phrase.text("opening.none"), elements, false);
   }
 
-  private List<String> cautions() {
-    Stream<Finding> ofOption =
+  private List<Phrase> cautions() {
+    Stream<Finding> ofCandidate =
         comparison.recommended().stream().flatMap(candidate -> candidate.findings().stream());
-    return Stream.concat(comparison.homeFindings().stream(), ofOption)
+    return Stream.concat(comparison.homeFindings().stream(), ofCandidate)
         .filter(finding -> finding.severity() == Severity.CAUTION)
-        .map(kit.words()::finding)
+        .<Phrase>map(Phrase.Found::new)
         .toList();
   }
 
-  private Block check() {
-    List<String> cautions = cautions();
-    return kit.beside(
-        tag,
-        kit.text("opening.check"),
-        at ->
-            cautions.isEmpty()
-                ? kit.body(at, kit.text("opening.nothing"))
-                : kit.list(at, cautions));
+  private static Topic check(List<Phrase> cautions) {
+    return Topic.of(
+        "opening.check",
+        cautions.isEmpty()
+            ? Paragraph.of(Phrase.text("opening.nothing"))
+            : new Items(cautions, false));
   }
 }

@@ -1,80 +1,72 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Quote;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.Cell;
-import io.github.brinewright.internal.layout.Table;
+import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Row;
+import io.github.brinewright.model.Rows;
+import io.github.brinewright.model.Section;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
-import org.joda.money.Money;
+import java.util.Optional;
 
-/** The price of the recommended candidate. Empty when nothing can be recommended. */
+/** The price of the recommended candidate. */
 public final class Price {
-  private final Kit kit;
-  private final Tag tag;
+  private final Subject subject;
 
   /** The section of a proposal. */
-  public Price(Kit kit) {
-    this.kit = kit;
-    tag = kit.root().child(Tag.Role.SECTION);
+  public Price(Subject subject) {
+    this.subject = subject;
   }
 
-  /** The section as a block. */
-  public Block block() {
-    List<Block> blocks = new ArrayList<>();
-    kit.comparison().recommended().ifPresent(candidate -> addPrice(candidate, blocks));
-    return Block.stack(blocks);
+  /** The section; empty when nothing can be recommended. */
+  public Optional<Section> section() {
+    return subject.comparison().recommended().map(this::section);
   }
 
-  private void addPrice(Candidate candidate, List<Block> blocks) {
-    blocks.add(kit.heading(tag, kit.text("price.heading")));
-    if (candidate.offer().isUnpriced()) {
-      blocks.add(kit.body(tag, kit.text("price.unpriced")).after(8));
-    } else {
-      blocks.add(priceTable(candidate).whole().after(10));
+  private Section section(Candidate candidate) {
+    List<Element> elements = new ArrayList<>();
+    elements.add(
+        candidate.offer().isUnpriced()
+            ? Paragraph.of(Phrase.text("price.unpriced"))
+            : rows(candidate));
+    if (!subject.dealer().terms().isEmpty()) {
+      elements.add(Paragraph.quiet(Phrase.plain(subject.dealer().terms())));
     }
-    if (!kit.dealer().terms().isEmpty()) {
-      blocks.add(kit.quiet(tag, kit.dealer().terms()).after(10));
-    }
+    return new Section("price", Phrase.text("price.heading"), elements, false);
   }
 
-  private Block priceTable(Candidate candidate) {
+  private static Rows rows(Candidate candidate) {
     Quote quote = candidate.quote();
-    List<List<Cell>> rows = new ArrayList<>();
-    rows.add(line(candidate.softener().name(), quote.equipment()));
-    rows.add(line(kit.text("price.installation"), quote.offer().installation()));
-    rows.add(line(kit.text("price.tax"), quote.tax()));
+    List<Row> rows = new ArrayList<>();
     rows.add(
-        List.of(
-            kit.strong(kit.text("price.total")).heading(),
-            kit.strong(kit.words().figure(Figure.of(quote.total()))).right()));
+        Row.of(
+            "price.equipment",
+            Phrase.plain(candidate.softener().name()),
+            Phrase.of(Figure.of(quote.equipment()))));
+    rows.add(Row.of("price.installation", Figure.of(quote.offer().installation())));
+    rows.add(Row.of("price.tax", Figure.of(quote.tax())));
+    rows.add(Row.of("price.total", Figure.of(quote.total())).summing());
     if (!quote.deposit().isZero()) {
-      String deposit = kit.text("price.deposit", Figure.of(quote.balance()));
-      rows.add(line(deposit, quote.deposit()));
+      Phrase label = Phrase.text("price.deposit", Phrase.of(Figure.of(quote.balance())));
+      rows.add(Row.of("price.deposit", label, Phrase.of(Figure.of(quote.deposit()))));
     }
-    quote
-        .terms()
-        .financing()
-        .ifPresent(
-            credit -> {
-              String monthly =
-                  kit.text(
-                      "price.monthly",
-                      Figure.of(credit.months()),
-                      new Figure.Share(credit.yearlyRate().doubleValue(), 2),
-                      Figure.of(quote.totalFinanced().orElseThrow()));
-              rows.add(line(monthly, quote.monthlyPayment().orElseThrow()));
-            });
-    List<Cell> header =
-        List.of(kit.strong(kit.text("price.item")), kit.strong(kit.text("price.amount")).right());
-    return new Table(tag.child(Tag.Role.TABLE), List.of(0.72, 0.28), header, rows, -1);
+    quote.terms().financing().ifPresent(credit -> rows.add(monthly(quote, credit)));
+    return new Rows("price", List.of(Phrase.text("price.item"), Phrase.text("price.amount")), rows);
   }
 
-  private List<Cell> line(String name, Money amount) {
-    return List.of(
-        kit.cell(name).heading(), kit.cell(kit.words().figure(Figure.of(amount))).right());
+  private static Row monthly(Quote quote, Credit credit) {
+    Phrase label =
+        Phrase.text(
+            "price.monthly",
+            Phrase.of(Figure.of(credit.months())),
+            Phrase.of(new Figure.Share(credit.yearlyRate().doubleValue(), 2)),
+            Phrase.of(Figure.of(quote.totalFinanced().orElseThrow())));
+    return Row.of(
+        "price.monthly", label, Phrase.of(Figure.of(quote.monthlyPayment().orElseThrow())));
   }
 }

@@ -1,51 +1,41 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Revision;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.Cell;
-import io.github.brinewright.internal.layout.Table;
-import io.github.brinewright.trace.Figure;
+import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Table;
 import java.util.List;
 
 /** What a revised quote changes. */
 public final class RevisedItems {
-  private final Kit kit;
   private final Revision revision;
-  private final Tag tag;
 
   /** The section of a proposal. */
-  public RevisedItems(Kit kit, Revision revision) {
-    this.kit = kit;
+  public RevisedItems(Revision revision) {
     this.revision = revision;
-    tag = kit.root().child(Tag.Role.SECTION);
   }
 
-  /** The section as a block. */
-  public Block block() {
-    String since = kit.words().date(revision.since());
-    Block heading = kit.heading(tag, kit.text("revision.heading", Figure.of(since)));
-    Block matter =
-        revision.changes().isEmpty()
-            ? kit.body(tag, kit.text("revision.nothing"))
-            : table().whole();
-    return Block.stack(List.of(heading, matter.after(8)));
+  /** The section. */
+  public Section section() {
+    Element matter =
+        revision.changes().isEmpty() ? Paragraph.of(Phrase.text("revision.nothing")) : table();
+    return Section.of(
+        "revision", Phrase.text("revision.heading", new Phrase.Day(revision.since())), matter);
   }
 
-  private Block table() {
-    List<Cell> header =
+  private Table table() {
+    List<Table.Column> columns =
         List.of(
-            kit.strong(kit.text("revision.what")),
-            kit.strong(kit.text("revision.before")).right(),
-            kit.strong(kit.text("revision.now")).right());
-    List<List<Cell>> rows = revision.changes().stream().map(this::row).toList();
-    return new Table(tag.child(Tag.Role.TABLE), List.of(0.46, 0.27, 0.27), header, rows, -1);
+            new Table.Column("revision.before", Phrase.text("revision.before"), Table.Kind.VALUES),
+            new Table.Column("revision.now", Phrase.text("revision.now"), Table.Kind.MAIN));
+    List<Table.Line> lines = revision.changes().stream().map(RevisedItems::line).toList();
+    return new Table("revision", Phrase.text("revision.what"), columns, lines);
   }
 
-  private List<Cell> row(Revision.Item item) {
-    return List.of(
-        kit.cell(kit.text("revision." + item.kind().name())).heading(),
-        kit.cell(kit.words().figure(item.before())).right(),
-        kit.strong(kit.words().figure(item.now())).right());
+  private static Table.Line line(Revision.Item item) {
+    return Table.Line.of(
+        "revision." + item.kind().name(), List.of(Phrase.of(item.before()), Phrase.of(item.now())));
   }
 }

@@ -2,11 +2,15 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.finding.Caution;
-import io.github.brinewright.internal.document.Field;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.Columns;
+import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Field;
+import io.github.brinewright.model.Heading;
+import io.github.brinewright.model.Items;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Together;
+import io.github.brinewright.model.WritingLines;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,79 +18,63 @@ import java.util.stream.Collectors;
 
 /** The cautions, and the place to sign when there is something to accept. */
 public final class Signing {
-  private static final double LINE_GAP = 10;
-
-  private final Kit kit;
-  private final Tag tag;
+  private final Subject subject;
 
   /** The section of a proposal. */
-  public Signing(Kit kit) {
-    this.kit = kit;
-    tag = kit.root().child(Tag.Role.SECTION);
+  public Signing(Subject subject) {
+    this.subject = subject;
   }
 
-  /** The section as a block. */
-  public Block block() {
-    List<Block> blocks = new ArrayList<>();
-    boolean any = kit.comparison().recommended().isPresent();
-    blocks.add(kit.heading(tag, kit.text(any ? "cautions.heading" : "cautions.alone")));
-    blocks.add(cautions().after(10));
-    kit.comparison()
-        .recommended()
-        .ifPresent(candidate -> blocks.add(acceptance(candidate).whole().after(34)));
-    return Block.stack(blocks);
+  /** The section; with a place to sign on a page of its own. */
+  public Section section() {
+    boolean any = subject.recommends();
+    List<Element> elements = new ArrayList<>(List.of(cautions()));
+    subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
+    return new Section(
+        "signing", Phrase.text(any ? "cautions.heading" : "cautions.alone"), elements, any);
   }
 
-  private Block cautions() {
-    List<String> cautions =
+  private Items cautions() {
+    List<Caution> cautions =
         Caution.applying(
-                kit.comparison().home(),
-                kit.comparison().homeFindings(),
-                kit.columns().stream()
-                    .map(candidate -> candidate.softener().regenerant())
-                    .collect(Collectors.toSet()))
-            .stream()
-            .map(kit.words()::caution)
-            .toList();
-    Tag list = tag.child(Tag.Role.LIST);
-    int half = (cautions.size() + 1) / 2;
-    return new Columns(
-        List.of(
-            kit.items(list, cautions.subList(0, half), TextStyle.SMALL),
-            kit.items(list, cautions.subList(half, cautions.size()), TextStyle.SMALL)),
-        20);
+            subject.comparison().home(),
+            subject.comparison().homeFindings(),
+            subject.columns().stream()
+                .map(candidate -> candidate.softener().regenerant())
+                .collect(Collectors.toSet()));
+    return new Items(cautions.stream().<Phrase>map(Phrase.Warned::new).toList(), true);
   }
 
-  private Block acceptance(Candidate candidate) {
-    Figure dealer = Figure.of(kit.dealer().name());
-    String text =
-        kit.text(
+  private Together acceptance(Candidate candidate) {
+    Phrase dealer = Phrase.plain(subject.dealer().name());
+    Phrase text =
+        Phrase.text(
             "accept.text",
             dealer,
-            Figure.of(candidate.softener().name()),
-            Figure.of(candidate.quote().total()));
-    return Block.stack(
-        List.of(
-            kit.subheading(tag, kit.text("accept.heading")),
-            kit.body(tag, text).after(6),
-            party("customer", "accept.customer", kit.text("accept.name")).after(LINE_GAP),
-            party("dealer", "accept.forDealer", kit.text("accept.dealer", dealer))
-                .after(LINE_GAP)));
+            Phrase.plain(candidate.softener().name()),
+            Phrase.of(Figure.of(candidate.quote().total())));
+    return Together.of(
+        Heading.of(Phrase.text("accept.heading")),
+        Paragraph.of(text),
+        party("customer", "accept.customer", Phrase.text("accept.name")),
+        party("dealer", "accept.forDealer", Phrase.text("accept.dealer", dealer)));
   }
 
   /** A row of fields for one who signs; read aloud, each field says whose it is. */
-  private Block party(String id, String who, String nameLabel) {
-    String signature = kit.text("accept.signature");
-    String date = kit.text("accept.date");
-    String name = kit.text(who, Figure.of(kit.text("accept.name")));
-    return new Columns(
+  private static WritingLines party(String id, String who, Phrase nameCaption) {
+    return new WritingLines(
         List.of(
-            kit.line(tag, Field.text(id + "_name", name), nameLabel),
-            kit.line(
-                tag,
-                Field.signature(id + "_signature", kit.text(who, Figure.of(signature))),
-                signature),
-            kit.line(tag, Field.text(id + "_date", kit.text(who, Figure.of(date))), date)),
-        22);
+            line(Field.Kind.TEXT, id + "_name", who, Phrase.text("accept.name"), nameCaption),
+            line(Field.Kind.SIGNATURE, id + "_signature", who, Phrase.text("accept.signature")),
+            line(Field.Kind.TEXT, id + "_date", who, Phrase.text("accept.date"))));
+  }
+
+  private static WritingLines.Line line(Field.Kind kind, String name, String who, Phrase what) {
+    return line(kind, name, who, what, what);
+  }
+
+  private static WritingLines.Line line(
+      Field.Kind kind, String name, String who, Phrase what, Phrase caption) {
+    return new WritingLines.Line(Field.of(kind, name, Phrase.text(who, what)), caption);
   }
 }

@@ -1,25 +1,24 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Fixture;
-import io.github.brinewright.internal.document.Field;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.FieldGrid;
-import io.github.brinewright.internal.layout.Paragraph;
-import io.github.brinewright.job.Column;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.job.Languages;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.model.Field;
+import io.github.brinewright.model.Field.Choice;
+import io.github.brinewright.model.Fields;
+import io.github.brinewright.model.Fields.Entry;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Section;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -29,13 +28,10 @@ public final class VisitForm {
   public static final String FIXTURES = "fixtures";
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
-  private static final Field.Choice NONE = new Field.Choice("", " ");
-  private static final Set<Column.Kind> WIDE = EnumSet.of(Column.Kind.TEXT, Column.Kind.REFERENCE);
+  private static final Choice NONE = new Choice("", Phrase.plain(" "));
 
-  private final Stationery stationery;
   private final Map<String, String> cells;
   private final List<Tariff> tariffs;
-  private final Tag tag;
 
   /**
    * A form.
@@ -43,11 +39,9 @@ public final class VisitForm {
    * @param cells what it begins with, by column
    * @param tariffs to choose from
    */
-  public VisitForm(Stationery stationery, Map<String, String> cells, List<Tariff> tariffs) {
-    this.stationery = stationery;
+  public VisitForm(Map<String, String> cells, List<Tariff> tariffs) {
     this.cells = Map.copyOf(cells);
     this.tariffs = List.copyOf(tariffs);
-    tag = stationery.root().child(Tag.Role.SECTION);
   }
 
   /** Name of the field that counts the fixtures of a kind. */
@@ -55,57 +49,83 @@ public final class VisitForm {
     return FIXTURES + "_" + SiteCells.word(fixture);
   }
 
-  /** The form as a block. */
-  public Block block() {
-    return Block.stack(
-        List.of(
-            new Masthead(stationery, tag).block(),
-            new Paragraph(
-                    tag.child(Tag.Role.H1),
-                    stationery.text("form.heading"),
-                    TextStyle.HEADING.sized(21))
-                .after(16),
-            stationery.quiet(tag, stationery.text("form.lead")).after(3),
-            part("form.home", 4, fields("home")),
-            part("form.water", 4, fields("water")),
-            part("form.people", 5, fields("people")),
-            part("form.supply", 6, fields("supply")),
-            part("form.fixtures", 5, fixtures())));
+  /** The sections of the form. */
+  public List<Section> sections() {
+    return List.of(
+        section("form.home", 4, home()),
+        section("form.water", 4, water()),
+        section("form.people", 5, people()),
+        section("form.supply", 6, supply()),
+        section("form.fixtures", 5, fixtures()));
   }
 
-  private Block part(String heading, int columns, List<FieldGrid.Entry> entries) {
-    Block title = stationery.subheading(tag, Tag.Role.H2, stationery.text(heading)).after(11);
-    Tag fields = tag.child(Tag.Role.DIVISION);
-    return Block.stack(List.of(title, new FieldGrid(fields, columns, TextStyle.SMALL, entries)));
+  private static Section section(String key, int columns, List<Entry> entries) {
+    return Section.of(key, Phrase.text(key), new Fields(columns, entries));
   }
 
-  /** The fields of a part, one for each of its columns. */
-  private List<FieldGrid.Entry> fields(String part) {
-    return SiteColumns.all().stream()
-        .filter(column -> column.part().equals(part))
-        .map(column -> new FieldGrid.Entry(field(column), WIDE.contains(column.kind()) ? 2 : 1))
+  private List<Entry> home() {
+    return List.of(
+        Entry.of(text("site_id").mandatory()),
+        new Entry(text("customer"), 2),
+        Entry.of(language()),
+        new Entry(text("street"), 2),
+        new Entry(text("town"), 2));
+  }
+
+  private List<Entry> water() {
+    return Stream.of(
+            text("hardness_gpg"),
+            text("hardness_mg_per_l"),
+            choice("water_source", WaterSource.values()),
+            text("tested_on"),
+            text("iron_mg_per_l"),
+            text("dissolved_iron_mg_per_l"),
+            text("manganese_mg_per_l"),
+            text("ph"),
+            text("tds_mg_per_l"),
+            text("sodium_mg_per_l"),
+            text("chloride_mg_per_l"),
+            text("free_chlorine_mg_per_l"),
+            text("hydrogen_sulfide_mg_per_l"),
+            text("temperature_f"),
+            choice("bacteria", BacteriaResult.values()),
+            text("target_hardness_gpg"))
+        .map(Entry::of)
         .toList();
   }
 
-  private Field field(Column column) {
-    Field field =
-        switch (column.kind()) {
-          case CHOICE -> choice(column);
-          case LOCALE -> language(column);
-          case REFERENCE -> tariff(column);
-          default -> text(column.name());
-        };
-    return column.needed() ? field.mandatory() : field;
+  private List<Entry> people() {
+    return Stream.of(
+            text("people").mandatory(),
+            text("bathrooms"),
+            text("use_gal_per_person_day"),
+            text("bill_gal"),
+            text("bill_days"),
+            choice("softened", SoftenedShare.values()),
+            text("away_days_per_year"),
+            text("guests"),
+            text("guest_days_per_year"))
+        .map(Entry::of)
+        .toList();
   }
 
-  private List<FieldGrid.Entry> fixtures() {
-    Map<String, Integer> counts = counts(cells.getOrDefault(FIXTURES, ""));
+  private List<Entry> supply() {
+    return List.of(
+        Entry.of(text("pressure_psi")),
+        Entry.of(text("flow_gpm")),
+        new Entry(tariff(), 2),
+        Entry.of(text("iron_allowance_gpg")),
+        Entry.of(text("manganese_allowance_gpg")));
+  }
+
+  private List<Entry> fixtures() {
+    Map<String, Integer> counts = counts(value(FIXTURES));
     return Arrays.stream(Fixture.values())
         .map(
             fixture ->
-                Field.text(nameOf(fixture), stationery.words().term(fixture))
+                Field.of(Field.Kind.TEXT, nameOf(fixture), Phrase.of(fixture))
                     .containing(Objects.toString(counts.get(SiteCells.word(fixture)), "")))
-        .map(VisitForm::one)
+        .map(Entry::of)
         .toList();
   }
 
@@ -120,46 +140,43 @@ public final class VisitForm {
     return counts;
   }
 
-  private static FieldGrid.Entry one(Field field) {
-    return new FieldGrid.Entry(field, 1);
-  }
-
   private Field text(String column) {
-    return Field.text(column, label(column)).containing(value(column));
+    return Field.of(Field.Kind.TEXT, column, label(column)).containing(value(column));
   }
 
-  private Field choice(Column column) {
-    Stream<Field.Choice> choices =
-        column.constants().stream()
-            .map(each -> new Field.Choice(SiteCells.word(each), stationery.words().term(each)));
-    return choice(column.name(), choices).containing(value(column.name()).toLowerCase(Locale.ROOT));
+  private Field choice(String column, Enum<?>[] constants) {
+    Stream<Choice> choices =
+        Arrays.stream(constants).map(each -> new Choice(SiteCells.word(each), Phrase.of(each)));
+    return choice(column, choices).containing(value(column).toLowerCase(Locale.ROOT));
   }
 
-  private Field choice(String column, Stream<Field.Choice> choices) {
-    return Field.choice(column, label(column), Stream.concat(Stream.of(NONE), choices).toList())
-        .containing(value(column));
+  private Field choice(String column, Stream<Choice> choices) {
+    List<Choice> all = Stream.concat(Stream.of(NONE), choices).toList();
+    return Field.choice(column, label(column), all).containing(value(column));
   }
 
   /** Each language by its own name, for the people who read it. */
-  private Field language(Column column) {
+  private Field language() {
     return choice(
-        column.name(),
+        "language",
         Languages.USUAL.stream()
             .map(
                 locale ->
-                    new Field.Choice(locale.toLanguageTag(), locale.getDisplayLanguage(locale))));
+                    new Choice(
+                        locale.toLanguageTag(), Phrase.plain(locale.getDisplayLanguage(locale)))));
   }
 
-  private Field tariff(Column column) {
+  private Field tariff() {
     return choice(
-        column.name(), tariffs.stream().map(each -> new Field.Choice(each.id(), each.name())));
+        "tariff_id",
+        tariffs.stream().map(each -> new Choice(each.id(), Phrase.plain(each.name()))));
   }
 
   private String value(String column) {
     return cells.getOrDefault(column, "");
   }
 
-  private String label(String column) {
-    return stationery.text("form.field." + column);
+  private static Phrase label(String column) {
+    return Phrase.text("form.field." + column);
   }
 }

@@ -1,113 +1,86 @@
 package io.github.brinewright.internal.section;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.finding.Severity;
-import io.github.brinewright.internal.document.Tag;
-import io.github.brinewright.internal.document.TextStyle;
-import io.github.brinewright.internal.layout.Block;
-import io.github.brinewright.internal.layout.Cell;
-import io.github.brinewright.internal.layout.Columns;
-import io.github.brinewright.internal.layout.Paragraph;
-import io.github.brinewright.internal.layout.Table;
+import io.github.brinewright.model.Columns;
+import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Heading;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Phrase.Worked.Part;
+import io.github.brinewright.model.References;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Table;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
-import io.github.brinewright.words.WorkedStep;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /** Every step of the calculation, so that a reader can redo it. */
 public final class WorkedOut {
-  private final Kit kit;
-  private final Tag tag;
-  private final List<String> sources = new ArrayList<>();
+  private final Subject subject;
+  private final Candidate explained;
+  private final List<Source> sources;
 
   /** The section of a proposal. */
-  public WorkedOut(Kit kit) {
-    this.kit = kit;
-    tag = kit.root().child(Tag.Role.SECTION);
+  public WorkedOut(Subject subject) {
+    this.subject = subject;
+    explained = subject.explained();
+    sources = explained.steps().stream().map(Step::source).distinct().toList();
   }
 
-  /** The section as a block. */
-  public Block block() {
-    boolean any = kit.comparison().recommended().isPresent();
-    List<Block> blocks = new ArrayList<>();
-    blocks.add(kit.heading(tag, kit.text("worked.heading")));
-    blocks.add(kit.body(tag, kit.text(any ? "worked.lead" : "worked.leadNone")).after(8));
-    blocks.add(table().after(12));
-    blocks.add(tiny(kit.text("worked.efficiency")).after(8));
-    blocks.add(kit.subheading(tag, kit.text("worked.sources")).after(14));
+  /** The section, on pages of its own. */
+  public Section section() {
+    List<Element> elements = new ArrayList<>();
+    elements.add(
+        Paragraph.of(Phrase.text(subject.recommends() ? "worked.lead" : "worked.leadNone")));
+    elements.add(table());
+    elements.add(Paragraph.fine(Phrase.text("worked.efficiency")));
+    elements.add(Heading.of(Phrase.text("worked.sources")));
+    elements.add(references());
+    addNotes(elements);
+    return new Section("worked", Phrase.text("worked.heading"), elements, true);
+  }
+
+  private Columns references() {
     int half = (sources.size() + 1) / 2;
-    blocks.add(new Columns(List.of(sources(0, half), sources(half, sources.size())), 18).after(3));
-    addNotes(blocks);
-
-    return Block.stack(blocks);
-  }
-
-  private Block sources(int from, int to) {
-    return Block.stack(
-        IntStream.range(from, to)
-            .mapToObj(
-                i ->
-                    new Paragraph(
-                        tag.child(Tag.Role.PARAGRAPH).language("en"),
-                        number(i) + "  " + sources.get(i),
-                        TextStyle.TINY))
-            .toList());
-  }
-
-  private Block tiny(String text) {
-    return new Paragraph(tag.child(Tag.Role.PARAGRAPH), text, TextStyle.TINY);
-  }
-
-  private void addNotes(List<Block> blocks) {
-    List<String> notes =
-        kit.explained().findings().stream()
-            .filter(finding -> finding.severity() != Severity.CAUTION)
-            .map(kit.words()::finding)
-            .toList();
-    if (!notes.isEmpty()) {
-      blocks.add(kit.subheading(tag, kit.text("worked.findings")).after(14));
-      notes.forEach(text -> blocks.add(tiny(text).after(2)));
-    }
-  }
-
-  private Block table() {
-    List<List<Cell>> rows = new ArrayList<>();
-    for (Step step : kit.explained().steps()) {
-      rows.add(row(kit.words().step(step)));
-    }
-    List<Cell> header =
+    return new Columns(
         List.of(
-            strong(kit.text("worked.step")),
-            strong(kit.text("worked.numbers")),
-            strong(kit.text("worked.result")).right(),
-            strong(kit.text("worked.source")).right());
-    return new Table(tag.child(Tag.Role.TABLE), List.of(0.46, 0.32, 0.15, 0.07), header, rows, -1);
+            List.of(new References(1, sources.subList(0, half))),
+            List.of(new References(half + 1, sources.subList(half, sources.size())))));
   }
 
-  private List<Cell> row(WorkedStep step) {
-    return List.of(
-        cell(step.name() + " = " + step.formula()).heading(),
-        cell(step.numbers()),
-        strong(step.result()).right(),
-        cell(numberOf(step.source())).right());
-  }
-
-  private static Cell cell(String text) {
-    return Cell.of(text, TextStyle.TINY);
-  }
-
-  private static Cell strong(String text) {
-    return Cell.of(text, TextStyle.TINY.bold());
-  }
-
-  private String numberOf(String source) {
-    if (!sources.contains(source)) {
-      sources.add(source);
+  private void addNotes(List<Element> elements) {
+    List<Element> notes = new ArrayList<>();
+    explained.findings().stream()
+        .filter(finding -> finding.severity() != Severity.CAUTION)
+        .forEach(finding -> notes.add(Paragraph.fine(new Phrase.Found(finding))));
+    if (!notes.isEmpty()) {
+      elements.add(Heading.of(Phrase.text("worked.findings")));
+      elements.addAll(notes);
     }
-    return number(sources.indexOf(source));
   }
 
-  private static String number(int index) {
-    return String.valueOf(index + 1);
+  private Table table() {
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column("worked.numbers", Phrase.text("worked.numbers"), Table.Kind.TEXT),
+            new Table.Column("worked.result", Phrase.text("worked.result"), Table.Kind.MAIN),
+            new Table.Column("worked.source", Phrase.text("worked.source"), Table.Kind.VALUES));
+    List<Table.Line> lines = explained.steps().stream().map(this::line).toList();
+    return new Table("worked", Phrase.text("worked.step"), columns, lines);
+  }
+
+  private Table.Line line(Step step) {
+    Phrase number = Phrase.of(Figure.of(sources.indexOf(step.source()) + 1));
+    return Table.Line.of(
+            step.kind().name(),
+            new Phrase.Worked(step, Part.FORMULA),
+            List.of(
+                new Phrase.Worked(step, Part.NUMBERS),
+                new Phrase.Worked(step, Part.RESULT),
+                number))
+        .from(step.source());
   }
 }

@@ -1,4 +1,4 @@
-/** One class for each part of a page of the proposal. */
+/** What each document says: one class for each section, which makes its model and draws nothing. */
 @NullMarked
 package io.github.brinewright.internal.section;
 

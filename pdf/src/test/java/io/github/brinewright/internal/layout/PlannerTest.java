@@ -3,10 +3,14 @@ package io.github.brinewright.internal.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.brinewright.internal.document.Box;
+import io.github.brinewright.internal.document.PdfDocument;
 import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -14,7 +18,7 @@ class PlannerTest {
   private static final Box ROOM = new Box(0, 10, 100, 100);
 
   private static Slice slice(double height) {
-    return Slice.of(0, height, (canvas, x, y) -> {});
+    return Slice.of(0, height, (pen, x, y) -> {});
   }
 
   private static Block block(Slice... slices) {
@@ -65,7 +69,7 @@ class PlannerTest {
 
   @Test
   void theHeaderOfATableStandsOnEachPage() {
-    Table table = table(40, "row");
+    TableBlock table = table(40, "row");
     double width = 300;
     Box room = new Box(0, 0, width, 200);
     List<List<Planner.Placed>> pages = Planner.plan(room, List.of(table));
@@ -80,7 +84,7 @@ class PlannerTest {
 
   @Test
   void aRowTallerThanAPageIsDivided() {
-    Table table = table(1, "word ".repeat(2_000));
+    TableBlock table = table(1, "word ".repeat(2_000));
     List<List<Planner.Placed>> pages = Planner.plan(new Box(0, 0, 120, 400), List.of(table));
 
     assertThat(pages.size()).isGreaterThan(5);
@@ -88,8 +92,8 @@ class PlannerTest {
 
   @Test
   void aParagraphLeavesTwoLinesOnEitherSide() {
-    Paragraph paragraph =
-        new Paragraph(new Tag(Tag.Role.PARAGRAPH), "word ".repeat(60), TextStyle.BODY);
+    TextBlock paragraph =
+        new TextBlock(Part.of(Tag.Role.PARAGRAPH), "word ".repeat(60), TextStyle.BODY);
     List<Slice> lines = paragraph.slices(100);
 
     assertThat(lines.size()).isGreaterThan(4);
@@ -98,13 +102,34 @@ class PlannerTest {
     assertThat(lines.get(1).keepWithNext()).isFalse();
   }
 
-  private static Table table(int rows, String text) {
+  @Test
+  void measuringOpensNoTagAndPartsOnTwoPagesShareOne() {
+    TableBlock table = table(40, "row");
+    table.slices(300);
+    table.slices(300);
+    var description = new PdfDocument.Description("t", "a", Locale.US, LocalDate.of(2026, 10, 1));
+    try (PdfDocument document = new PdfDocument(description)) {
+      Tags tags = new Tags();
+      assertThat(tags.root().kids()).isEmpty();
+      List<List<Planner.Placed>> pages = Planner.plan(new Box(0, 0, 300, 200), List.of(table));
+      assertThat(tags.root().kids()).isEmpty();
+      for (List<Planner.Placed> page : pages) {
+        Pen pen = new Pen(document.addPage(300, 200), tags);
+        page.forEach(placed -> placed.draw(pen, 0));
+      }
+      assertThat(pages.size()).isGreaterThan(3);
+      assertThat(tags.root().kids()).as("one table").hasSize(1);
+      assertThat(((Tag) tags.root().kids().get(0)).kids()).as("header and rows").hasSize(41);
+    }
+  }
+
+  private static TableBlock table(int rows, String text) {
     List<List<Cell>> cells = new ArrayList<>();
     for (int i = 0; i < rows; i++) {
       cells.add(List.of(Cell.of(text, TextStyle.SMALL), Cell.of("1", TextStyle.SMALL).right()));
     }
     List<Cell> header =
         List.of(Cell.of("Name", TextStyle.SMALL), Cell.of("Number", TextStyle.SMALL));
-    return new Table(new Tag(Tag.Role.TABLE), List.of(0.7, 0.3), header, cells, -1);
+    return new TableBlock(Part.of(Tag.Role.TABLE), List.of(0.7, 0.3), header, cells, -1);
   }
 }

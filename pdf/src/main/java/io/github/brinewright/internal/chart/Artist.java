@@ -1,0 +1,13 @@
+package io.github.brinewright.internal.chart;
+
+import io.github.brinewright.internal.document.Box;
+import io.github.brinewright.internal.document.Canvas;
+
+/** Draws a chart within a frame. */
+public interface Artist {
+  /** Height it needs, in points. */
+  double height();
+
+  /** Draws within the given frame. */
+  void draw(Canvas canvas, Box frame);
+}

@@ -1,0 +1,58 @@
+package io.github.brinewright.internal.layout;
+
+import io.github.brinewright.model.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Shares of a table's width for its columns, the labels first: values take what they need within
+ * bounds; where there is text, it takes what is left.
+ *
+ * @param kinds of the columns after the labels
+ * @param rows all cells, the header among them
+ * @param width of the table, in points
+ */
+record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width) {
+  List<Double> shares() {
+    return kinds.contains(Table.Kind.TEXT) ? withText() : valuesOnly();
+  }
+
+  private List<Double> valuesOnly() {
+    double labels =
+        switch (kinds.size()) {
+          case 1 -> 1 - within(natural(1), 0.28, 0.38);
+          case 2 -> 0.46;
+          default -> 0.26;
+        };
+    List<Double> shares = new ArrayList<>(List.of(labels));
+    kinds.forEach(kind -> shares.add((1 - labels) / kinds.size()));
+    return shares;
+  }
+
+  private List<Double> withText() {
+    List<Double> shares = new ArrayList<>(List.of(within(natural(0), 0.2, 0.46)));
+    for (int i = 0; i < kinds.size(); i++) {
+      boolean text = kinds.get(i) == Table.Kind.TEXT;
+      shares.add(text ? 0 : within(natural(i + 1), 0.06, 0.18));
+    }
+    double taken = shares.stream().mapToDouble(Double::doubleValue).sum();
+    long texts = kinds.stream().filter(kind -> kind == Table.Kind.TEXT).count();
+    for (int i = 0; i < kinds.size(); i++) {
+      if (kinds.get(i) == Table.Kind.TEXT) {
+        shares.set(i + 1, (1 - taken) / texts);
+      }
+    }
+    return shares;
+  }
+
+  /** Share that a column would take without breaking a line. */
+  private double natural(int column) {
+    double widest =
+        rows.stream().mapToDouble(row -> row.get(column).naturalWidth()).max().orElse(0);
+    return (widest + TableBlock.GUTTER + 1) / width;
+  }
+
+  private static double within(double value, double least, double most) {
+    return Math.max(least, Math.min(most, value));
+  }
+}

@@ -1,0 +1,40 @@
+package io.github.brinewright.internal.section;
+
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.study.HomeStudy;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** The sections of a proposal in their order. */
+public final class ProposalSections {
+  private ProposalSections() {}
+
+  /**
+   * All sections that apply.
+   *
+   * @param study of a year in the home; without one its section is left out
+   * @param revision what the proposal changes; without one its section is left out
+   */
+  public static List<Section> of(
+      Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Opening(subject).section());
+    if (revision != null) {
+      sections.add(new RevisedItems(revision).section());
+    }
+    sections.add(new WaterAndHome(subject.comparison()).section());
+    sections.add(new SideBySide(subject).section());
+    if (subject.recommends()) {
+      sections.add(new Costs(subject).section());
+      new Price(subject).section().ifPresent(sections::add);
+    }
+    if (study != null) {
+      sections.add(new YearInHome(subject, study).section());
+    }
+    sections.add(new Signing(subject).section());
+    sections.add(new WorkedOut(subject).section());
+    return sections;
+  }
+}

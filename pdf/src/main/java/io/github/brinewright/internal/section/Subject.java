@@ -1,0 +1,42 @@
+package io.github.brinewright.internal.section;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.home.Customer;
+import io.github.brinewright.job.Dealer;
+import java.time.LocalDate;
+import java.util.List;
+
+/**
+ * What the sections about one home speak of.
+ *
+ * @param comparison the home with its candidates
+ * @param dealer who proposes them
+ * @param date of the document
+ */
+public record Subject(Comparison comparison, Dealer dealer, LocalDate date) {
+  /** Most candidates that a page has room for. */
+  private static final int MOST_COLUMNS = 5;
+
+  /** Whom the document is for. */
+  Customer customer() {
+    return comparison.home().site().contact();
+  }
+
+  /** Whether there is something to recommend. */
+  boolean recommends() {
+    return comparison.recommended().isPresent();
+  }
+
+  /** The candidates to show as columns. */
+  List<Candidate> columns() {
+    return comparison.columns(MOST_COLUMNS);
+  }
+
+  /**
+   * The candidate to explain in full: the recommended one, or the best of those that break a limit.
+   */
+  Candidate explained() {
+    return comparison.closest();
+  }
+}

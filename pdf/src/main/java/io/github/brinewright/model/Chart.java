@@ -1,0 +1,158 @@
+package io.github.brinewright.model;
+
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.ResinCapacity;
+import io.github.brinewright.quantity.SaltDosage;
+import java.util.List;
+import org.joda.money.Money;
+
+/** A chart as data, with a text that says the same. */
+public sealed interface Chart extends Element {
+  /** What the chart shows, in words, for those who do not see it. */
+  Phrase alternative();
+
+  /**
+   * A scale of hardness in classes, with the mark of one water.
+   *
+   * @param alternative in words
+   * @param classes names from soft to hard
+   * @param limits between the classes, one fewer than there are
+   * @param hardness of the water
+   * @param own number of the class it lies in, from 0
+   * @param highest end of the scale; not below the hardness
+   */
+  record HardnessScale(
+      Phrase alternative,
+      List<Phrase> classes,
+      List<Hardness> limits,
+      Hardness hardness,
+      int own,
+      Hardness highest)
+      implements Chart {
+    /** Keeps its own copies of the lists. */
+    public HardnessScale {
+      classes = List.copyOf(classes);
+      limits = List.copyOf(limits);
+    }
+  }
+
+  /**
+   * Sums that grow year by year.
+   *
+   * @param alternative in words
+   * @param series one line each, the chosen one first; three at most are told apart
+   * @param axis what the years are called
+   */
+  record RunningTotal(Phrase alternative, List<Series> series, Phrase axis) implements Chart {
+    /** Keeps its own copy of {@code series}. */
+    public RunningTotal {
+      series = List.copyOf(series);
+    }
+  }
+
+  /**
+   * One line of a running total.
+   *
+   * @param key by which it is known in every language
+   * @param name of it
+   * @param totals after each year, from year 0
+   */
+  record Series(String key, Phrase name, List<Money> totals) {
+    /** Keeps its own copy of {@code totals}. */
+    public Series {
+      totals = List.copyOf(totals);
+    }
+  }
+
+  /**
+   * Bars whose parts add up.
+   *
+   * @param alternative in words
+   * @param parts names of the parts, in the order of each bar; five at most are told apart
+   * @param bars from top to bottom
+   */
+  record StackedBars(Phrase alternative, List<Phrase> parts, List<Bar> bars) implements Chart {
+    /** Keeps its own copies of the lists. */
+    public StackedBars {
+      parts = List.copyOf(parts);
+      bars = List.copyOf(bars);
+    }
+  }
+
+  /**
+   * One bar.
+   *
+   * @param key by which it is known in every language
+   * @param name of it
+   * @param values of its parts
+   * @param total of them, as it is printed
+   * @param chosen whether it is the recommended one
+   */
+  record Bar(String key, Phrase name, List<Money> values, Phrase total, boolean chosen) {
+    /** Keeps its own copy of {@code values}. */
+    public Bar {
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * The days of a year as rows of marks.
+   *
+   * @param alternative in words
+   * @param days one row each, all of as many days
+   * @param axis what the twelfths of the year are called
+   */
+  record DayMarks(Phrase alternative, List<Days> days, Phrase axis) implements Chart {
+    /** Keeps its own copy of {@code days}. */
+    public DayMarks {
+      days = List.copyOf(days);
+    }
+  }
+
+  /**
+   * One row of days.
+   *
+   * @param key by which it is known in every language
+   * @param name of it
+   * @param events how many there are on each day
+   * @param total of them, as it is printed
+   * @param chosen whether it is the recommended one
+   */
+  record Days(String key, Phrase name, List<Integer> events, Phrase total, boolean chosen) {
+    /** Keeps its own copy of {@code events}. */
+    public Days {
+      events = List.copyOf(events);
+    }
+  }
+
+  /**
+   * The capacity of a resin against salt, with the settings in stock.
+   *
+   * @param alternative in words
+   * @param curve by rising dosage
+   * @param stocked settings in stock
+   */
+  record Curve(Phrase alternative, List<Point> curve, List<Stocked> stocked) implements Chart {
+    /** Keeps its own copies of the lists. */
+    public Curve {
+      curve = List.copyOf(curve);
+      stocked = List.copyOf(stocked);
+    }
+  }
+
+  /**
+   * A point of a curve.
+   *
+   * @param dosage of salt
+   * @param capacity that it gives
+   */
+  record Point(SaltDosage dosage, ResinCapacity capacity) {}
+
+  /**
+   * A setting in stock.
+   *
+   * @param at its point of the curve
+   * @param chosen whether it is the one set
+   */
+  record Stocked(Point at, boolean chosen) {}
+}

@@ -1,0 +1,68 @@
+package io.github.brinewright.model;
+
+import java.util.List;
+
+/**
+ * A field that a reader fills.
+ *
+ * @param kind what goes into it
+ * @param name by which its value is read back; unique within a document, without a period
+ * @param label of it, and what is read aloud for it
+ * @param value it begins with; empty for none
+ * @param choices of a field to choose from; otherwise none
+ * @param needed whether it must be filled
+ */
+public record Field(
+    Kind kind, String name, Phrase label, String value, List<Choice> choices, boolean needed) {
+  /** What goes into a field. */
+  public enum Kind {
+    /** A line of text. */
+    TEXT,
+    /** One of some choices. */
+    CHOICE,
+    /** A tick. */
+    TICK,
+    /** A signature. */
+    SIGNATURE
+  }
+
+  /**
+   * Something to choose.
+   *
+   * @param value read back
+   * @param name shown
+   */
+  public record Choice(String value, Phrase name) {}
+
+  /**
+   * Keeps its own copy of {@code choices}.
+   *
+   * @throws IllegalArgumentException when the name has a period or is empty
+   */
+  public Field {
+    if (name.isEmpty() || name.contains(".")) {
+      throw new IllegalArgumentException("\"" + name + "\" cannot be the name of a field");
+    }
+    choices = List.copyOf(choices);
+  }
+
+  /** An empty field without choices. */
+  public static Field of(Kind kind, String name, Phrase label) {
+    return new Field(kind, name, label, "", List.of(), false);
+  }
+
+  /** An empty field to choose from a list. */
+  public static Field choice(String name, Phrase label, List<Choice> choices) {
+    return new Field(Kind.CHOICE, name, label, "", choices, false);
+  }
+
+  /** The same beginning with a value. */
+  public Field containing(String text) {
+    return new Field(kind, name, label, text, choices, needed);
+  }
+
+  /** The same as one that must be filled. */
+  public Field mandatory() {
+    return new Field(kind, name, label, value, choices, true);
+  }
+}

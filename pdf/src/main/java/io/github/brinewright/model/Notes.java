@@ -1,0 +1,15 @@
+package io.github.brinewright.model;
+
+import java.util.List;
+
+/**
+ * Short texts, each below its name, side by side where there is room.
+ *
+ * @param rows labelled by the names
+ */
+public record Notes(List<Row> rows) implements Element {
+  /** Keeps its own copy of {@code rows}. */
+  public Notes {
+    rows = List.copyOf(rows);
+  }
+}

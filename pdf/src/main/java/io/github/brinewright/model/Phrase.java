@@ -1,0 +1,297 @@
+package io.github.brinewright.model;
+
+import io.github.brinewright.comparison.Reason;
+import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Source;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.words.Wording;
+import io.github.brinewright.words.WorkedStep;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * Something that is said, in no language yet.
+ *
+ * <pre>{@code
+ * Phrase days = Phrase.text("home.basis", Phrase.of(Figure.days(3.2, 1)));
+ * String inFrench = days.in(words);
+ * }</pre>
+ */
+public sealed interface Phrase {
+  /** Nothing. */
+  Phrase NONE = new Plain("");
+
+  /**
+   * The phrase in a language.
+   *
+   * @throws IllegalArgumentException when the words have no text for a key
+   */
+  String in(Wording words);
+
+  /** Whether nothing is said. */
+  default boolean isEmpty() {
+    return equals(NONE);
+  }
+
+  /**
+   * A text of the language's bundle.
+   *
+   * @param key of the text
+   * @param parts put into it, by position
+   */
+  record Text(String key, List<Phrase> parts) implements Phrase {
+    /** Keeps its own copy of {@code parts}. */
+    public Text {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public String in(Wording words) {
+      return words.text(
+          key, parts.stream().map(part -> figure(part, words)).toArray(Figure[]::new));
+    }
+
+    private static Figure figure(Phrase part, Wording words) {
+      return part instanceof Value value ? value.figure() : Figure.of(part.in(words));
+    }
+  }
+
+  /**
+   * A figure with its unit.
+   *
+   * @param figure to write
+   */
+  record Value(Figure figure) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.figure(figure);
+    }
+  }
+
+  /**
+   * A figure whose unit stands elsewhere: in its label, or after the second of a pair.
+   *
+   * @param figure to write
+   */
+  record Bare(Figure figure) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.number(figure);
+    }
+  }
+
+  /**
+   * A volume of resin, in the unit that beds are sold by.
+   *
+   * @param volume to write
+   */
+  record Bed(Volume volume) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.resin(volume);
+    }
+  }
+
+  /**
+   * A hardness in the unit that the reader does not use.
+   *
+   * @param hardness to write
+   */
+  record InOtherUnit(Hardness hardness) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.hardnessInOtherUnit(hardness);
+    }
+  }
+
+  /**
+   * The same in every language: a name, or a text of an embedder's own.
+   *
+   * @param text to write
+   */
+  record Plain(String text) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return text;
+    }
+  }
+
+  /**
+   * A date.
+   *
+   * @param date written in full
+   */
+  record Day(LocalDate date) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.date(date);
+    }
+  }
+
+  /**
+   * What was found, as a sentence or two.
+   *
+   * @param finding to say
+   */
+  record Found(Finding finding) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.finding(finding);
+    }
+  }
+
+  /**
+   * A reason, as a sentence or two.
+   *
+   * @param reason to say
+   */
+  record Because(Reason reason) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.reason(reason);
+    }
+  }
+
+  /**
+   * A caution, as a sentence or two.
+   *
+   * @param caution to say
+   */
+  record Warned(Caution caution) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.caution(caution);
+    }
+  }
+
+  /**
+   * A source with its standing.
+   *
+   * @param source to cite
+   */
+  record Cited(Source source) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.source(source);
+    }
+  }
+
+  /**
+   * One part of a step of the calculation, in US units.
+   *
+   * @param step to write
+   * @param part of it
+   */
+  record Worked(Step step, Part part) implements Phrase {
+    /** Parts of a step. */
+    public enum Part {
+      /** What is worked out, and its formula in words. */
+      FORMULA(worked -> worked.name() + " = " + worked.formula()),
+      /** The formula with its numbers. */
+      NUMBERS(WorkedStep::numbers),
+      /** What comes out, with its unit. */
+      RESULT(WorkedStep::result);
+
+      private final Function<WorkedStep, String> text;
+
+      Part(Function<WorkedStep, String> text) {
+        this.text = text;
+      }
+    }
+
+    @Override
+    public String in(Wording words) {
+      return part.text.apply(words.step(step));
+    }
+  }
+
+  /**
+   * Phrases one after another; those that say nothing are left out.
+   *
+   * @param parts in order
+   * @param between them
+   */
+  record Joined(List<Phrase> parts, String between) implements Phrase {
+    /** Keeps its own copy of {@code parts}. */
+    public Joined {
+      parts = List.copyOf(parts);
+    }
+
+    @Override
+    public String in(Wording words) {
+      return parts.stream()
+          .map(part -> part.in(words))
+          .filter(text -> !text.isEmpty())
+          .collect(Collectors.joining(between));
+    }
+
+    @Override
+    public boolean isEmpty() {
+      return parts.stream().allMatch(Phrase::isEmpty);
+    }
+  }
+
+  /**
+   * One thing or several, the last one after the language's "and".
+   *
+   * @param items one or more
+   */
+  record Listed(List<Phrase> items) implements Phrase {
+    /**
+     * Keeps its own copy of {@code items}.
+     *
+     * @throws IllegalArgumentException when there are none
+     */
+    public Listed {
+      if (items.isEmpty()) {
+        throw new IllegalArgumentException("a list of phrases needs one at least");
+      }
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String in(Wording words) {
+      int last = items.size() - 1;
+      String end = items.get(last).in(words);
+      return last == 0
+          ? end
+          : new Joined(items.subList(0, last), ", ").in(words)
+              + " "
+              + words.text("and")
+              + " "
+              + end;
+    }
+  }
+
+  /** A text of the language's bundle. */
+  static Phrase text(String key, Phrase... parts) {
+    return new Text(key, Arrays.asList(parts));
+  }
+
+  /** A figure with its unit. */
+  static Phrase of(Figure figure) {
+    return new Value(figure);
+  }
+
+  /** A word of the trade. */
+  static Phrase of(Enum<?> term) {
+    return new Value(Figure.of(term));
+  }
+
+  /** The same in every language. */
+  static Phrase plain(String text) {
+    return new Plain(text);
+  }
+
+  /** Sentences one after another. */
+  static Phrase sentences(List<? extends Phrase> sentences) {
+    return new Joined(List.copyOf(sentences), " ");
+  }
+}

@@ -1,0 +1,98 @@
+package io.github.brinewright.model;
+
+import io.github.brinewright.trace.Source;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A table of lines and columns.
+ *
+ * @param key by which it is known in every language
+ * @param corner head of the labels
+ * @param columns beside the labels, from left to right
+ * @param lines from top to bottom, each with a cell for each column
+ */
+public record Table(String key, Phrase corner, List<Column> columns, List<Line> lines)
+    implements Element {
+  /** What a column holds. */
+  public enum Kind {
+    /** Text. */
+    TEXT,
+    /** Values. */
+    VALUES,
+    /** The values that the table is read for. */
+    MAIN,
+    /** The values of what is recommended or chosen, marked as such. */
+    CHOSEN
+  }
+
+  /**
+   * A column.
+   *
+   * @param key by which it is known in every language; unique within the table
+   * @param head of it
+   * @param kind what it holds
+   */
+  public record Column(String key, Phrase head, Kind kind) {}
+
+  /**
+   * A line.
+   *
+   * @param key by which it is known in every language; unique within the table
+   * @param label what its cells are
+   * @param cells one for each column
+   * @param source of what the line says, where it has one of its own
+   * @param total whether it sums up the lines above it
+   */
+  public record Line(
+      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+    /** Keeps its own copy of {@code cells}. */
+    public Line {
+      cells = List.copyOf(cells);
+    }
+
+    /** A line whose label is the text of its key. */
+    public static Line of(String key, List<Phrase> cells) {
+      return of(key, Phrase.text(key), cells);
+    }
+
+    /** A line with a label of its own. */
+    public static Line of(String key, Phrase label, List<Phrase> cells) {
+      return new Line(key, label, cells, null, false);
+    }
+
+    /** The same with the source of what it says. */
+    public Line from(Source other) {
+      return new Line(key, label, cells, other, total);
+    }
+
+    /** The same as a sum of the lines above it. */
+    public Line summing() {
+      return new Line(key, label, cells, source, true);
+    }
+  }
+
+  /**
+   * Keeps its own copies of the lists.
+   *
+   * @throws IllegalArgumentException when a line has more or fewer cells than there are columns
+   */
+  public Table {
+    columns = List.copyOf(columns);
+    lines = List.copyOf(lines);
+    for (Line line : lines) {
+      if (line.cells().size() != columns.size()) {
+        throw new IllegalArgumentException(
+            "the line "
+                + line.key()
+                + " has "
+                + line.cells().size()
+                + " cells, but the table "
+                + key
+                + " has "
+                + columns.size()
+                + " columns");
+      }
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package io.github.brinewright.model;
+
+import java.util.List;
+
+/**
+ * What belongs together and stands on one page where it fits.
+ *
+ * @param elements from top to bottom
+ */
+public record Together(List<Element> elements) implements Element {
+  /** Keeps its own copy of {@code elements}. */
+  public Together {
+    elements = List.copyOf(elements);
+  }
+
+  /** Some elements that belong together. */
+  public static Together of(Element... elements) {
+    return new Together(List.of(elements));
+  }
+}

@@ -1,0 +1,60 @@
+package io.github.brinewright.documents;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.proposal.DocumentTexts;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.Arguments;
+
+/** The invented town, whose homes the documents are made for. */
+final class DemoTown {
+  static final LocalDate DAY = LocalDate.of(2026, 10, 1);
+  static final Path FOLDER =
+      Path.of(System.getProperty("basedir", ""), "..", "samples", "job").normalize();
+  static final Job JOB = JobFolder.read(FOLDER).job().orElseThrow();
+  static final List<String> LANGUAGES = List.of("en-US", "es-US", "fr-CA");
+
+  private DemoTown() {}
+
+  static JobFiles files() throws IOException {
+    return JobFiles.in(FOLDER);
+  }
+
+  static Stream<String> homes() {
+    return JOB.homes().stream().map(visit -> visit.site().id());
+  }
+
+  static Stream<Arguments> homesAndLanguages() {
+    return homes().flatMap(id -> LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
+  }
+
+  static Comparison compare(String id) {
+    return JOB.compare(JOB.home(id).orElseThrow());
+  }
+
+  /** The dealer in a language; in French in metric units on A4. */
+  static Dealer dealer(String tag) {
+    return writing(JOB.dealer(), tag);
+  }
+
+  static Dealer writing(Dealer dealer, String tag) {
+    Locale locale = Locale.forLanguageTag(tag);
+    return tag.equals("fr-CA")
+        ? dealer.writing(locale, Dealer.Paper.A4, UnitSystem.METRIC)
+        : dealer.writing(locale, Dealer.Paper.LETTER, UnitSystem.US);
+  }
+
+  static Wording words(Dealer dealer) {
+    return DocumentTexts.words(dealer.locale(), dealer.units());
+  }
+}

@@ -1,0 +1,100 @@
+package io.github.brinewright.documents;
+
+import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.BacteriaResult;
+import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.job.Column;
+import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.words.Wording;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** What the form of a site visit must ask, and begin with. */
+final class ExpectedForm extends Expected {
+  private static final Map<String, List<String>> PARTS =
+      Map.of(
+          "form.home",
+          List.of("site_id", "customer", "language", "street", "town"),
+          "form.people",
+          List.of(
+              "people",
+              "bathrooms",
+              "use_gal_per_person_day",
+              "bill_gal",
+              "bill_days",
+              "softened",
+              "away_days_per_year",
+              "guests",
+              "guest_days_per_year"),
+          "form.supply",
+          List.of(
+              "pressure_psi",
+              "flow_gpm",
+              "tariff_id",
+              "iron_allowance_gpg",
+              "manganese_allowance_gpg"));
+
+  private final Map<String, String> cells;
+  private final List<Tariff> tariffs;
+
+  ExpectedForm(Map<String, String> cells, List<Tariff> tariffs, Wording words) {
+    super(words);
+    this.cells = cells;
+    this.tariffs = tariffs;
+    for (String column : SiteColumns.all().stream().map(Column::name).toList()) {
+      if (!column.equals("fixtures")) {
+        value(part(column) + "/" + column, words.text("form.field." + column), content(column));
+      }
+    }
+    for (Fixture fixture : Fixture.values()) {
+      String name = fixture.name().toLowerCase(Locale.ROOT);
+      value("form.fixtures/fixtures_" + name, term(fixture), "TEXT [" + count(name) + "]");
+    }
+  }
+
+  private static String part(String column) {
+    return PARTS.entrySet().stream()
+        .filter(part -> part.getValue().contains(column))
+        .map(Map.Entry::getKey)
+        .findFirst()
+        .orElse("form.water");
+  }
+
+  private String content(String column) {
+    String begins = " [" + cells.getOrDefault(column, "") + "]";
+    return switch (column) {
+      case "site_id", "people" -> "TEXT *" + begins;
+      case "water_source" -> "CHOICE" + begins + choices(WaterSource.values());
+      case "bacteria" -> "CHOICE" + begins + choices(BacteriaResult.values());
+      case "softened" -> "CHOICE" + begins + choices(SoftenedShare.values());
+      case "language" -> "CHOICE" + begins + " = |en-US=English|es-US=español|fr-CA=français";
+      case "tariff_id" ->
+          "CHOICE" + begins + choices(tariffs.stream().map(each -> each.id() + "=" + each.name()));
+      default -> "TEXT" + begins;
+    };
+  }
+
+  private String choices(Enum<?>[] constants) {
+    return choices(
+        Stream.of(constants).map(each -> each.name().toLowerCase(Locale.ROOT) + "=" + term(each)));
+  }
+
+  private static String choices(Stream<String> choices) {
+    return Stream.concat(Stream.of(" = "), choices).collect(Collectors.joining("|"));
+  }
+
+  /** How many of a kind "2 shower 3 lavatory" counts. */
+  private String count(String name) {
+    String[] parts = cells.getOrDefault("fixtures", "").split(" ");
+    int count = 0;
+    for (int i = 1; i < parts.length; i += 2) {
+      count += parts[i].equals(name) ? Integer.parseInt(parts[i - 1]) : 0;
+    }
+    return count == 0 ? "" : String.valueOf(count);
+  }
+}

@@ -1,0 +1,132 @@
+package io.github.brinewright.documents;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.words.Wording;
+import java.util.List;
+import java.util.Optional;
+
+/** What the section on water and home must say. */
+final class ExpectedHome extends Expected {
+  private final List<Finding> findings;
+  private final HomeLoad home;
+  private final Site site;
+  private final WaterAnalysis water;
+
+  ExpectedHome(Comparison comparison, Wording words) {
+    super(words);
+    findings = comparison.homeFindings();
+    home = comparison.home();
+    site = home.site();
+    water = site.water();
+    hardness();
+    substance(Substance.IRON, 2, "iron-above-bed", "iron-stains", "iron-not-tested");
+    substance(Substance.DISSOLVED_IRON, 2, "iron-oxidised");
+    substance(Substance.MANGANESE, 2, "manganese-stains", "manganese-not-tested");
+    substance(Substance.TOTAL_DISSOLVED_SOLIDS, 0, "solids-high");
+    substance(Substance.SODIUM, 0);
+    substance(Substance.CHLORIDE, 0);
+    substance(Substance.FREE_CHLORINE, 1, "chlorine-harms-resin");
+    substance(Substance.HYDROGEN_SULFIDE, 1, "hydrogen-sulfide-present");
+    others();
+    home();
+  }
+
+  private String notTested() {
+    return words.text("water.notTested");
+  }
+
+  private void hardness() {
+    figure("water/water/water.hardness", Figure.of(water.hardness()));
+    note(
+        "water/water/water.hardness",
+        words.text("water.hardnessMeaning", Figure.of(home.compensatedHardness())));
+  }
+
+  private void substance(Substance substance, int decimals, String... codes) {
+    String key = "water/water/Substance." + substance;
+    Optional<Concentration> found = water.found(substance);
+    String value =
+        found.map(amount -> words.figure(Figure.of(amount, decimals))).orElse(notTested());
+    value(key, term(substance), value);
+    String said = (said(codes) + " " + counted(substance)).strip();
+    note(key, said.isEmpty() && found.isPresent() ? words.text("water.fine") : said);
+  }
+
+  /** The gravest finding of the codes. */
+  private String said(String... codes) {
+    List<String> wanted = List.of(codes);
+    for (Finding finding : findings) {
+      if (wanted.contains(finding.code())) {
+        return words.finding(finding);
+      }
+    }
+    return "";
+  }
+
+  private String counted(Substance substance) {
+    double found = water.foundOrNone(substance).milligramsPerLitre();
+    double perMilligram =
+        switch (substance) {
+          case IRON -> site.allowances().iron().grainsPerGallonPerMilligramPerLitre();
+          case MANGANESE -> site.allowances().manganese().grainsPerGallonPerMilligramPerLitre();
+          default -> 0;
+        };
+    return found * perMilligram > 0
+        ? words.text("water.counted", Figure.of(Hardness.ofGrainsPerGallon(found * perMilligram)))
+        : "";
+  }
+
+  private void others() {
+    boolean acid = water.ph().isPresent();
+    value("water/water/water.ph", acid ? plain(water.ph().getAsDouble(), 1) : notTested());
+    String outside = said("ph-outside");
+    note("water/water/water.ph", acid && outside.isEmpty() ? words.text("water.phFine") : outside);
+    value(
+        "water/water/water.temperature",
+        water.temperature().map(t -> words.figure(Figure.of(t))).orElse(notTested()));
+    String cold = said("water-cold", "temperature-not-measured");
+    note(
+        "water/water/water.temperature",
+        cold.isEmpty() ? words.text("water.temperatureFine") : cold);
+    value("water/water/water.bacteria", term(water.bacteria()));
+    note("water/water/water.bacteria", said("bacteria-found", "bacteria-not-tested"));
+  }
+
+  private void home() {
+    value("water/home/home.people", plain(site.household().people(), 0));
+    note("water/home/home.people", words.text("home.visit"));
+    figure("water/home/home.design", Figure.of(home.use().design()));
+    note(
+        "water/home/home.design",
+        words.text("home.basis", Figure.of(term(home.use().designBasis()))));
+    figure("water/home/home.expected", Figure.of(home.use().expected()));
+    note(
+        "water/home/home.expected",
+        words.text("home.basis", Figure.of(term(home.use().expectedBasis()))));
+    figure("water/home/home.load", Figure.of(home.dailyLoad()));
+    note("water/home/home.load", words.text("home.load.note"));
+    figure("water/home/home.peak", Figure.of(home.peakFlow()));
+    double bathrooms = site.household().bathrooms();
+    String half = plain(bathrooms, bathrooms % 1 == 0 ? 0 : 1);
+    note(
+        "water/home/home.peak",
+        home.peak().byFixtures()
+            ? words.text("home.peak.fixtures", Figure.of(home.peak().fixtureUnits(), 1))
+            : words.text("home.peak.note", Figure.of(half)));
+    measured("water/home/home.pressure", site.supply().pressure().map(Figure::of));
+    measured("water/home/home.flow", site.supply().flow().map(Figure::of));
+  }
+
+  private void measured(String key, Optional<Figure> figure) {
+    value(key, figure.map(words::figure).orElse(notTested()));
+    note(key, figure.isPresent() ? words.text("home.measured") : "");
+  }
+}

@@ -1,0 +1,39 @@
+package io.github.brinewright.documents;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.words.Wording;
+import java.util.List;
+
+/** What the page of three sizes must say. */
+final class ExpectedPage extends ExpectedComparison {
+  ExpectedPage(Comparison comparison, Wording words) {
+    super(comparison, words);
+    List<Candidate> three = comparison.columns(3);
+    candidates(
+        "three/compare",
+        three,
+        "compare.price",
+        "compare.yearly",
+        "compare.life",
+        "compare.expected",
+        "compare.saltYear",
+        "compare.fillings",
+        "compare.waterYear",
+        "compare.service",
+        "compare.limits");
+    for (Candidate candidate : three) {
+      String name = candidate.softener().name();
+      value("three/notes/" + candidate.softener().id(), name, note(candidate));
+    }
+  }
+
+  private String note(Candidate candidate) {
+    if (comparison.recommended().isEmpty()) {
+      return broken(candidate, 1);
+    }
+    return candidate.equals(comparison.candidates().get(0))
+        ? words.reason(comparison.whyRecommended().orElseThrow())
+        : words.reason(comparison.against(candidate).orElseThrow());
+  }
+}

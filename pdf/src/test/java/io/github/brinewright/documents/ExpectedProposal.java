@@ -1,0 +1,208 @@
+package io.github.brinewright.documents;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.cost.Quote;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.Spread;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Step;
+import io.github.brinewright.words.Wording;
+import io.github.brinewright.words.WorkedStep;
+import java.util.List;
+import java.util.function.DoubleFunction;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** What a proposal must say. */
+final class ExpectedProposal extends ExpectedComparison {
+  private final Dealer dealer;
+  private final List<Candidate> columns;
+
+  ExpectedProposal(Comparison comparison, @Nullable HomeStudy study, Dealer dealer, Wording words) {
+    super(comparison, words);
+    this.dealer = dealer;
+    columns = comparison.columns(5);
+    ExpectedHome home = new ExpectedHome(comparison, words);
+    values().putAll(home.values());
+    labels().putAll(home.labels());
+    candidates("compare/compare", columns);
+    columns.forEach(this::setsApart);
+    comparison.recommended().ifPresent(this::offered);
+    if (study != null) {
+      year(study);
+    }
+    steps();
+  }
+
+  private void setsApart(Candidate candidate) {
+    if (candidate.feasible() && candidate.equals(comparison.candidates().get(0))) {
+      return;
+    }
+    value(
+        "compare/notes/" + candidate.softener().id(),
+        candidate.softener().name(),
+        comparison.recommended().isEmpty()
+            ? broken(candidate, Integer.MAX_VALUE)
+            : words.reason(comparison.against(candidate).orElseThrow()));
+  }
+
+  private void offered(Candidate candidate) {
+    facts(candidate);
+    costs();
+    price(candidate.quote(), candidate.softener().name());
+    sign("customer", "accept.customer", words.text("accept.name"));
+    sign("dealer", "accept.forDealer", words.text("accept.dealer", Figure.of(dealer.name())));
+  }
+
+  private void facts(Candidate candidate) {
+    String in = "opening/facts/";
+    figure(in + "opening.fact.days", Figure.days(candidate.design().schedule().expectedDays(), 1));
+    figure(in + "opening.fact.salt", Figure.of(candidate.design().year().salt(), 0));
+    figure(in + "opening.fact.drain", Figure.of(candidate.design().year().water()));
+    boolean installed = candidate.offer().installation().isPositive();
+    figure(
+        in + (installed ? "opening.fact.price" : "opening.fact.equipment"),
+        Figure.of(candidate.quote().total()));
+  }
+
+  private void costs() {
+    for (CostKind kind : CostKind.values()) {
+      line(
+          "cost/cost/CostKind." + kind,
+          term(kind),
+          columns,
+          c -> words.about(c.yearly().lines().get(kind)));
+    }
+    line(
+        "cost/cost/cost.total",
+        words.text("cost.total"),
+        columns,
+        c -> words.about(c.yearly().total()));
+    heads("cost/cost", columns);
+  }
+
+  private void price(Quote quote, String name) {
+    String in = "price/price/";
+    if (quote.offer().isUnpriced()) {
+      return;
+    }
+    value(in + "price.equipment", name, words.money(quote.equipment().toBigMoney()));
+    value(in + "price.installation", words.money(quote.offer().installation().toBigMoney()));
+    value(in + "price.tax", words.money(quote.tax().toBigMoney()));
+    value(in + "price.total", words.money(quote.net().plus(quote.tax()).toBigMoney()));
+    if (quote.deposit().isPositive()) {
+      value(
+          in + "price.deposit",
+          words.text("price.deposit", Figure.of(quote.total().minus(quote.deposit()))),
+          words.money(quote.deposit().toBigMoney()));
+    }
+    quote
+        .terms()
+        .financing()
+        .ifPresent(
+            credit ->
+                value(
+                    in + "price.monthly",
+                    words.text(
+                        "price.monthly",
+                        Figure.of(credit.months()),
+                        new Figure.Share(credit.yearlyRate().doubleValue(), 2),
+                        Figure.of(quote.totalFinanced().orElseThrow())),
+                    words.money(quote.monthlyPayment().orElseThrow().toBigMoney())));
+  }
+
+  private void sign(String id, String who, String nameCaption) {
+    line("signing/" + id + "_name", "TEXT []", who, "accept.name", nameCaption);
+    String signature = words.text("accept.signature");
+    line("signing/" + id + "_signature", "SIGNATURE []", who, "accept.signature", signature);
+    line("signing/" + id + "_date", "TEXT []", who, "accept.date", words.text("accept.date"));
+  }
+
+  private void line(String key, String field, String who, String what, String caption) {
+    String label = words.text(who, Figure.of(words.text(what)));
+    value(key, label, field);
+    value(key + "/caption", label, caption);
+  }
+
+  private void year(HomeStudy study) {
+    year(study, "year.regenerations", s -> range(s.regenerations(), v -> Figure.of(v, 0)));
+    year(study, "year.salt", s -> range(s.saltPounds(), v -> Figure.of(Mass.ofPounds(v), 0)));
+    year(study, "year.water", s -> range(s.waterGallons(), v -> Figure.of(Volume.ofGallons(v))));
+    year(study, "year.hardDays", s -> range(s.hardDays(), v -> Figure.of(v, v < 10 ? 1 : 0)));
+    year(study, "year.unused", s -> words.figure(Figure.percent(s.unusedShare())));
+    for (Control control : study.controls().keySet()) {
+      value(
+          "year/year/year.cost/Control." + control,
+          words.text("year.cost"),
+          words.about(study.costs().get(control)));
+      boolean best = control == study.candidate().setup().control();
+      head(
+          "year/year/Control." + control,
+          best ? words.text("year.recommended", Figure.of(term(control))) : term(control));
+    }
+  }
+
+  private void year(HomeStudy study, String key, Function<SimulatedYears, String> cell) {
+    study
+        .controls()
+        .forEach(
+            (control, years) ->
+                value(
+                    "year/year/" + key + "/Control." + control,
+                    words.text(key),
+                    cell.apply(years)));
+  }
+
+  private String range(Spread spread, DoubleFunction<Figure> unit) {
+    String mean = words.figure(unit.apply(spread.mean()));
+    return spread.high() - spread.low() < 0.5
+        ? mean
+        : words.text(
+            "year.range",
+            Figure.of(mean),
+            Figure.of(words.number(unit.apply(Math.round(spread.low())))),
+            Figure.of(words.number(unit.apply(Math.round(spread.high())))));
+  }
+
+  private void steps() {
+    List<Step> steps = comparison.closest().steps();
+    List<String> cited = steps.stream().map(s -> words.source(s.source())).distinct().toList();
+    for (Step step : steps) {
+      WorkedStep worked = words.step(step);
+      String key = "worked/worked/" + step.kind();
+      String label = worked.name() + " = " + worked.formula();
+      value(key + "/worked.numbers", label, worked.numbers());
+      value(key + "/worked.result", label, worked.result());
+      value(
+          key + "/worked.source",
+          label,
+          String.valueOf(cited.indexOf(words.source(step.source())) + 1));
+    }
+    for (String head : new String[] {"worked.numbers", "worked.result", "worked.source"}) {
+      head("worked/worked/" + head, words.text(head));
+    }
+  }
+
+  /** Adds what the section on changes must say. */
+  ExpectedProposal revised(Revision revision) {
+    for (Revision.Item item : revision.changes()) {
+      String key = "revision/revision/revision." + item.kind();
+      String label = words.text("revision." + item.kind());
+      value(key + "/revision.before", label, words.figure(item.before()));
+      value(key + "/revision.now", label, words.figure(item.now()));
+    }
+    if (!revision.changes().isEmpty()) {
+      head("revision/revision/revision.before", words.text("revision.before"));
+      head("revision/revision/revision.now", words.text("revision.now"));
+    }
+    return this;
+  }
+}

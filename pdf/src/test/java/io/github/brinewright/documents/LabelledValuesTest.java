@@ -1,0 +1,124 @@
+package io.github.brinewright.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.home.Site;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.model.Document;
+import io.github.brinewright.proposal.ComparisonPage;
+import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.proposal.VisitSheet;
+import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.words.Wording;
+import java.io.IOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * What stands at each label of a document is what the library computes for it, in each language.
+ * The expectations share no code with the sections.
+ */
+class LabelledValuesTest {
+  /** Homes of the town, and some that nobody thought of. */
+  static Stream<Arguments> homesAndLanguages() {
+    Stream<Arguments> random =
+        RandomHomes.ids()
+            .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
+    return Stream.concat(DemoTown.homesAndLanguages(), random);
+  }
+
+  /** A home, and the dealer writing in a language. */
+  private record Given(Job job, Comparison comparison, Dealer dealer, Wording words) {
+    static Given of(String id, String tag) {
+      Job job = RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
+      Dealer dealer = DemoTown.writing(job.dealer(), tag);
+      Comparison comparison = job.compare(job.home(id).orElseThrow());
+      return new Given(job, comparison, dealer, DemoTown.words(dealer));
+    }
+
+    /** What changed since two people lived there. */
+    Revision revision() {
+      Site before = comparison.home().site().withPeople(2);
+      return Revision.between(
+          job.compare(new QuotedHome(before, comparison.tariff())),
+          DemoTown.DAY.minusDays(9),
+          comparison);
+    }
+  }
+
+  private static void check(Document model, Wording words, Expected expected) {
+    Labelled said = new Labelled(model, words);
+    assertThat(said.values()).containsExactlyInAnyOrderEntriesOf(expected.values());
+    assertThat(said.labels()).containsAllEntriesOf(expected.labels());
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void aProposalSaysWhatIsComputed(String id, String tag) {
+    Given given = Given.of(id, tag);
+    Optional<HomeStudy> study = given.job().study(given.comparison());
+    Revision revision = given.revision();
+    Proposal proposal =
+        new Proposal(
+            given.comparison(), study.orElse(null), given.dealer(), DemoTown.DAY, null, revision);
+    Expected expected =
+        new ExpectedProposal(given.comparison(), study.orElse(null), given.dealer(), given.words())
+            .revised(revision);
+
+    check(proposal.model(), given.words(), expected);
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void aSettingsSheetSaysWhatIsComputed(String id, String tag) {
+    Given given = Given.of(id, tag);
+    for (Candidate candidate : given.comparison().candidates()) {
+      SettingsSheet sheet =
+          new SettingsSheet(given.comparison(), candidate, given.dealer(), DemoTown.DAY);
+      check(sheet.model(), given.words(), new ExpectedSheet(candidate, given.words()));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void aPageOfThreeSizesSaysWhatIsComputed(String id, String tag) {
+    Given given = Given.of(id, tag);
+    ComparisonPage page = new ComparisonPage(given.comparison(), given.dealer(), DemoTown.DAY);
+
+    check(page.model(), given.words(), new ExpectedPage(given.comparison(), given.words()));
+  }
+
+  @ParameterizedTest
+  @MethodSource("io.github.brinewright.documents.DemoTown#homesAndLanguages")
+  void aFormBeginsWithWhatIsKnown(String id, String tag) throws IOException {
+    checkForm(SiteCells.of(DemoTown.files(), id).orElseThrow(), tag);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en-US", "es-US", "fr-CA"})
+  void aBlankFormAsksForEverything(String tag) {
+    checkForm(Map.of(), tag);
+  }
+
+  private static void checkForm(Map<String, String> cells, String tag) {
+    Dealer dealer = DemoTown.dealer(tag);
+    Wording words = DemoTown.words(dealer);
+    CarriedJob carried = new CarriedJob("", DemoTown.DAY, Map.of());
+    Document model = new VisitSheet(dealer, DemoTown.JOB.tariffs(), cells, carried).model();
+
+    check(model, words, new ExpectedForm(cells, DemoTown.JOB.tariffs(), words));
+  }
+}

@@ -1,0 +1,130 @@
+package io.github.brinewright.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Severity;
+import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The proposals of the invented town, read back from their pages. */
+class ProposalPagesTest {
+  private final Wording words = Wording.of(Locale.US, UnitSystem.US);
+
+  private static byte[] pdf(Comparison comparison) {
+    return new Proposal(
+            comparison,
+            DemoTown.JOB.study(comparison).orElse(null),
+            DemoTown.JOB.dealer(),
+            DemoTown.DAY)
+        .toPdf();
+  }
+
+  private static String text(byte[] pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("io.github.brinewright.documents.DemoTown#homes")
+  void whatMustBeSaidIsSaid(String id) throws IOException {
+    Comparison comparison = DemoTown.compare(id);
+    String text = text(pdf(comparison));
+
+    assertThat(text).contains(comparison.home().site().contact().name());
+    for (Caution caution : List.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.SODIUM)) {
+      assertThat(joined(text)).contains(joined(words.caution(caution)));
+    }
+    comparison.homeFindings().stream()
+        .filter(finding -> finding.severity() != Severity.NOTE)
+        .forEach(finding -> assertThat(joined(text)).contains(joined(words.finding(finding))));
+    for (Candidate candidate : comparison.columns(5)) {
+      assertThat(joined(text)).contains(joined(candidate.softener().name()));
+      assertThat(text).contains(words.about(candidate.life().total()).replace("$", ""));
+    }
+    comparison
+        .recommended()
+        .ifPresentOrElse(
+            candidate -> assertRecommended(candidate, text),
+            () -> assertNothingSold(comparison, text));
+  }
+
+  private void assertRecommended(Candidate candidate, String text) {
+    assertThat(text)
+        .contains("We recommend", "Recommended:", "Acceptance", "Signature")
+        .contains(words.figure(Figure.of(candidate.quote().total())));
+    for (CostKind kind : CostKind.values()) {
+      assertThat(text).contains(words.term(kind) + " ");
+    }
+  }
+
+  private void assertNothingSold(Comparison comparison, String text) {
+    assertThat(text).contains("None of our units suits this home").doesNotContain("Acceptance");
+    Finding first =
+        comparison.closest().findings().stream().filter(Finding::stops).findFirst().orElseThrow();
+    assertThat(joined(text)).contains(joined(words.finding(first)));
+  }
+
+  /** Without spaces, so that line breaks do not matter. */
+  private static String joined(String text) {
+    return text.replaceAll("\\s+", "");
+  }
+
+  @ParameterizedTest
+  @MethodSource("io.github.brinewright.documents.DemoTown#homes")
+  void theBodyHasFourToSixPagesAndEachIsNumbered(String id) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf(DemoTown.compare(id)))) {
+      int pages = document.getNumberOfPages();
+      int appendix = pageOf("Appendix: how it was worked out", document);
+      int least = DemoTown.compare(id).recommended().isPresent() ? 4 : 3;
+      assertThat(appendix - 1).as("pages before the appendix").isBetween(least, 6);
+      assertThat(pages).as("pages in all").isBetween(4, 8);
+      assertThat(pages - appendix + 1).as("pages of the appendix").isBetween(1, 3);
+      assertThat(document.getDocumentInformation().getTitle())
+          .startsWith("Water softening proposal");
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-US");
+      assertThat(document.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+      String text = new PDFTextStripper().getText(document);
+      for (int page = 1; page <= pages; page++) {
+        assertThat(text).contains("Page " + page + " of " + pages);
+      }
+    }
+  }
+
+  private static int pageOf(String heading, PDDocument document) throws IOException {
+    PDFTextStripper stripper = new PDFTextStripper();
+    for (int page = 1; page <= document.getNumberOfPages(); page++) {
+      stripper.setStartPage(page);
+      stripper.setEndPage(page);
+      if (stripper.getText(document).contains(heading)) {
+        return page;
+      }
+    }
+    throw new AssertionError("no page is headed " + heading);
+  }
+
+  @Test
+  void theSameInputGivesTheSameBytesOnAnyThread() {
+    byte[] alone = pdf(DemoTown.compare("H01"));
+
+    assertThat(IntStream.range(0, 16).parallel().mapToObj(i -> pdf(DemoTown.compare("H01"))))
+        .allSatisfy(pdf -> assertThat(pdf).isEqualTo(alone));
+  }
+}

@@ -1,0 +1,117 @@
+package io.github.brinewright.documents;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkedContentReference;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDObjectReference;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDMarkedContent;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
+import org.apache.pdfbox.text.PDFMarkedContentExtractor;
+import org.apache.pdfbox.text.TextPosition;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A document as a reader's program says it: by its structure, figures by their alternative text.
+ */
+final class ReadAloud {
+  /**
+   * A part of the structure that is said.
+   *
+   * @param role of it
+   * @param text said
+   * @param language of it, where it is not the document's
+   */
+  record Said(String role, String text, @Nullable String language) {}
+
+  private final Map<PDPage, Map<Integer, String>> texts = new HashMap<>();
+  private final List<Said> said = new ArrayList<>();
+  private final List<String> outOfOrder = new ArrayList<>();
+  private final Map<PDPage, Integer> last = new HashMap<>();
+
+  private ReadAloud() {}
+
+  static ReadAloud of(byte[] pdf) throws IOException {
+    ReadAloud all = new ReadAloud();
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (PDPage page : document.getPages()) {
+        PDFMarkedContentExtractor extractor = new PDFMarkedContentExtractor();
+        extractor.setSuppressDuplicateOverlappingText(false);
+        extractor.processPage(page);
+        Map<Integer, String> byId = new HashMap<>();
+        extractor
+            .getMarkedContents()
+            .forEach(content -> byId.put(content.getMCID(), text(content)));
+        all.texts.put(page, byId);
+      }
+      all.walk(document.getDocumentCatalog().getStructureTreeRoot());
+    }
+    return all;
+  }
+
+  private static String text(PDMarkedContent content) {
+    StringBuilder text = new StringBuilder();
+    for (Object part : content.getContents()) {
+      if (part instanceof TextPosition letter) {
+        text.append(letter.getUnicode());
+      }
+    }
+    return text.toString();
+  }
+
+  private void walk(PDStructureNode node) throws IOException {
+    StringBuilder text = new StringBuilder();
+    String role = node instanceof PDStructureElement element ? element.getStructureType() : "";
+    for (Object kid : node.getKids()) {
+      if (kid instanceof PDStructureElement child) {
+        walk(child);
+      } else if (kid instanceof PDMarkedContentReference run) {
+        text.append(run(run));
+      } else if (kid instanceof PDObjectReference object
+          && object.getReferencedObject() instanceof PDAnnotation field) {
+        text.append(field.getCOSObject().getString("TU"));
+      }
+    }
+    if (node instanceof PDStructureElement element) {
+      String instead = element.getAlternateDescription();
+      String words = instead == null ? text.toString() : instead;
+      if (!words.isBlank()) {
+        said.add(new Said(role, words.strip(), element.getLanguage()));
+      }
+    }
+  }
+
+  private String run(PDMarkedContentReference run) {
+    PDPage page = run.getPage();
+    int id = run.getMCID();
+    String text = texts.getOrDefault(page, Map.of()).getOrDefault(id, "");
+    if (id < last.getOrDefault(page, -1)) {
+      outOfOrder.add(text);
+    }
+    last.put(page, id);
+    return text;
+  }
+
+  List<Said> said() {
+    return said;
+  }
+
+  /** What is read after something that is drawn below or beside it. */
+  List<String> outOfOrder() {
+    return outOfOrder;
+  }
+
+  @Override
+  public String toString() {
+    StringBuilder all = new StringBuilder();
+    said.forEach(part -> all.append(part.role()).append(": ").append(part.text()).append('\n'));
+    return all.toString();
+  }
+}

@@ -1,0 +1,249 @@
+package io.github.brinewright.documents;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.exchange.CarriedJob;
+import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.PdfDocument;
+import io.github.brinewright.internal.document.Tag;
+import io.github.brinewright.internal.document.TextStyle;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobExcerpt;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.proposal.ComparisonPage;
+import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.proposal.VisitSheet;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/** The proposals against PDF/UA-1 (ISO 14289-1) and PDF/A-3a (ISO 19005-3), by veraPDF. */
+class StandardsTest {
+  private static final LocalDate DAY = DemoTown.DAY;
+  private static final Job JOB = DemoTown.JOB;
+
+  @BeforeAll
+  static void start() {
+    VeraGreenfieldFoundryProvider.initialise();
+  }
+
+  static Stream<Arguments> homesAndLanguages() {
+    return DemoTown.homesAndLanguages();
+  }
+
+  /** The same home before a person moved in. */
+  private static Comparison other(String id) {
+    QuotedHome visit = JOB.home(id).orElseThrow();
+    int people = Math.max(1, visit.site().household().people() - 1);
+    return JOB.compare(new QuotedHome(visit.site().withPeople(people), visit.tariff()));
+  }
+
+  /** Each kind of document for a home, in a language. */
+  static List<byte[]> documents(String id, String tag) {
+    Comparison comparison = DemoTown.compare(id);
+    Dealer dealer = DemoTown.dealer(tag);
+    return List.of(
+        new Proposal(
+                comparison,
+                JOB.study(comparison).orElse(null),
+                dealer,
+                DAY,
+                carried(id),
+                Revision.between(other(id), DAY.minusDays(30), comparison))
+            .toPdf(),
+        new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
+        new ComparisonPage(comparison, dealer, DAY).toPdf(),
+        form(dealer, cells(id)));
+  }
+
+  private static byte[] form(Dealer dealer, Map<String, String> cells) {
+    CarriedJob job = new CarriedJob("", DAY, Map.of());
+    return new VisitSheet(dealer, JOB.tariffs(), cells, job).toPdf();
+  }
+
+  private static Map<String, String> cells(String id) {
+    try {
+      return SiteCells.of(DemoTown.files(), id).orElseThrow();
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en-US", "es-US", "fr-CA"})
+  void aBlankFormIsAccessibleFitForAnArchiveAndOfOnePage(String tag) throws Exception {
+    byte[] blank = form(DemoTown.dealer(tag), Map.of());
+
+    assertThat(failures(blank, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(blank, PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(TextBoxes.of(blank).overlaps()).isEmpty();
+    assertThat(TextBoxes.of(blank).pages()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
+    Comparison comparison = DemoTown.compare(id);
+    byte[] page = new ComparisonPage(comparison, DemoTown.dealer(tag), DAY).toPdf();
+
+    assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
+  }
+
+  /** The geometry check itself can fail. */
+  @Test
+  void overlappingTextIsFound() throws Exception {
+    var description = new PdfDocument.Description("t", "a", Locale.US, DAY);
+    try (PdfDocument document = new PdfDocument(description)) {
+      Canvas canvas = document.addPage(300, 300);
+      canvas.ornament(
+          () -> {
+            canvas.text(50, 100, "one text", TextStyle.BODY);
+            canvas.text(60, 103, "another", TextStyle.BODY);
+            canvas.text(280, 150, "too far right", TextStyle.BODY);
+          });
+      TextBoxes boxes = TextBoxes.of(document.finish(new Tag(Tag.Role.DOCUMENT)));
+
+      assertThat(boxes.overlaps()).isNotEmpty();
+      assertThat(boxes.outsideTheMargins()).isNotEmpty();
+    }
+  }
+
+  private static CarriedJob carried(String id) {
+    try {
+      return new CarriedJob(id, DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer(), id));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void documentsAreAccessibleAndFitForAnArchive(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      assertThat(failures(document, PDFAFlavour.PDFUA_1)).isEmpty();
+      assertThat(failures(document, PDFAFlavour.PDFA_3_A)).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void nothingOverlapsAndNothingLeavesThePage(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      TextBoxes boxes = TextBoxes.of(document);
+      assertThat(boxes.count()).isGreaterThan(30);
+      assertThat(boxes.outsideTheMargins()).isEmpty();
+      assertThat(boxes.overlaps()).isEmpty();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void documentsReadAloudInTheOrderInWhichTheyAreSeen(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      ReadAloud aloud = ReadAloud.of(document);
+      assertThat(aloud.outOfOrder()).isEmpty();
+      assertThat(aloud.said())
+          .hasSizeGreaterThan(30)
+          .noneMatch(part -> part.text().contains("  ·  ·") || part.text().contains("- "));
+      assertThat(aloud.said())
+          .filteredOn(part -> part.role().equals("Figure"))
+          .allSatisfy(figure -> assertThat(figure.text()).hasSizeGreaterThan(40).endsWith("."));
+    }
+  }
+
+  /**
+   * WCAG 2.1, success criteria 1.4.3 and 1.4.11, level AA: text 4.5 to 1, parts of figures 3 to 1
+   * against the white page. Grid lines, which only guide the eye, and white itself are left out.
+   */
+  @ParameterizedTest
+  @MethodSource("homesAndLanguages")
+  void textAndFiguresStandOutFromThePage(String id, String tag) throws Exception {
+    for (byte[] document : documents(id, tag)) {
+      PaintedColours colours = PaintedColours.of(document);
+      assertThat(colours.text())
+          .isNotEmpty()
+          .allSatisfy(ink -> assertThat(ink.contrastWith(Ink.PAPER)).isGreaterThanOrEqualTo(4.5));
+      assertThat(colours.figures())
+          .filteredOn(ink -> !near(ink, Ink.HAIRLINE) && !near(ink, Ink.PAPER))
+          .allSatisfy(ink -> assertThat(ink.contrastWith(Ink.PAPER)).isGreaterThanOrEqualTo(3));
+    }
+  }
+
+  /** Colours are written with four digits or so. */
+  private static boolean near(Ink one, Ink other) {
+    return Math.abs(one.red() - other.red()) < 0.001
+        && Math.abs(one.green() - other.green()) < 0.001
+        && Math.abs(one.blue() - other.blue()) < 0.001;
+  }
+
+  /** The colours are found, and a pale one is seen to be pale. */
+  @Test
+  void paleTextIsFound() throws Exception {
+    var description = new PdfDocument.Description("t", "a", Locale.US, DAY);
+    try (PdfDocument document = new PdfDocument(description)) {
+      Ink pale = Ink.of("#BBBBBB");
+      Tag root = new Tag(Tag.Role.DOCUMENT);
+      Canvas canvas = document.addPage(300, 300);
+      canvas.ornament(() -> canvas.text(50, 100, "pale", TextStyle.BODY.in(pale)));
+      canvas.tagged(
+          root.child(Tag.Role.FIGURE), () -> canvas.fill(50, 120, 10, 10, Ink.of("#DDDDDD")));
+      PaintedColours colours = PaintedColours.of(document.finish(root));
+
+      assertThat(colours.text()).singleElement().matches(ink -> near(ink, pale));
+      assertThat(colours.figures()).singleElement().matches(ink -> ink.contrastWith(pale) < 2);
+    }
+  }
+
+  /** The validator itself can fail: an empty page without tags or metadata is refused. */
+  @Test
+  void aPlainPageIsRefused() throws Exception {
+    ByteArrayOutputStream plain = new ByteArrayOutputStream();
+    try (PDDocument document = new PDDocument()) {
+      document.addPage(new PDPage());
+      document.save(plain);
+    }
+    assertThat(failures(plain.toByteArray(), PDFAFlavour.PDFUA_1)).isNotEmpty();
+    assertThat(failures(plain.toByteArray(), PDFAFlavour.PDFA_3_A)).isNotEmpty();
+  }
+
+  static List<String> failures(byte[] pdf, PDFAFlavour flavour) throws Exception {
+    try (PDFAParser parser =
+            Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+      ValidationResult result = validator.validate(parser);
+      assertThat(result.getTotalAssertions()).as("checks made").isPositive();
+      return result.getTestAssertions().stream()
+          .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+          .map(assertion -> assertion.getRuleId().getClause() + ": " + assertion.getMessage())
+          .distinct()
+          .toList();
+    }
+  }
+}
