@@ -72,9 +72,12 @@ import io.github.brinewright.trace.DayCount;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Standing;
+import java.lang.reflect.Field;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -82,6 +85,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -699,28 +703,33 @@ class RangesTest {
     assertThat(untried).isEmpty();
   }
 
-  private static List<JavaClass> publicTypes() {
+  private static Stream<JavaClass> types() {
+    String[] packages =
+        Stream.of(
+                "quantity",
+                "trace",
+                "softener",
+                "home",
+                "demand",
+                "hydraulics",
+                "regeneration",
+                "sizing")
+            .map("io.github.brinewright."::concat)
+            .toArray(String[]::new);
     return new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages(
-                Stream.of(
-                        "quantity",
-                        "trace",
-                        "softener",
-                        "home",
-                        "demand",
-                        "hydraulics",
-                        "regeneration",
-                        "sizing")
-                    .map("io.github.brinewright."::concat)
-                    .toArray(String[]::new))
-            .stream()
-            .filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC))
-            .filter(each -> !each.isInterface() && !each.isEnum())
-            .filter(each -> !each.isAssignableTo(Quantity.class))
-            .filter(each -> !each.getName().contains("Figure$"))
-            .filter(each -> !each.getSimpleName().equals("Builder"))
-            .toList();
+            .importPackages(packages)
+            .stream();
+  }
+
+  private static List<JavaClass> publicTypes() {
+    return types()
+        .filter(each -> each.getModifiers().contains(JavaModifier.PUBLIC))
+        .filter(each -> !each.isInterface() && !each.isEnum())
+        .filter(each -> !each.isAssignableTo(Quantity.class))
+        .filter(each -> !each.getName().contains("Figure$"))
+        .filter(each -> !each.getSimpleName().equals("Builder"))
+        .toList();
   }
 
   /** Each kind of quantity, by one of its factories. */
@@ -746,5 +755,29 @@ class RangesTest {
           .isInstanceOf(IllegalArgumentException.class)
           .hasMessageContaining("finite");
     }
+  }
+
+  /** Written down once more, so that a range does not move unseen. */
+  @Test
+  void rangesAreThoseWrittenDown() throws Exception {
+    List<String> stated = new ArrayList<>();
+    for (JavaClass type : types().toList()) {
+      for (Field field : type.reflect().getDeclaredFields()) {
+        if (field.getType() == Bounds.class && Modifier.isPublic(field.getModifiers())) {
+          Bounds<?> bounds = (Bounds<?>) field.get(null);
+          stated.add(
+              String.format(
+                  Locale.ROOT,
+                  "%s.%s %s to %s",
+                  type.getSimpleName(),
+                  field.getName(),
+                  bounds.low(),
+                  bounds.high()));
+        }
+      }
+    }
+    Collections.sort(stated);
+    assertThat(stated)
+        .containsExactlyElementsOf(Files.readAllLines(Path.of("src/test/resources/ranges.txt")));
   }
 }

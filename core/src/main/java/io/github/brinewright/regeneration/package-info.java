@@ -1,4 +1,12 @@
-/** Regeneration control, interval, brine refill and the water each cycle step takes. */
+/**
+ * Regeneration control, interval, brine refill and the water each cycle step takes.
+ *
+ * <pre>{@code
+ * BrineRefill refill =
+ *     new BrineRefill(basis, FlowRate.ofGallonsPerMinute(0.5), Duration.ofSeconds(6));
+ * Duration minutes = refill.set();
+ * }</pre>
+ */
 @NullMarked
 package io.github.brinewright.regeneration;
 
