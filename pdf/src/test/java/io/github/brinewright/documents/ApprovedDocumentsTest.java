@@ -48,8 +48,8 @@ class ApprovedDocumentsTest {
   void aProposalIsAsApproved(String id, String tag) throws IOException {
     Job job = id.startsWith("R") ? RandomHomes.JOB : JOB;
     Dealer dealer = DemoTown.writing(job.dealer(), tag);
-    Comparison comparison = job.compare(job.visit(id).orElseThrow());
-    Document model = new Proposal(comparison, job.study(comparison), dealer, DemoTown.DAY).model();
+    DemoTown.Home home = DemoTown.home(job, id);
+    Document model = new Proposal(home.comparison(), home.study(), dealer, DemoTown.DAY).model();
 
     approve("proposal-" + id, model, dealer);
   }

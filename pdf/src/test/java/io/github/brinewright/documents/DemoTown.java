@@ -5,6 +5,7 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
@@ -12,6 +13,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.Arguments;
 
@@ -25,7 +29,22 @@ final class DemoTown {
 
   private static final String TEXTS = "io.github.brinewright.internal.section.texts";
 
+  /** A home, compared and studied once for all tests. */
+  record Home(Comparison comparison, Optional<HomeStudy> study) {}
+
+  private static final Map<String, Home> HOMES = new ConcurrentHashMap<>();
+
   private DemoTown() {}
+
+  /** A home of a job; ids are different in all jobs. */
+  static Home home(Job job, String id) {
+    return HOMES.computeIfAbsent(
+        id,
+        key -> {
+          Comparison comparison = job.compare(job.visit(id).orElseThrow());
+          return new Home(comparison, job.study(comparison));
+        });
+  }
 
   static JobFiles files() throws IOException {
     return JobFiles.in(FOLDER);
@@ -40,7 +59,7 @@ final class DemoTown {
   }
 
   static Comparison compare(String id) {
-    return JOB.compare(JOB.visit(id).orElseThrow());
+    return home(JOB, id).comparison();
   }
 
   /** The dealer in a language; in French in metric units on A4. */

@@ -41,12 +41,13 @@ class LabelledValuesTest {
   }
 
   /** A home, and the dealer writing in a language. */
-  private record Given(Job job, Comparison comparison, Dealer dealer, Wording words) {
+  private record Given(
+      Job job, Comparison comparison, Optional<HomeStudy> study, Dealer dealer, Wording words) {
     static Given of(String id, String tag) {
       Job job = RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
       Dealer dealer = DemoTown.writing(job.dealer(), tag);
-      Comparison comparison = job.compare(job.visit(id).orElseThrow());
-      return new Given(job, comparison, dealer, DemoTown.words(dealer));
+      DemoTown.Home home = DemoTown.home(job, id);
+      return new Given(job, home.comparison(), home.study(), dealer, DemoTown.words(dealer));
     }
 
     /** What changed since two people lived there. */
@@ -69,18 +70,18 @@ class LabelledValuesTest {
   @MethodSource("homesAndLanguages")
   void aProposalSaysWhatIsComputed(String id, String tag) {
     Given given = Given.of(id, tag);
-    Optional<HomeStudy> study = given.job().study(given.comparison());
     Revision revision = given.revision();
     Proposal proposal =
         new Proposal(
             given.comparison(),
-            study,
+            given.study(),
             given.dealer(),
             DemoTown.DAY,
             Optional.empty(),
             Optional.of(revision));
     Expected expected =
-        new ExpectedProposal(given.comparison(), study.orElse(null), given.dealer(), given.words())
+        new ExpectedProposal(
+                given.comparison(), given.study().orElse(null), given.dealer(), given.words())
             .revised(revision);
 
     check(proposal.model(), given.words(), expected);

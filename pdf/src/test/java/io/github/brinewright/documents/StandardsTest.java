@@ -73,7 +73,7 @@ class StandardsTest {
     return List.of(
         new Proposal(
                 comparison,
-                JOB.study(comparison),
+                DemoTown.home(JOB, id).study(),
                 dealer,
                 DAY,
                 Optional.of(carried(id)),
