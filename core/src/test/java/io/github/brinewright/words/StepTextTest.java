@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 
 /** The words choose the decimals of a step; nothing below them does. */
 class StepTextTest {
-  private final Wording words = new Wording(Locale.US, UnitSystem.METRIC);
+  private final Wording words = Wording.of(Locale.US, UnitSystem.METRIC);
 
   private String fill(String text, Figure... figures) {
     return StepText.fill(text, List.of(figures), words::number);

@@ -47,9 +47,8 @@ class ApprovedDocumentsTest {
   void aProposalIsAsApproved(String id, String tag) throws IOException {
     Job job = id.startsWith("R") ? RandomHomes.JOB : JOB;
     Dealer dealer = DemoTown.writing(job.dealer(), tag);
-    Comparison comparison = job.compare(job.home(id).orElseThrow());
-    Document model =
-        new Proposal(comparison, job.study(comparison).orElse(null), dealer, DemoTown.DAY).model();
+    DemoTown.Home home = DemoTown.home(job, id);
+    Document model = new Proposal(home.comparison(), home.study(), dealer, DemoTown.DAY).model();
 
     approve("proposal-" + id, model, dealer);
   }

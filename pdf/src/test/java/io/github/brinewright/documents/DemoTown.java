@@ -6,6 +6,7 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.DocumentTexts;
+import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
@@ -13,7 +14,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.provider.Arguments;
 
 /** The invented town, whose homes the documents are made for. */
@@ -24,7 +28,22 @@ final class DemoTown {
   static final Job JOB = JobFolder.read(FOLDER).job().orElseThrow();
   static final List<String> LANGUAGES = List.of("en-US", "es-US", "fr-CA");
 
+  /** A home, compared and studied once for all tests. */
+  record Home(Comparison comparison, @Nullable HomeStudy study) {}
+
+  private static final Map<String, Home> HOMES = new ConcurrentHashMap<>();
+
   private DemoTown() {}
+
+  /** A home of a job; ids are different in all jobs. */
+  static Home home(Job job, String id) {
+    return HOMES.computeIfAbsent(
+        id,
+        key -> {
+          Comparison comparison = job.compare(job.home(id).orElseThrow());
+          return new Home(comparison, job.study(comparison).orElse(null));
+        });
+  }
 
   static JobFiles files() throws IOException {
     return JobFiles.in(FOLDER);
@@ -39,7 +58,7 @@ final class DemoTown {
   }
 
   static Comparison compare(String id) {
-    return JOB.compare(JOB.home(id).orElseThrow());
+    return home(JOB, id).comparison();
   }
 
   /** The dealer in a language; in French in metric units on A4. */

@@ -46,7 +46,7 @@ class DrawnValuesTest {
     Dealer dealer = DemoTown.dealer(tag);
     Wording words = DemoTown.words(dealer);
     Proposal proposal =
-        new Proposal(comparison, DemoTown.JOB.study(comparison).orElse(null), dealer, DemoTown.DAY);
+        new Proposal(comparison, DemoTown.home(DemoTown.JOB, id).study(), dealer, DemoTown.DAY);
     SettingsSheet sheet = new SettingsSheet(comparison, comparison.closest(), dealer, DemoTown.DAY);
     ComparisonPage page = new ComparisonPage(comparison, dealer, DemoTown.DAY);
 

@@ -20,8 +20,8 @@ import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,12 +41,13 @@ class LabelledValuesTest {
   }
 
   /** A home, and the dealer writing in a language. */
-  private record Given(Job job, Comparison comparison, Dealer dealer, Wording words) {
+  private record Given(
+      Job job, Comparison comparison, @Nullable HomeStudy study, Dealer dealer, Wording words) {
     static Given of(String id, String tag) {
       Job job = RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
       Dealer dealer = DemoTown.writing(job.dealer(), tag);
-      Comparison comparison = job.compare(job.home(id).orElseThrow());
-      return new Given(job, comparison, dealer, DemoTown.words(dealer));
+      DemoTown.Home home = DemoTown.home(job, id);
+      return new Given(job, home.comparison(), home.study(), dealer, DemoTown.words(dealer));
     }
 
     /** What changed since two people lived there. */
@@ -69,13 +70,12 @@ class LabelledValuesTest {
   @MethodSource("homesAndLanguages")
   void aProposalSaysWhatIsComputed(String id, String tag) {
     Given given = Given.of(id, tag);
-    Optional<HomeStudy> study = given.job().study(given.comparison());
     Revision revision = given.revision();
     Proposal proposal =
         new Proposal(
-            given.comparison(), study.orElse(null), given.dealer(), DemoTown.DAY, null, revision);
+            given.comparison(), given.study(), given.dealer(), DemoTown.DAY, null, revision);
     Expected expected =
-        new ExpectedProposal(given.comparison(), study.orElse(null), given.dealer(), given.words())
+        new ExpectedProposal(given.comparison(), given.study(), given.dealer(), given.words())
             .revised(revision);
 
     check(proposal.model(), given.words(), expected);

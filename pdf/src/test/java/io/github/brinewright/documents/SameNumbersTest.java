@@ -38,10 +38,10 @@ class SameNumbersTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theNumbersOfADocumentAreTheSameInEveryLanguage(String id, String tag) throws IOException {
-    Comparison comparison = JOB.compare(JOB.home(id).orElseThrow());
-    List<byte[]> english = documents(comparison, JOB.dealer());
+    Comparison comparison = DemoTown.compare(id);
+    List<byte[]> english = documents(id, comparison, JOB.dealer());
     Locale locale = Locale.forLanguageTag(tag);
-    List<byte[]> other = documents(comparison, JOB.dealer().writing(locale));
+    List<byte[]> other = documents(id, comparison, JOB.dealer().writing(locale));
 
     for (int i = 0; i < english.size(); i++) {
       assertThat(numbers(other.get(i), locale, comparison))
@@ -49,9 +49,9 @@ class SameNumbersTest {
     }
   }
 
-  private static List<byte[]> documents(Comparison comparison, Dealer dealer) {
+  private static List<byte[]> documents(String id, Comparison comparison, Dealer dealer) {
     return List.of(
-        new Proposal(comparison, JOB.study(comparison).orElse(null), dealer, DAY).toPdf(),
+        new Proposal(comparison, DemoTown.home(JOB, id).study(), dealer, DAY).toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
         new ComparisonPage(comparison, dealer, DAY).toPdf());
   }

@@ -72,7 +72,7 @@ class StandardsTest {
     return List.of(
         new Proposal(
                 comparison,
-                JOB.study(comparison).orElse(null),
+                DemoTown.home(JOB, id).study(),
                 dealer,
                 DAY,
                 carried(id),
