@@ -7,6 +7,8 @@ module io.github.brinewright.pdf {
   requires org.apache.pdfbox;
   requires org.apache.pdfbox.io;
   requires org.apache.fontbox;
+  // PDFBox has no descriptor that would ask for it.
+  requires org.apache.commons.logging;
   requires com.fasterxml.jackson.jr.ob;
   requires java.desktop;
 

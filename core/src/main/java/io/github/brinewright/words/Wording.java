@@ -12,6 +12,8 @@ import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
@@ -21,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /**
@@ -36,7 +39,6 @@ public final class Wording {
   private final UnitSystem system;
   private final Messages messages;
   private final NumberFormat plain;
-  private final NumberFormat percent;
   private final NumberFormat currency;
 
   private Wording(Locale locale, UnitSystem system, List<Texts> own) {
@@ -44,7 +46,6 @@ public final class Wording {
     this.system = system;
     messages = new Messages(locale, own);
     plain = NumberFormat.getNumberInstance(locale);
-    percent = NumberFormat.getPercentInstance(locale);
     currency = NumberFormat.getCurrencyInstance(locale);
   }
 
@@ -162,7 +163,7 @@ public final class Wording {
 
   private String word(Figure figure) {
     if (figure instanceof Figure.Share share) {
-      return format(fresh(percent), share.fraction(), share.decimals(), share.decimals());
+      return share(share);
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
     } else if (figure instanceof Figure.Estimate estimate) {
@@ -173,6 +174,14 @@ public final class Wording {
       return term(term.value());
     }
     throw new IllegalStateException("no way to write " + figure);
+  }
+
+  private String share(Figure.Share share) {
+    BigDecimal percent =
+        BigDecimal.valueOf(share.fraction())
+            .movePointRight(2)
+            .setScale(share.decimals(), RoundingMode.HALF_UP);
+    return unit("percent", percent);
   }
 
   /** A figure without its unit, for the first of a pair. */
@@ -206,7 +215,19 @@ public final class Wording {
   private String money(BigMoney amount, int atLeast, int atMost) {
     NumberFormat format = fresh(currency);
     format.setCurrency(amount.getCurrencyUnit().toCurrency());
+    if (locale.equals(Locale.CANADA_FRENCH)
+        && amount.getCurrencyUnit().equals(CurrencyUnit.CAD)
+        && format instanceof DecimalFormat canadian) {
+      homeSymbol(canadian);
+    }
     return format(format, amount.getAmount(), atLeast, atMost);
+  }
+
+  /** Java 17 writes the dollar to Canadians as if they lived abroad, later versions do not. */
+  private static void homeSymbol(DecimalFormat canadian) {
+    DecimalFormatSymbols symbols = canadian.getDecimalFormatSymbols();
+    symbols.setCurrencySymbol("$");
+    canadian.setDecimalFormatSymbols(symbols);
   }
 
   /** The name of a word of the trade. */
