@@ -1,11 +1,11 @@
 package consumers;
 
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
-import io.github.brinewright.words.UnitSystem;
-import io.github.brinewright.words.Wording;
 
 /** Proposals on the threads of parallel streams, which do not know an executable jar's loader. */
 final class ParallelStreams implements Consumer {

@@ -16,6 +16,7 @@ import java.sql.Statement;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.joda.money.CurrencyUnit;
 
 /** A price list in a database, and a proposal from it. */
@@ -30,8 +31,11 @@ final class StockInDatabase implements Consumer {
   public String run(Path out) throws Exception {
     Comparison comparison =
         PriceList.of(offers()).compare(Homes.one(), Tariff.placeholder(CurrencyUnit.USD));
-    byte[] pdf = new Proposal(comparison, Dealer.UNNAMED, LocalDate.of(2026, 10, 1)).toPdf();
-    Files.write(out.resolve("from-database.pdf"), pdf);
+    for (String language : List.of("en-US", "es-US", "fr-CA")) {
+      Dealer dealer = Dealer.UNNAMED.writing(Locale.forLanguageTag(language));
+      byte[] pdf = new Proposal(comparison, dealer, LocalDate.of(2026, 10, 1)).toPdf();
+      Files.write(out.resolve("from-database-" + language + ".pdf"), pdf);
+    }
     return comparison.recommended().orElseThrow().softener().id();
   }
 

@@ -15,8 +15,7 @@ final class ThreeDosages implements Consumer {
   public String run(Path out) {
     List<SaltDosage> dosages =
         Stream.of(4.0, 6.0, 10.0).map(SaltDosage::ofPoundsPerCubicFoot).toList();
-    Softener softener =
-        Softener.withResin("one", Volume.ofCubicFeet(1)).dosages(dosages).build();
+    Softener softener = Softener.withResin("one", Volume.ofCubicFeet(1)).dosages(dosages).build();
     List<Long> grains =
         Setup.of(softener).stream()
             .map(setup -> Math.round(setup.basis().usable().grains()))
