@@ -4,6 +4,8 @@ module io.github.brinewright.core {
   requires transitive org.joda.money;
   requires commons.math3;
   requires com.opencsv;
+  // opencsv has no descriptor that would ask for it.
+  requires org.apache.commons.lang3;
   requires java.desktop;
 
   exports io.github.brinewright.comparison;

@@ -5,6 +5,9 @@ module io.github.brinewright.pdf {
   requires org.apache.pdfbox;
   requires org.apache.pdfbox.io;
   requires org.apache.fontbox;
+  // PDFBox has no descriptor that would ask for these.
+  requires org.apache.commons.logging;
+  requires jdk.unsupported;
   requires com.fasterxml.jackson.jr.ob;
   requires java.desktop;
 

@@ -49,7 +49,6 @@ public final class Wording {
   private final UnitSystem system;
   private final Messages messages;
   private final NumberFormat plain;
-  private final NumberFormat percent;
   private final NumberFormat currency;
 
   private Wording(Locale locale, UnitSystem system, List<Texts> own) {
@@ -57,7 +56,6 @@ public final class Wording {
     this.system = system;
     messages = new Messages(locale, own);
     plain = NumberFormat.getNumberInstance(locale);
-    percent = NumberFormat.getPercentInstance(locale);
     currency = NumberFormat.getCurrencyInstance(locale);
   }
 
@@ -180,7 +178,7 @@ public final class Wording {
 
   private String word(Figure figure) {
     if (figure instanceof Figure.Share share) {
-      return format(fresh(percent), share.fraction(), share.decimals(), share.decimals());
+      return share(share);
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
     } else if (figure instanceof Figure.Estimate estimate) {
@@ -191,6 +189,14 @@ public final class Wording {
       return term(term.value());
     }
     throw new IllegalStateException("no way to write " + figure);
+  }
+
+  private String share(Figure.Share share) {
+    BigDecimal percent =
+        BigDecimal.valueOf(share.fraction())
+            .movePointRight(2)
+            .setScale(share.decimals(), RoundingMode.HALF_UP);
+    return unit("percent", percent);
   }
 
   /** A figure without its unit, for the first of a pair. */
@@ -230,14 +236,20 @@ public final class Wording {
     return format(format, amount.getAmount(), atLeast, atMost);
   }
 
-  /** With the symbol of the currency, or its code where the platform does not know it. */
+  /**
+   * With the symbol of the currency, or its code where the platform does not know it. Java 17
+   * writes the dollar to Canadians who read French as if they lived abroad, later versions do not.
+   */
   private NumberFormat currencyFormat(CurrencyUnit unit) {
     NumberFormat format = fresh(currency);
-    if (KNOWN_CURRENCIES.contains(unit.getCode())) {
+    boolean known = KNOWN_CURRENCIES.contains(unit.getCode());
+    if (known) {
       format.setCurrency(unit.toCurrency());
-    } else if (format instanceof DecimalFormat decimal) {
+    }
+    boolean atHome = locale.equals(Locale.CANADA_FRENCH) && unit.equals(CurrencyUnit.CAD);
+    if ((!known || atHome) && format instanceof DecimalFormat decimal) {
       DecimalFormatSymbols symbols = decimal.getDecimalFormatSymbols();
-      symbols.setCurrencySymbol(unit.getCode());
+      symbols.setCurrencySymbol(atHome ? "$" : unit.getCode());
       decimal.setDecimalFormatSymbols(symbols);
     }
     return format;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,6 +111,17 @@ class TextsTest {
 
     assertThat(words.text("visits", Figure.of(1), Figure.of("you"))).isEqualTo("1 visit to you");
     assertThat(words.text("visits", Figure.of(3), Figure.of("you"))).isEqualTo("3 visits to you");
+  }
+
+  /** What differs between versions of Java is ours: Unicode Common Locale Data Repository 47. */
+  @ParameterizedTest
+  @CsvSource({"en-US, 25%, '$1,234.50'", "es-US, 25%, 'CAD1,234.50'", "fr-CA, 25 %, '1 234,50 $'"})
+  void sharesAndMoneyAreWrittenTheSameByEveryJava(String tag, String share, String money) {
+    Wording words = words(Locale.forLanguageTag(tag));
+    Money amount = Money.parse((tag.equals("en-US") ? "USD" : "CAD") + " 1234.5");
+
+    assertThat(words.figure(Figure.percent(0.25))).isEqualTo(share.replace(' ', '\u00A0'));
+    assertThat(words.figure(Figure.of(amount)).replace('\u00A0', ' ')).isEqualTo(money);
   }
 
   @Test

@@ -10,8 +10,12 @@ import java.util.Objects;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
+import org.apache.pdfbox.pdmodel.common.PDStream;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 import org.apache.pdfbox.pdmodel.graphics.color.PDOutputIntent;
 
 /** What makes a file fit for an archive: XMP metadata and a colour profile. */
@@ -39,12 +43,24 @@ final class Archive {
     PDMetadata metadata = new PDMetadata(document);
     metadata.importXMPMetadata(packet(description, producer).getBytes(StandardCharsets.UTF_8));
     document.getDocumentCatalog().setMetadata(metadata);
-    PDOutputIntent intent = new PDOutputIntent(document, new ByteArrayInputStream(COLOURS));
+    PDOutputIntent intent = new PDOutputIntent(intent(document));
     intent.setInfo(PROFILE);
     intent.setOutputCondition(PROFILE);
     intent.setOutputConditionIdentifier(PROFILE);
     intent.setRegistryName("http://www.color.org");
     document.getDocumentCatalog().addOutputIntent(intent);
+  }
+
+  /** By hand: the usual way would have Java write the profile anew, each version in its way. */
+  private static COSDictionary intent(PDDocument document) throws IOException {
+    PDStream profile =
+        new PDStream(document, new ByteArrayInputStream(COLOURS), COSName.FLATE_DECODE);
+    profile.getCOSObject().setInt(COSName.N, PDDeviceRGB.INSTANCE.getNumberOfComponents());
+    COSDictionary intent = new COSDictionary();
+    intent.setItem(COSName.TYPE, COSName.OUTPUT_INTENT);
+    intent.setItem(COSName.S, COSName.GTS_PDFA1);
+    intent.setItem(COSName.DEST_OUTPUT_PROFILE, profile);
+    return intent;
   }
 
   private static String packet(PdfDocument.Description description, String producer) {

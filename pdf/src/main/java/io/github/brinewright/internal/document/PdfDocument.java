@@ -48,6 +48,11 @@ public final class PdfDocument implements AutoCloseable {
       author = clean(author);
     }
 
+    /** A number for the identifier of the file, the same for the same description in any Java. */
+    long seed() {
+      return String.join("\n", title, author, language.toLanguageTag(), date.toString()).hashCode();
+    }
+
     private static String clean(String text) {
       return text.codePoints()
           .map(c -> allowed(c) ? c : ' ')
@@ -117,7 +122,7 @@ public final class PdfDocument implements AutoCloseable {
     PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
     preferences.setDisplayDocTitle(true);
     catalog.setViewerPreferences(preferences);
-    document.setDocumentId((long) description.hashCode());
+    document.setDocumentId(description.seed());
   }
 
   private void bookmark(String text, PDPage page, double top) {

@@ -49,6 +49,21 @@ class ArchiveTest {
     assertThat(text(metadata, "dc:creator")).isEqualTo("A {title} Dealer");
   }
 
+  /** Java would write its own name into it, and each version does so in its way. */
+  @Test
+  void theColourProfileIsEmbeddedAsItIs() throws Exception {
+    try (PDDocument pdf = Loader.loadPDF(document("A title"))) {
+      byte[] embedded =
+          pdf.getDocumentCatalog()
+              .getOutputIntents()
+              .get(0)
+              .getDestOutputIntent()
+              .createInputStream()
+              .readAllBytes();
+      assertThat(embedded).isEqualTo(SrgbProfile.bytes());
+    }
+  }
+
   /** Extensible Markup Language (XML) 1.0, production 2: Char. */
   @ParameterizedTest
   @ValueSource(strings = {"\u0000", "\u0008", "\uFFFE", "\uFFFF", "\uD800"})

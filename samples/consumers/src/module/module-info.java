@@ -1,0 +1,7 @@
+/** The same programs as a module. */
+module org.example.consumers {
+  requires io.github.brinewright.pdf;
+  requires java.net.http;
+  requires java.sql;
+  requires jdk.httpserver;
+}
