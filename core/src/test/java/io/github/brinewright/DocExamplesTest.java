@@ -4,8 +4,12 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.cost.Quote;
+import io.github.brinewright.cost.Terms;
 import io.github.brinewright.demand.CompensatedHardness;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
@@ -66,6 +70,8 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.joda.money.BigMoney;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 
 /** The numbers that the worked examples of the Javadoc print are those that the code computes. */
@@ -219,9 +225,19 @@ class DocExamplesTest {
               "Efficiency: 25,600 grains with 7.8 lb → 3,282 grains a pound",
               () -> design(18, 3).efficiency().salt().grainsPerPound()),
           entry(
-              "Credit: 1,000,000 at 18 % a year in 15 yearly payments → 196,403 (the same formula"
-                  + " by year)",
-              () -> 1e6 * Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),
+              "Quote: 999.99 and 333.33 for the installation, 6.25 % tax on the softener → 62.50"
+                  + " tax, 1,395.82 in all",
+              DocExamplesTest::quoted),
+          entry(
+              "Credit: 1,200.00 without interest in 12 months → 100.00",
+              () -> amount(new Credit(BigDecimal.ZERO, 12).payment(Money.parse("USD 1200.00")))),
+          entry(
+              "BlockRate: 6.00 for each 1,000 gal, 3,000 gal more → 18.00",
+              () ->
+                  BlockRate.flat(BigMoney.parse("USD 6"))
+                      .yearlyCostOf(Volume.ofGallons(50_000), Volume.ofGallons(3_000))
+                      .getAmount()
+                      .doubleValue()),
           entry(
               "Credit: 18 %, 15 → 0.196403",
               () -> Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),
@@ -230,6 +246,21 @@ class DocExamplesTest {
           entry(
               "PresentValue: 3 %, 2 %, 10 years → 9.4813",
               () -> PresentValue.escalating(0.03, 0.02, 10)));
+
+  private static List<Double> quoted() {
+    Softener softener = Softener.withResin("u", Volume.ofCubicFeet(1)).build();
+    Offer offer =
+        Offer.of(softener, Money.parse("USD 999.99"))
+            .installation(Money.parse("USD 333.33"))
+            .build();
+    Terms terms = Terms.builder().taxRate(new BigDecimal("0.0625")).build();
+    Quote quote = new Quote(offer, Control.METERED_AT_NIGHT, terms);
+    return List.of(amount(quote.tax()), amount(quote.total()));
+  }
+
+  private static double amount(Money money) {
+    return money.getAmount().doubleValue();
+  }
 
   private static List<Double> byCurve() {
     DosageCurveBasis basis =

@@ -20,9 +20,10 @@ final class JobTexts {
     return new TextFiles(name, List.of("es", "fr"), JobTexts.class::getResourceAsStream);
   }
 
-  /** Texts of {@code problems} and {@code columns}. */
+  /** Texts of {@code problems} and {@code columns}; in English where a language has none. */
   JobTexts(Locale locale) {
-    words = Wording.of(locale, UnitSystem.US, PROBLEMS, COLUMNS);
+    boolean ours = Languages.CODES.contains(locale.getLanguage());
+    words = Wording.of(ours ? locale : Locale.US, UnitSystem.US, PROBLEMS, COLUMNS);
   }
 
   /** A text with each {n} replaced by the nth value. */

@@ -152,11 +152,20 @@ public final class UnitColumns {
 
   /** A flow of a unit whose flows are not those of its volume. */
   private static Optional<FlowRate> ownFlow(Softener softener, Function<Softener, FlowRate> which) {
-    Softener usual = Softener.withResin("usual", softener.resinVolume()).build();
+    Softener usual = ofUsualFlow(softener);
     boolean same =
         usual.serviceFlow().equals(softener.serviceFlow())
             && usual.peakServiceFlow().equals(softener.peakServiceFlow());
     return same ? Optional.empty() : Optional.of(which.apply(softener));
+  }
+
+  private static Softener ofUsualFlow(Softener softener) {
+    if (softener.rated().isEmpty()) {
+      return Softener.withResin("usual", softener.resinVolume()).build();
+    }
+    Softener.Builder usual = Softener.withRating("usual", softener.rated().get());
+    return (softener.resinVolumeAssumed() ? usual : usual.resinVolume(softener.resinVolume()))
+        .build();
   }
 
   private static Columns<UnitDraft, Offer> drain(Columns<UnitDraft, Offer> columns) {

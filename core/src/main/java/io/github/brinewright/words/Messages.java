@@ -73,8 +73,12 @@ final class Messages {
   }
 
   private static int place(String text, int open) {
+    int end = open + 1;
+    while (end < text.length() && Character.isDigit(text.charAt(end))) {
+      end++;
+    }
     try {
-      return Integer.parseInt(text, open + 1, text.indexOf('}', open), 10);
+      return Integer.parseInt(text, open + 1, end, 10);
     } catch (NumberFormatException | IndexOutOfBoundsException notANumber) {
       throw new IllegalArgumentException(
           "\"" + text + "\" has a brace without a number such as {0}", notANumber);

@@ -317,7 +317,7 @@ class JobRoundTripTest {
             RecursiveComparisonConfiguration.builder()
                 .withIgnoreAllOverriddenEquals(true)
                 .withEqualsForType(Double::equals, Double.class)
-                .withIgnoredFieldsMatchingRegexes(".*\\.(lines|set\\.vessel)")
+                .withIgnoredFieldsMatchingRegexes(".*\\.(lines|set\\.vessel)|origin")
                 .build())
         .isEqualTo(written);
     assertThat(read.prices().offers())
