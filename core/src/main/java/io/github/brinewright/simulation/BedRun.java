@@ -33,6 +33,7 @@ final class BedRun {
     immediate = bed.control() == Control.METERED_AT_ONCE;
     clock = bed.control() == Control.CLOCK;
     capacity = bed.capacity().gallons();
+    left = capacity;
     set = bed.set().gallons();
     days = bed.days();
     weekdays = bed.weekdays().isEmpty() ? new boolean[0] : chosen(bed);
@@ -52,13 +53,24 @@ final class BedRun {
   }
 
   /**
+   * Lets the run begin within an interval, as long since the last regeneration and with as much
+   * drawn as the place says.
+   *
+   * @param place in the interval, from 0 up to but not including 1
+   */
+  BedRun beginAt(double place) {
+    gap = (int) (place * days);
+    left = capacity - place * set;
+    return this;
+  }
+
+  /**
    * Runs the days; the first {@code warmUp} of them are not counted.
    *
    * @param gallons use of each day
    * @param firstWeekday 0 for Monday
    */
   YearCounts run(double[] gallons, int warmUp, int firstWeekday) {
-    left = capacity;
     pass(gallons, 0, warmUp, firstWeekday);
     startCounting();
     pass(gallons, warmUp, gallons.length, (firstWeekday + warmUp) % 7);
@@ -77,7 +89,6 @@ final class BedRun {
 
   /** Runs the same days one by one and returns the regenerations of each day after the first. */
   int[] regenerations(double[] gallons, int warmUp, int firstWeekday) {
-    left = capacity;
     pass(gallons, 0, warmUp, firstWeekday);
     int[] counts = new int[gallons.length - warmUp];
     for (int day = 0; day < counts.length; day++) {

@@ -28,6 +28,7 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
 
   private static final int DAYS = CalendarYear.DAYS;
   private static final int WARM_UP = 28;
+  private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   /**
    * @throws IllegalArgumentException outside the range above
@@ -55,16 +56,27 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
     double[] gallons = days(draw, year);
     YearCounts[] tallies = new YearCounts[beds.size()];
     for (int i = 0; i < tallies.length; i++) {
-      tallies[i] = new BedRun(beds.get(i)).run(gallons, WARM_UP, year % 7);
+      tallies[i] = bedRun(beds.get(i), year).run(gallons, WARM_UP, year % 7);
     }
     return tallies;
+  }
+
+  /**
+   * A run whose year begins at its own place in the bed's interval. Multiples of the golden ratio
+   * spread these places evenly over any number of years, and need no random number, so that the
+   * days stay those of the seed. Were all years to begin at one place, a clock of 14 days would
+   * regenerate 27 times in each of them; 365 ÷ 14 is 26.07.
+   */
+  private static BedRun bedRun(BedSettings bed, int year) {
+    double turns = year * GOLDEN;
+    return new BedRun(bed).beginAt(turns - Math.floor(turns));
   }
 
   /** Regenerations of each day of one of the years, for each bed. */
   List<int[]> regenerations(List<BedSettings> beds, int year) {
     double[] gallons = days(DailyDraw.of(demand.variation()), year);
     return beds.stream()
-        .map(bed -> new BedRun(bed).regenerations(gallons, WARM_UP, year % 7))
+        .map(bed -> bedRun(bed, year).regenerations(gallons, WARM_UP, year % 7))
         .toList();
   }
 
