@@ -72,12 +72,15 @@ class PictureTest {
   void aDirectoryForTemporaryFilesIsNotNeeded() throws IOException {
     byte[] content = file(BufferedImage.TYPE_INT_RGB, "jpeg");
     File usual = ImageIO.getCacheDirectory();
+    boolean used = ImageIO.getUseCache();
     Path gone = Files.createTempDirectory("gone");
     ImageIO.setCacheDirectory(gone.toFile());
     Files.delete(gone);
+    ImageIO.setUseCache(true);
     try (PDDocument document = new PDDocument()) {
       assertThat(Picture.of(content, document).getWidth()).isEqualTo(24);
     } finally {
+      ImageIO.setUseCache(used);
       ImageIO.setCacheDirectory(usual);
     }
   }
