@@ -7,6 +7,8 @@ import io.github.brinewright.finding.Rule;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CurveBasis;
+import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -16,6 +18,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -208,6 +211,19 @@ public final class Comparison {
     return recommends(other)
         ? Optional.empty()
         : recommended().map(chosen -> new Reasons(ranking, chosen).against(other));
+  }
+
+  /** What the capacities of the candidates that keep every limit are stated on. */
+  public Set<CurveBasis> curveBases() {
+    return feasible().stream().map(Candidate::curveBasis).collect(Collectors.toSet());
+  }
+
+  /** What to say where capacities are compared across bases; empty where they share one. */
+  public Optional<Reason> acrossBases() {
+    int bases = curveBases().size();
+    return bases > 1
+        ? Optional.of(Reason.of(Reason.Kind.ACROSS_BASES, Figure.of(bases)))
+        : Optional.empty();
   }
 
   @Override
