@@ -347,6 +347,7 @@ class PriceAndResultRangesTest {
           "Margin",
           "MarginCheck",
           "Mark",
+          "MeterSaving",
           "Point",
           "PriceList",
           "Quote",

@@ -2,6 +2,7 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
@@ -85,6 +86,12 @@ final class DosageSearch {
         .toList();
   }
 
+  /** Whether a candidate breaks no margin that another one keeps or nearly keeps. */
+  private static boolean keepsTheMarginsOf(Candidate other, Candidate tried) {
+    return tried.marginsBroken().stream()
+        .allMatch(check -> other.margin(check.margin()).filter(MarginCheck::broken).isPresent());
+  }
+
   private Optional<Point> point(double pounds) {
     SaltDosage dosage = SaltDosage.ofPoundsPerCubicFoot(pounds);
     DosageCurveBasis other =
@@ -92,7 +99,7 @@ final class DosageSearch {
             basis.resinType(), basis.resin(), dosage, basis.designFactor(), basis.regenerant());
     Setup setup = new Setup(candidate.softener(), other, candidate.setup().control());
     Candidate tried = comparison.priceList().appraise(sizer.design(setup), comparison.tariff());
-    return tried.feasible()
+    return tried.feasible() && keepsTheMarginsOf(candidate, tried)
         ? Optional.of(new Point(dosage, tried.life().total()))
         : Optional.empty();
   }
