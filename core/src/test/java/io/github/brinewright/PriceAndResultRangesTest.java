@@ -311,10 +311,12 @@ class PriceAndResultRangesTest {
           "HardWater",
           "HomeRule",
           "Kind",
+          "OwnReason",
           "Point",
           "PriceList",
           "Quote",
           "Reason",
+          "ReasonRule",
           "Revision",
           "Rule",
           "RuleBook",
@@ -324,6 +326,9 @@ class PriceAndResultRangesTest {
           "Subject",
           "TypicalYear",
           "Undominated",
+          "Verdict",
+          "VerdictKind",
+          "VerdictRule",
           "WhatIf",
           "YearlyCost");
 
