@@ -120,7 +120,7 @@ class DocExamplesTest {
                       .at(SaltDosage.ofPoundsPerCubicFoot(6))
                       .grainsPerCubicFoot()),
           entry(
-              "ShippedResins: 10 lb/ft3 → 27,086 grains/ft3",
+              "ShippedResins: 10 lb/ft3 → 27,087 grains/ft3",
               () ->
                   ShippedResins.FINE_MESH
                       .curve()

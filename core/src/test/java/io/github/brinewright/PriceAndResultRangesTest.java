@@ -348,10 +348,12 @@ class PriceAndResultRangesTest {
           "MarginCheck",
           "Mark",
           "MeterSaving",
+          "OwnReason",
           "Point",
           "PriceList",
           "Quote",
           "Reason",
+          "ReasonRule",
           "Revision",
           "Row",
           "Rule",
@@ -362,6 +364,9 @@ class PriceAndResultRangesTest {
           "Subject",
           "TypicalYear",
           "Undominated",
+          "Verdict",
+          "VerdictKind",
+          "VerdictRule",
           "WhatIf",
           "YearlyCost");
 

@@ -703,6 +703,7 @@ class RangesTest {
           "Worked",
           "ShippedResins",
           "CompensatedHardness",
+          "CurveBasis",
           "DailyUse",
           "HomeLoad",
           "PeakFlow",

@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
+import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
@@ -36,6 +37,7 @@ public final class Comparison {
   private final PriceList priceList;
   private final HomeLoad home;
   private final Tariff tariff;
+  private final Verdict verdict;
   private final List<Finding> homeFindings;
   private final Ranking ranking;
 
@@ -43,6 +45,7 @@ public final class Comparison {
     this.priceList = priceList;
     this.home = home;
     this.tariff = tariff;
+    verdict = priceList.rules().verdict(home);
     homeFindings = priceList.rules().findings(home);
     ranking = Ranking.of(candidates.stream().distinct().toList());
   }
@@ -62,7 +65,12 @@ public final class Comparison {
     return tariff;
   }
 
-  /** What was found in the water and the home, the gravest first. */
+  /** What is to be said of the home before any softener is named, by the dealer's rules. */
+  public Verdict verdict() {
+    return verdict;
+  }
+
+  /** What else was found in the water and the home, the gravest first. */
   public List<Finding> homeFindings() {
     return homeFindings;
   }
@@ -84,10 +92,19 @@ public final class Comparison {
    * The best candidate: of those that keep every limit one that breaks the fewest margins and,
    * among these, costs least over the years, or is level with that within 2 % and costs less to
    * buy, lets less hard water pass, takes less salt or less water. Empty when none keeps every
-   * limit.
+   * limit, and where the {@link Verdict} permits no recommendation.
    */
   public Optional<Candidate> recommended() {
+    return best().filter(candidate -> verdict.permitsRecommendation());
+  }
+
+  private Optional<Candidate> best() {
     return candidates().stream().findFirst().filter(Candidate::feasible);
+  }
+
+  /** Whether there is a recommended candidate, but a missing test may still change the figures. */
+  public boolean isProvisional() {
+    return verdict.isProvisional() && recommended().isPresent();
   }
 
   /**
@@ -142,8 +159,8 @@ public final class Comparison {
   }
 
   /**
-   * The recommended candidate or, where none keeps every limit, the one that breaks the fewest, of
-   * the largest bed.
+   * The recommended candidate or, without one, the best; where none keeps every limit, the one that
+   * breaks the fewest, of the largest bed.
    */
   public Candidate closest() {
     return recommended().orElseGet(() -> candidates().get(0));

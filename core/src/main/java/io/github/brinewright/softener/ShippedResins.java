@@ -41,7 +41,7 @@ public final class ShippedResins {
           "standard-mesh", "Standard mesh", REFERENCE.likeForLike(1, 5, 15, Sources.STANDARD_GEL));
 
   /**
-   * Fine mesh: 1.083 × standard gel for 5 to 15 lb/ft3. Example: 10 lb/ft3 → 27,086 grains/ft3.
+   * Fine mesh: 1.083 × standard gel for 5 to 15 lb/ft3. Example: 10 lb/ft3 → 27,087 grains/ft3.
    * Source: ratio of Keller, WC&amp;P 2005; mean bead 0.45 mm from memory.
    */
   public static final Resin FINE_MESH =

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -54,9 +55,10 @@ final class DosageSearch {
     for (int i = 0; i <= CELLS; i++) {
       point(Math.min(lowest + i * cell, highest)).ifPresent(curve::add);
     }
-    return curve.stream()
+    List<Point> stocked = stocked();
+    return Stream.concat(curve.stream(), stocked.stream())
         .min(Comparator.comparing(Point::cost))
-        .map(coarse -> new DosageStudy(curve, refined(coarse), stocked()));
+        .map(coarse -> new DosageStudy(curve, refined(coarse), stocked));
   }
 
   private Point refined(Point coarse) {
