@@ -1,5 +1,6 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.demand.UseTotal;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -68,7 +69,7 @@ final class ClockForecast {
   private void add(int first, int days, double perYear) {
     double perPlace = perYear / Stretches.YEAR;
     double touched =
-        addStretch(first, days, perPlace, stretches.away(), DemandModel.LEFT_WHILE_AWAY);
+        addStretch(first, days, perPlace, stretches.away(), YearDays.LEFT_WHILE_AWAY);
     if (stretches.guests() > 0) {
       double atHome = stretches.guestsAtHome() / stretches.guests();
       double factor = stretches.guestFactor();
