@@ -1,6 +1,7 @@
 package io.github.brinewright.home;
 
 import io.github.brinewright.quantity.Bounds;
+import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Volume;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -34,6 +35,10 @@ public final class Household {
   /** Guests at one time: 0 to 40. */
   public static final Bounds<Integer> GUESTS = Bounds.of(0, 40);
 
+  /** Peak flow that was measured at a home: 0.5 to 200 gpm. */
+  public static final Bounds<FlowRate> PEAK_FLOW =
+      Bounds.of(FlowRate.ofGallonsPerMinute(0.5), FlowRate.ofGallonsPerMinute(200));
+
   private final int people;
   private final double bathrooms;
   private final Volume perPersonDaily;
@@ -43,6 +48,7 @@ public final class Household {
   private final int awayDays;
   private final int guestDays;
   private final int guests;
+  private final @Nullable FlowRate peakFlow;
 
   private Household(Builder builder) {
     people = builder.people;
@@ -54,6 +60,7 @@ public final class Household {
     awayDays = builder.awayDays;
     guestDays = builder.guestDays;
     guests = builder.guests;
+    peakFlow = builder.peakFlow;
   }
 
   /**
@@ -85,6 +92,7 @@ public final class Household {
     if (bill != null) {
       builder.bill(bill.times((double) number / people));
     }
+    builder.peakFlow = peakFlow;
     return builder.build();
   }
 
@@ -128,6 +136,11 @@ public final class Household {
     return guests;
   }
 
+  /** Peak flow measured at the visit; empty when it was not measured. */
+  public Optional<FlowRate> peakFlow() {
+    return Optional.ofNullable(peakFlow);
+  }
+
   /** The winter bill, when there is one. */
   public Optional<Bill> bill() {
     return Optional.ofNullable(bill);
@@ -135,7 +148,16 @@ public final class Household {
 
   private List<@Nullable Object> parts() {
     return Arrays.asList(
-        people, bathrooms, perPersonDaily, bill, fixtures, softened, awayDays, guestDays, guests);
+        people,
+        bathrooms,
+        perPersonDaily,
+        bill,
+        fixtures,
+        softened,
+        awayDays,
+        guestDays,
+        guests,
+        peakFlow);
   }
 
   /** Households that were told the same are equal. */
@@ -167,7 +189,8 @@ public final class Household {
         + guests
         + " guests "
         + guestDays
-        + " days";
+        + " days, peak flow "
+        + (peakFlow == null ? "not measured" : peakFlow);
   }
 
   /** Collects a household. */
@@ -181,6 +204,7 @@ public final class Household {
     private int awayDays;
     private int guestDays;
     private int guests;
+    private @Nullable FlowRate peakFlow;
 
     private Builder(int people) {
       this.people = people;
@@ -253,6 +277,17 @@ public final class Household {
     public Builder guests(int number, int days) {
       this.guests = GUESTS.require("guests", number);
       this.guestDays = DAYS_OF_YEAR.require("days with guests", days);
+      return this;
+    }
+
+    /**
+     * Peak flow measured at the visit.
+     *
+     * @param measured 0.5 to 200 gpm
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder peakFlow(FlowRate measured) {
+      this.peakFlow = PEAK_FLOW.require("peak flow", measured);
       return this;
     }
 

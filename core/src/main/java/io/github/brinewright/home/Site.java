@@ -3,7 +3,9 @@ package io.github.brinewright.home;
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Require;
+import io.github.brinewright.quantity.Temperature;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,9 +16,16 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class Site {
-  /** Hardness to blend to: 0 to 10 gpg, and below that of the raw water. */
+  /** Hardness to blend to: 0 to 10 gpg, and below that of the water that is softened. */
   public static final Bounds<Hardness> TARGET =
       Bounds.of(Hardness.ofGrainsPerGallon(0), Hardness.ofGrainsPerGallon(10));
+
+  /** Temperature of a brine tank: 33 to 110 °F (0.6 to 43.3 °C). */
+  public static final Bounds<Temperature> BRINE_TANK_TEMPERATURE =
+      Bounds.of(Temperature.ofFahrenheit(33), Temperature.ofFahrenheit(110));
+
+  /** 60 °F (15.6 °C) where nobody measured the brine tank: common practice. */
+  public static final Temperature USUAL_BRINE_TANK_TEMPERATURE = Temperature.ofFahrenheit(60);
 
   private final String id;
   private final Customer contact;
@@ -25,6 +34,10 @@ public final class Site {
   private final Supply supply;
   private final FoulingAllowances allowances;
   private final Hardness target;
+  private final Place place;
+  private final @Nullable TreatedWater treated;
+  private final Temperature brineTankTemperature;
+  private final boolean softerWanted;
 
   private Site(Builder builder) {
     id = builder.id;
@@ -34,6 +47,10 @@ public final class Site {
     supply = builder.supply;
     allowances = builder.allowances;
     target = builder.target;
+    place = builder.place;
+    treated = builder.treated;
+    brineTankTemperature = builder.brineTankTemperature;
+    softerWanted = builder.softerWanted;
   }
 
   /**
@@ -58,9 +75,34 @@ public final class Site {
     return contact;
   }
 
-  /** What was found in the water. */
+  /** What was found in the raw water. */
   public WaterAnalysis water() {
     return water;
+  }
+
+  /** The water after a treatment ahead of the softener; empty when none is stated. */
+  public Optional<TreatedWater> treated() {
+    return Optional.ofNullable(treated);
+  }
+
+  /** The water that enters the softener: after the stated treatment, or else the raw water. */
+  public WaterAnalysis softenedWater() {
+    return treated == null ? water : water.after(treated);
+  }
+
+  /** Where the home is. */
+  public Place place() {
+    return place;
+  }
+
+  /** Temperature where the brine tank stands. */
+  public Temperature brineTankTemperature() {
+    return brineTankTemperature;
+  }
+
+  /** Whether water that is soft enough is to be softened all the same. */
+  public boolean softerWanted() {
+    return softerWanted;
   }
 
   /** Who lives there. */
@@ -94,25 +136,47 @@ public final class Site {
   }
 
   /**
-   * The same home with harder or softer water.
+   * The same home with harder or softer water. The hardness after a stated treatment changes by as
+   * much, within 0.1 to 200 gpg.
    *
    * @param hardness 0.1 to 200 gpg, and above the target
    * @throws IllegalArgumentException outside that range
    */
   public Site withHardness(Hardness hardness) {
-    return builder(water.withHardness(hardness), household).build();
+    Builder changed = builder(water.withHardness(hardness), household);
+    if (treated != null) {
+      Hardness after = treated.hardness().plus(hardness.minus(water.hardness()));
+      changed.treated(treated.withHardness(WaterAnalysis.HARDNESS.nearest(after)));
+    }
+    return changed.build();
   }
 
   private Builder builder(WaterAnalysis otherWater, Household otherHousehold) {
-    return new Builder(id, otherWater, otherHousehold)
-        .contact(contact)
-        .supply(supply)
-        .allowances(allowances)
-        .target(target);
+    Builder builder =
+        new Builder(id, otherWater, otherHousehold)
+            .contact(contact)
+            .supply(supply)
+            .allowances(allowances)
+            .target(target)
+            .place(place)
+            .brineTankTemperature(brineTankTemperature)
+            .softerWanted(softerWanted);
+    return treated == null ? builder : builder.treated(treated);
   }
 
   private List<Object> parts() {
-    return List.of(id, contact, water, household, supply, allowances, target);
+    return List.of(
+        id,
+        contact,
+        water,
+        household,
+        supply,
+        allowances,
+        target,
+        place,
+        treated(),
+        brineTankTemperature,
+        softerWanted);
   }
 
   /** Homes of which the same is known are equal. */
@@ -142,7 +206,15 @@ public final class Site {
         + "; "
         + allowances
         + "; blended to "
-        + target;
+        + target
+        + "; in "
+        + place.code()
+        + "; treated to "
+        + (treated == null ? "nothing stated" : treated)
+        + "; brine tank at "
+        + brineTankTemperature
+        + "; softer wanted: "
+        + softerWanted;
   }
 
   /** Collects a home. */
@@ -154,6 +226,10 @@ public final class Site {
     private Supply supply = Supply.NOT_MEASURED;
     private FoulingAllowances allowances = FoulingAllowances.USUAL;
     private Hardness target = TARGET.low();
+    private Place place = Place.US;
+    private @Nullable TreatedWater treated;
+    private Temperature brineTankTemperature = USUAL_BRINE_TANK_TEMPERATURE;
+    private boolean softerWanted;
 
     private Builder(String id, WaterAnalysis water, Household household) {
       this.id = Require.notBlank("site id", id);
@@ -191,19 +267,51 @@ public final class Site {
       return this;
     }
 
+    /** Where the home is; the United States unless set. */
+    public Builder place(Place place) {
+      this.place = place;
+      return this;
+    }
+
+    /** The water after a treatment ahead of the softener; none unless set. */
+    public Builder treated(TreatedWater treated) {
+      this.treated = treated;
+      return this;
+    }
+
+    /**
+     * Temperature where the brine tank stands; 60 °F unless set.
+     *
+     * @param temperature 33 to 110 °F (0.6 to 43.3 °C)
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder brineTankTemperature(Temperature temperature) {
+      this.brineTankTemperature =
+          BRINE_TANK_TEMPERATURE.require("brine tank temperature", temperature);
+      return this;
+    }
+
+    /** Whether water that is soft enough is to be softened all the same; not unless set. */
+    public Builder softerWanted(boolean wanted) {
+      this.softerWanted = wanted;
+      return this;
+    }
+
     /**
      * The finished home; later calls of this builder do not change it.
      *
-     * @throws IllegalArgumentException when the target is not below the raw hardness
+     * @throws IllegalArgumentException when the target is not below the hardness that enters the
+     *     softener
      */
     public Site build() {
-      if (target.compareTo(water.hardness()) >= 0) {
+      Hardness entering = treated == null ? water.hardness() : treated.hardness();
+      if (target.compareTo(entering) >= 0) {
         throw new IllegalArgumentException(
             "a target hardness of "
                 + target
                 + " is not below the "
-                + water.hardness()
-                + " of the raw water; leave it empty for fully soft water");
+                + entering
+                + " of the water that is softened; leave it empty for fully soft water");
       }
       return new Site(this);
     }

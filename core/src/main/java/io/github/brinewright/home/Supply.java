@@ -19,14 +19,21 @@ public final class Supply {
   public static final Bounds<FlowRate> FLOW =
       Bounds.of(FlowRate.ofGallonsPerMinute(0.5), FlowRate.ofGallonsPerMinute(200));
 
+  /** Pressure at a home while water flows: 1 to 200 psi. */
+  public static final Bounds<Pressure> FLOWING_PRESSURE =
+      Bounds.of(Pressure.ofPsi(1), Pressure.ofPsi(200));
+
   /** Neither pressure nor flow was measured. */
-  public static final Supply NOT_MEASURED = new Supply(null, null);
+  public static final Supply NOT_MEASURED = new Supply(null, null, null);
 
   private final @Nullable Pressure pressure;
+  private final @Nullable Pressure flowingPressure;
   private final @Nullable FlowRate flow;
 
-  private Supply(@Nullable Pressure pressure, @Nullable FlowRate flow) {
+  private Supply(
+      @Nullable Pressure pressure, @Nullable Pressure flowingPressure, @Nullable FlowRate flow) {
     this.pressure = pressure;
+    this.flowingPressure = flowingPressure;
     this.flow = flow;
   }
 
@@ -48,7 +55,17 @@ public final class Supply {
    * @throws IllegalArgumentException outside that range
    */
   public Supply withPressure(Pressure measured) {
-    return new Supply(PRESSURE.require("supply pressure", measured), flow);
+    return new Supply(PRESSURE.require("supply pressure", measured), flowingPressure, flow);
+  }
+
+  /**
+   * The same supply with a pressure measured while much water flows.
+   *
+   * @param measured 1 to 200 psi
+   * @throws IllegalArgumentException outside that range
+   */
+  public Supply withFlowingPressure(Pressure measured) {
+    return new Supply(pressure, FLOWING_PRESSURE.require("flowing pressure", measured), flow);
   }
 
   /**
@@ -58,12 +75,17 @@ public final class Supply {
    * @throws IllegalArgumentException outside that range
    */
   public Supply withFlow(FlowRate measured) {
-    return new Supply(pressure, FLOW.require("supply flow", measured));
+    return new Supply(pressure, flowingPressure, FLOW.require("supply flow", measured));
   }
 
   /** Static pressure; empty when it was not measured. */
   public Optional<Pressure> pressure() {
     return Optional.ofNullable(pressure);
+  }
+
+  /** Pressure while much water flows; empty when it was not measured. */
+  public Optional<Pressure> flowingPressure() {
+    return Optional.ofNullable(flowingPressure);
   }
 
   /** The most it delivers; empty when it was not measured. */
@@ -76,20 +98,27 @@ public final class Supply {
   public boolean equals(@Nullable Object other) {
     return other instanceof Supply that
         && Objects.equals(pressure, that.pressure)
+        && Objects.equals(flowingPressure, that.flowingPressure)
         && Objects.equals(flow, that.flow);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pressure, flow);
+    return Objects.hash(pressure, flowingPressure, flow);
   }
 
   /** What was measured, for developers; people read what {@code words} writes. */
   @Override
   public String toString() {
     return "pressure "
-        + (pressure == null ? "not measured" : pressure)
+        + shown(pressure)
+        + ", flowing "
+        + shown(flowingPressure)
         + ", flow "
-        + (flow == null ? "not measured" : flow);
+        + shown(flow);
+  }
+
+  private static String shown(@Nullable Object value) {
+    return value == null ? "not measured" : value.toString();
   }
 }

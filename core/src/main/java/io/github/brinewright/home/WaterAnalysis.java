@@ -4,6 +4,7 @@ import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Turbidity;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -26,22 +27,14 @@ public final class WaterAnalysis {
   public static final Bounds<Temperature> TEMPERATURE =
       Bounds.of(Temperature.ofFahrenheit(33), Temperature.ofFahrenheit(120));
 
-  private final Hardness hardness;
-  private final WaterSource source;
-  private final BacteriaResult bacteria;
-  private final Map<Substance, Concentration> tested;
-  private final @Nullable Double ph;
-  private final @Nullable Temperature temperature;
-  private final @Nullable LocalDate date;
+  /** Turbidity that is measured: 0 to 4,000 NTU. */
+  public static final Bounds<Turbidity> TURBIDITY =
+      Bounds.of(Turbidity.ofNtu(0), Turbidity.ofNtu(4_000));
+
+  private final Builder set;
 
   private WaterAnalysis(Builder builder) {
-    hardness = builder.hardness;
-    source = builder.source;
-    bacteria = builder.bacteria;
-    tested = new EnumMap<>(builder.tested);
-    ph = builder.ph;
-    temperature = builder.temperature;
-    date = builder.date;
+    set = builder;
   }
 
   /**
@@ -61,32 +54,70 @@ public final class WaterAnalysis {
    * @throws IllegalArgumentException outside that range
    */
   public WaterAnalysis withHardness(Hardness other) {
-    Builder builder = ofHardness(other).from(source).bacteria(bacteria);
-    tested.forEach(builder::found);
-    builder.ph = ph;
-    builder.temperature = temperature;
-    builder.date = date;
-    return builder.build();
+    Builder changed = set.copy();
+    changed.hardness = HARDNESS.require("hardness", other);
+    return changed.build();
+  }
+
+  /**
+   * The same water after a treatment: hardness, and what else of iron, manganese and pH is stated.
+   * Where the iron is stated, what was said of its form in the raw water no longer holds.
+   */
+  WaterAnalysis after(TreatedWater treated) {
+    Builder changed = set.copy();
+    changed.hardness = treated.hardness();
+    treated.iron().ifPresent(changed::ironLeft);
+    treated.manganese().ifPresent(left -> changed.found(Substance.MANGANESE, left));
+    treated.ph().ifPresent(changed::ph);
+    return changed.build();
   }
 
   /** Total hardness of calcium and magnesium. */
   public Hardness hardness() {
-    return hardness;
+    return set.hardness;
+  }
+
+  /** How the hardness is known; empty when nobody says. */
+  public Optional<HardnessMethod> hardnessMethod() {
+    return Optional.ofNullable(set.hardnessMethod);
   }
 
   /** Public supply or private well. */
   public WaterSource source() {
-    return source;
+    return set.source;
   }
 
-  /** The bacteria test. */
+  /** The test for coliform bacteria. */
   public BacteriaResult bacteria() {
-    return bacteria;
+    return set.bacteria;
   }
 
-  /** What was found of the substance; empty when it was not tested. */
+  /** The test for Escherichia coli. */
+  public BacteriaResult eColi() {
+    return set.eColi;
+  }
+
+  /** The test for iron bacteria, or the look for their slime. */
+  public BacteriaResult ironBacteria() {
+    return set.ironBacteria;
+  }
+
+  /** How water with iron looks at the tap; empty when nobody looked. */
+  public Optional<TapIron> ironAtTap() {
+    return Optional.ofNullable(set.ironAtTap);
+  }
+
+  /** What the laboratory says of the substance; empty when it was not tested. */
+  public Optional<LabResult> result(Substance substance) {
+    return Optional.ofNullable(set.tested.get(substance));
+  }
+
+  /**
+   * The most that there is of the substance: what was found, the reporting limit where it is below
+   * that, or 0 mg/L where none was detected; empty when it was not tested.
+   */
   public Optional<Concentration> found(Substance substance) {
-    return Optional.ofNullable(tested.get(substance));
+    return result(substance).map(LabResult::atMost);
   }
 
   /** What was found of the substance in mg/L, or zero where it was not tested. */
@@ -96,50 +127,61 @@ public final class WaterAnalysis {
 
   /** pH; empty when it was not tested. */
   public OptionalDouble ph() {
-    return ph == null ? OptionalDouble.empty() : OptionalDouble.of(ph);
+    return set.ph == null ? OptionalDouble.empty() : OptionalDouble.of(set.ph);
+  }
+
+  /** Turbidity; empty when it was not measured. */
+  public Optional<Turbidity> turbidity() {
+    return Optional.ofNullable(set.turbidity);
   }
 
   /** Temperature of the water; empty when it was not measured. */
   public Optional<Temperature> temperature() {
-    return Optional.ofNullable(temperature);
+    return Optional.ofNullable(set.temperature);
   }
 
   /** Day of the test; empty when it is not known. */
   public Optional<LocalDate> date() {
-    return Optional.ofNullable(date);
-  }
-
-  private List<@Nullable Object> parts() {
-    return Arrays.asList(hardness, source, bacteria, tested, ph, temperature, date);
+    return Optional.ofNullable(set.date);
   }
 
   /** Analyses that found the same are equal. */
   @Override
   public boolean equals(@Nullable Object other) {
-    return other instanceof WaterAnalysis that && parts().equals(that.parts());
+    return other instanceof WaterAnalysis that && set.parts().equals(that.set.parts());
   }
 
   @Override
   public int hashCode() {
-    return parts().hashCode();
+    return set.parts().hashCode();
   }
 
   /** What was found, for developers; people read what {@code words} writes. */
   @Override
   public String toString() {
-    return hardness
+    return set.hardness
+        + " by "
+        + shown(set.hardnessMethod)
         + ", "
-        + source
+        + set.source
         + ", bacteria "
-        + bacteria
+        + set.bacteria
+        + ", E. coli "
+        + set.eColi
+        + ", iron bacteria "
+        + set.ironBacteria
+        + ", iron at the tap "
+        + shown(set.ironAtTap)
         + ", found "
-        + tested
+        + set.tested
         + ", pH "
-        + shown(ph)
+        + shown(set.ph)
+        + ", turbidity "
+        + shown(set.turbidity)
         + ", temperature "
-        + shown(temperature)
+        + shown(set.temperature)
         + ", tested on "
-        + shown(date);
+        + shown(set.date);
   }
 
   private static String shown(@Nullable Object value) {
@@ -148,16 +190,65 @@ public final class WaterAnalysis {
 
   /** Collects an analysis. */
   public static final class Builder {
-    private final Hardness hardness;
+    private final Map<Substance, LabResult> tested = new EnumMap<>(Substance.class);
+    private Hardness hardness;
+    private @Nullable HardnessMethod hardnessMethod;
     private WaterSource source = WaterSource.PUBLIC_SUPPLY;
     private BacteriaResult bacteria = BacteriaResult.NOT_DONE;
-    private final Map<Substance, Concentration> tested = new EnumMap<>(Substance.class);
+    private BacteriaResult eColi = BacteriaResult.NOT_DONE;
+    private BacteriaResult ironBacteria = BacteriaResult.NOT_DONE;
+    private @Nullable TapIron ironAtTap;
     private @Nullable Double ph;
+    private @Nullable Turbidity turbidity;
     private @Nullable Temperature temperature;
     private @Nullable LocalDate date;
 
     private Builder(Hardness hardness) {
       this.hardness = hardness;
+    }
+
+    private Builder copy() {
+      Builder copy = new Builder(hardness);
+      copy.tested.putAll(tested);
+      copy.hardnessMethod = hardnessMethod;
+      copy.source = source;
+      copy.bacteria = bacteria;
+      copy.eColi = eColi;
+      copy.ironBacteria = ironBacteria;
+      copy.ironAtTap = ironAtTap;
+      copy.ph = ph;
+      copy.turbidity = turbidity;
+      copy.temperature = temperature;
+      copy.date = date;
+      return copy;
+    }
+
+    private List<@Nullable Object> parts() {
+      return Arrays.asList(
+          tested,
+          hardness,
+          hardnessMethod,
+          source,
+          bacteria,
+          eColi,
+          ironBacteria,
+          ironAtTap,
+          ph,
+          turbidity,
+          temperature,
+          date);
+    }
+
+    private void ironLeft(LabResult left) {
+      found(Substance.IRON, left);
+      tested.remove(Substance.DISSOLVED_IRON);
+      ironAtTap = null;
+    }
+
+    /** How the hardness is known; not said unless set. */
+    public Builder hardnessBy(HardnessMethod method) {
+      this.hardnessMethod = method;
+      return this;
     }
 
     /** Where the water comes from; public supply unless set. */
@@ -166,20 +257,55 @@ public final class WaterAnalysis {
       return this;
     }
 
-    /** The bacteria test; not done unless set. */
+    /** The test for coliform bacteria; not done unless set. */
     public Builder bacteria(BacteriaResult bacteria) {
       this.bacteria = bacteria;
       return this;
     }
 
+    /** The test for Escherichia coli; not done unless set. */
+    public Builder eColi(BacteriaResult eColi) {
+      this.eColi = eColi;
+      return this;
+    }
+
+    /** The test for iron bacteria, or the look for their slime; not done unless set. */
+    public Builder ironBacteria(BacteriaResult ironBacteria) {
+      this.ironBacteria = ironBacteria;
+      return this;
+    }
+
+    /** How water with iron looks at the tap; not looked at unless set. */
+    public Builder ironAtTap(TapIron look) {
+      this.ironAtTap = look;
+      return this;
+    }
+
     /**
-     * A substance that was tested for.
+     * A substance that was tested for, and how much of it was measured.
      *
      * @param amount 0 to 50,000 mg/L
      * @throws IllegalArgumentException outside that range
      */
     public Builder found(Substance substance, Concentration amount) {
-      tested.put(substance, Substance.FOUND.require(substance.name(), amount));
+      return found(
+          substance, LabResult.measured(Substance.FOUND.require(substance.name(), amount)));
+    }
+
+    /** A substance that was tested for, and what the laboratory says of it. */
+    public Builder found(Substance substance, LabResult result) {
+      tested.put(substance, result);
+      return this;
+    }
+
+    /**
+     * The turbidity.
+     *
+     * @param turbidity 0 to 4,000 NTU
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder turbidity(Turbidity turbidity) {
+      this.turbidity = TURBIDITY.require("turbidity", turbidity);
       return this;
     }
 
@@ -213,7 +339,7 @@ public final class WaterAnalysis {
 
     /** The finished analysis; later calls of this builder do not change it. */
     public WaterAnalysis build() {
-      return new WaterAnalysis(this);
+      return new WaterAnalysis(copy());
     }
   }
 }

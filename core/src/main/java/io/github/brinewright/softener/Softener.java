@@ -9,6 +9,7 @@ import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Volume;
 import java.time.Duration;
 import java.util.Arrays;
@@ -52,6 +53,10 @@ public final class Softener {
   /** Flow that a drain line control lets through: 0.2 to 60 gpm. */
   public static final Bounds<FlowRate> DRAIN_FLOW =
       Bounds.of(FlowRate.ofGallonsPerMinute(0.2), FlowRate.ofGallonsPerMinute(60));
+
+  /** Salt efficiency that a certificate may state: 500 to 6,000 grains a pound. */
+  public static final Bounds<SaltEfficiency> CERTIFIED_EFFICIENCY =
+      Bounds.of(SaltEfficiency.ofGrainsPerPound(500), SaltEfficiency.ofGrainsPerPound(6_000));
 
   private static final double CONTINUOUS_GPM_PER_CUBIC_FOOT = 5;
   private static final double PEAK_GPM_PER_CUBIC_FOOT = 10;
@@ -121,7 +126,22 @@ public final class Softener {
 
   /** The controls it is sold with. */
   public Set<Control> controls() {
-    return EnumSet.copyOf(set.controls);
+    return EnumSet.copyOf(set.controls());
+  }
+
+  /** How its tanks work together. */
+  public Arrangement arrangement() {
+    return set.arrangement;
+  }
+
+  /** How many tanks it has. Volume, rating, vessel and flows are those of one tank. */
+  public int tanks() {
+    return set.tanks;
+  }
+
+  /** Salt efficiency that a certificate states; empty when the unit has none. */
+  public Optional<SaltEfficiency> certifiedEfficiency() {
+    return Optional.ofNullable(set.certifiedEfficiency);
   }
 
   /** The vessel. */
@@ -221,7 +241,11 @@ public final class Softener {
         + ", "
         + bed
         + ", "
-        + set.controls;
+        + set.controls()
+        + ", "
+        + set.tanks
+        + " tanks "
+        + set.arrangement;
   }
 
   /** Collects a softener. */
@@ -234,7 +258,10 @@ public final class Softener {
     private Resin resin = ShippedResins.STANDARD_GEL;
     private List<SaltDosage> dosages = List.of(SaltDosage.ofPoundsPerCubicFoot(6));
     private double designFactor = DosageCurveBasis.USUAL_DESIGN_FACTOR;
-    private Set<Control> controls = EnumSet.of(Control.METERED_AT_NIGHT);
+    private @Nullable Set<Control> controls;
+    private Arrangement arrangement = Arrangement.SINGLE;
+    private int tanks = 1;
+    private @Nullable SaltEfficiency certifiedEfficiency;
     private @Nullable Vessel vessel;
     private FlowRate refillRate = FlowRate.ofGallonsPerMinute(0.5);
     private Duration refillStep = Duration.ofSeconds(6);
@@ -267,7 +294,10 @@ public final class Softener {
           resin,
           dosages,
           designFactor,
-          controls,
+          controls(),
+          arrangement,
+          tanks,
+          certifiedEfficiency,
           vessel,
           refillRate,
           refillStep,
@@ -280,6 +310,14 @@ public final class Softener {
           drainFlows,
           plan,
           regenerant);
+    }
+
+    private Set<Control> controls() {
+      if (controls != null) {
+        return controls;
+      }
+      boolean twin = arrangement == Arrangement.TWIN_ALTERNATING;
+      return EnumSet.of(twin ? Control.METERED_AT_ONCE : Control.METERED_AT_NIGHT);
     }
 
     private List<CapacityBasis> bases() {
@@ -343,13 +381,40 @@ public final class Softener {
     }
 
     /**
-     * The controls it is sold with; metered, delayed, unless set.
+     * The controls it is sold with; metered, delayed, unless set, and metered, at once, for tanks
+     * that take turns.
      *
      * @param controls at least one
      * @throws IllegalArgumentException when there is none
      */
     public Builder controls(Set<Control> controls) {
       this.controls = EnumSet.copyOf(Require.someOf("controls", controls));
+      return this;
+    }
+
+    /**
+     * How its tanks work together; a single one unless set. Volume, rating, vessel and flows are
+     * those of one tank.
+     *
+     * @param arrangement tanks that take turns are built with the control {@link
+     *     Control#METERED_AT_ONCE} alone
+     * @param tanks 1 of a single one, 2 that take turns, 2 to 4 in parallel
+     * @throws IllegalArgumentException when there are more or fewer
+     */
+    public Builder arrangement(Arrangement arrangement, int tanks) {
+      this.tanks = arrangement.tanks().require("tanks", tanks);
+      this.arrangement = arrangement;
+      return this;
+    }
+
+    /**
+     * Salt efficiency that a certificate states; none unless set.
+     *
+     * @param certified 500 to 6,000 grains a pound
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder certifiedEfficiency(SaltEfficiency certified) {
+      this.certifiedEfficiency = CERTIFIED_EFFICIENCY.require("certified efficiency", certified);
       return this;
     }
 
@@ -460,9 +525,15 @@ public final class Softener {
     /**
      * The finished softener; later calls of this builder do not change it.
      *
-     * @throws IllegalArgumentException when a dosage lies outside the resin's table
+     * @throws IllegalArgumentException when a dosage lies outside the resin's table, or tanks that
+     *     take turns have another control than {@link Control#METERED_AT_ONCE}
      */
     public Softener build() {
+      if (arrangement == Arrangement.TWIN_ALTERNATING
+          && !controls().equals(EnumSet.of(Control.METERED_AT_ONCE))) {
+        throw new IllegalArgumentException(
+            "controls are " + controls() + ", but tanks that take turns are metered, at once");
+      }
       return new Softener(clone());
     }
   }

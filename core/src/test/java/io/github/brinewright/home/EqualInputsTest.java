@@ -13,9 +13,12 @@ import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Reserve;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
@@ -39,6 +42,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class EqualInputsTest {
   private static final Hardness GPG = Hardness.ofGrainsPerGallon(18);
   private static final Volume FOOT = Volume.ofCubicFeet(1);
+  private static final Concentration MG = Concentration.ofMilligramsPerLitre(0.1);
   private static final Length INCHES = Length.ofInches(20);
   private static final FlowRate GPM = FlowRate.ofGallonsPerMinute(2);
 
@@ -48,6 +52,7 @@ class EqualInputsTest {
           EqualInputsTest::waters,
           EqualInputsTest::households,
           EqualInputsTest::supplies,
+          EqualInputsTest::treatedWaters,
           EqualInputsTest::sites,
           EqualInputsTest::softeners,
           EqualInputsTest::curves,
@@ -67,7 +72,17 @@ class EqualInputsTest {
         water().found(Substance.SODIUM, Concentration.ofMilligramsPerLitre(0)).build(),
         water().ph(7).build(),
         water().temperature(Temperature.ofCelsius(12)).build(),
-        water().date(LocalDate.of(2026, 1, 2)).build());
+        water().date(LocalDate.of(2026, 1, 2)).build(),
+        water().found(Substance.IRON, LabResult.NOT_DETECTED).build(),
+        water().found(Substance.IRON, LabResult.below(MG)).build(),
+        water().found(Substance.IRON, MG).build(),
+        water().found(Substance.NITRATE, MG).build(),
+        water().hardnessBy(HardnessMethod.STRIP).build(),
+        water().eColi(BacteriaResult.FOUND).build(),
+        water().ironBacteria(BacteriaResult.FOUND).build(),
+        water().bacteria(BacteriaResult.FOUND).build(),
+        water().ironAtTap(TapIron.CLEAR).build(),
+        water().turbidity(Turbidity.ofNtu(0)).build());
   }
 
   private static Household.Builder people() {
@@ -85,7 +100,8 @@ class EqualInputsTest {
         people().softened(SoftenedShare.HOT_WATER).build(),
         people().away(20).build(),
         people().guests(2, 0).build(),
-        people().guests(0, 2).build());
+        people().guests(0, 2).build(),
+        people().peakFlow(GPM).build());
   }
 
   private static List<Object> supplies() {
@@ -94,7 +110,18 @@ class EqualInputsTest {
         Supply.NOT_MEASURED,
         Supply.NOT_MEASURED.withPressure(psi),
         Supply.NOT_MEASURED.withFlow(GPM),
+        Supply.NOT_MEASURED.withFlowingPressure(psi),
         Supply.of(psi, GPM));
+  }
+
+  private static List<Object> treatedWaters() {
+    TreatedWater plain = TreatedWater.ofHardness(GPG);
+    return List.of(
+        plain,
+        plain.withHardness(GPG.times(2)),
+        plain.withIron(LabResult.NOT_DETECTED),
+        plain.withManganese(LabResult.NOT_DETECTED),
+        plain.withPh(7));
   }
 
   private static Site.Builder site() {
@@ -114,7 +141,11 @@ class EqualInputsTest {
                 new FoulingAllowances(
                     FoulingAllowances.USUAL.manganese(), FoulingAllowances.USUAL.iron()))
             .build(),
-        site().target(GPG.times(0.1)).build());
+        site().target(GPG.times(0.1)).build(),
+        site().place(Place.of("US-CA")).build(),
+        site().treated(TreatedWater.ofHardness(GPG)).build(),
+        site().brineTankTemperature(Temperature.ofCelsius(10)).build(),
+        site().softerWanted(true).build());
   }
 
   private static Softener.Builder unit() {
@@ -144,7 +175,12 @@ class EqualInputsTest {
             unit().brineTank(new BrineTank(INCHES, INCHES)),
             unit().drainFlows(List.of(GPM)),
             unit().plan(CyclePlan.EVERYDAY),
-            unit().regenerant(Regenerant.POTASSIUM_CHLORIDE))
+            unit().regenerant(Regenerant.POTASSIUM_CHLORIDE),
+            unit().arrangement(Arrangement.PARALLEL, 2),
+            unit().arrangement(Arrangement.PARALLEL, 3),
+            unit().arrangement(Arrangement.TWIN_ALTERNATING, 2),
+            unit().controls(EnumSet.of(Control.METERED_AT_ONCE)),
+            unit().certifiedEfficiency(SaltEfficiency.ofGrainsPerPound(4_000)))
         .<Object>map(Softener.Builder::build)
         .toList();
   }

@@ -84,9 +84,9 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
 
   private static int decimals(Substance substance) {
     return switch (substance) {
-      case TOTAL_DISSOLVED_SOLIDS, SODIUM, CHLORIDE -> 0;
+      case TOTAL_DISSOLVED_SOLIDS, SODIUM, CHLORIDE, ALKALINITY, CARBON_DIOXIDE -> 0;
       case IRON, DISSOLVED_IRON, MANGANESE -> 2;
-      case FREE_CHLORINE, HYDROGEN_SULFIDE -> 1;
+      case FREE_CHLORINE, HYDROGEN_SULFIDE, CHLORAMINE, NITRATE -> 1;
     };
   }
 
@@ -99,7 +99,7 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
       case TOTAL_DISSOLVED_SOLIDS -> new HomeRule[] {HomeRule.SOLIDS_HIGH};
       case FREE_CHLORINE -> new HomeRule[] {HomeRule.CHLORINE_HARMS_RESIN};
       case HYDROGEN_SULFIDE -> new HomeRule[] {HomeRule.HYDROGEN_SULFIDE_PRESENT};
-      case SODIUM, CHLORIDE -> new HomeRule[0];
+      case SODIUM, CHLORIDE, CHLORAMINE, ALKALINITY, CARBON_DIOXIDE, NITRATE -> new HomeRule[0];
     };
   }
 
