@@ -191,8 +191,12 @@ public final class Comparison {
         Figure.about(dearer.abs()),
         Figure.about(overYears),
         Figure.of(chosen.life().years()),
-        Figure.days(other.design().schedule().expectedDays(), 0),
-        Figure.days(chosen.design().schedule().expectedDays(), 0));
+        Figure.days(daysBetween(other), 0),
+        Figure.days(daysBetween(chosen), 0));
+  }
+
+  private static double daysBetween(Candidate candidate) {
+    return candidate.design().year().orElseThrow().daysBetween();
   }
 
   private static boolean level(Money difference, Candidate chosen) {

@@ -90,8 +90,7 @@ public final class DailyUse implements Explained {
   private static YearDays daysOf(Household household) {
     double factor = 1 + (double) household.guests() / household.people();
     int guestDays = household.guests() == 0 ? 0 : household.guestDays();
-    return new YearDays(
-        household.awayDays(), guestDays, YearDays.GUEST_FACTOR.nearest(factor));
+    return new YearDays(household.awayDays(), guestDays, YearDays.GUEST_FACTOR.nearest(factor));
   }
 
   private boolean lodging() {
@@ -230,9 +229,7 @@ public final class DailyUse implements Explained {
    * Mean use of homes of this size, beside which a bill may be held; empty for more than 8 people.
    */
   public Optional<Volume> usualForSize() {
-    return lodging()
-        ? Optional.empty()
-        : Optional.of(typicalOf(household.people()).value());
+    return lodging() ? Optional.empty() : Optional.of(typicalOf(household.people()).value());
   }
 
   /**

@@ -62,9 +62,9 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
 
   /**
    * How many times the stated mean a bed must hold for each of some days, so that their use stays
-   * within it in a share of cases, over all homes; rounded to hundredths, as it is printed. Example:
-   * 1 day and 0.9 → 1.63 with a bill and 1.85 without. Source: gamma sum of the days, lognormal
-   * spread of the homes; own computation.
+   * within it in a share of cases, over all homes; rounded to hundredths, as it is printed.
+   * Example: 1 day and 0.9 → 1.63 with a bill and 1.85 without. Source: gamma sum of the days,
+   * lognormal spread of the homes; own computation.
    *
    * @param together days, 1 to 99
    * @param share 0.5 to 0.99; dimensionless
@@ -84,10 +84,7 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
     double exact =
         new BrentSolver(1e-6)
             .solve(
-                200,
-                factor -> 1 - share - beyond(homes, together, together * factor),
-                0,
-                HIGHEST);
+                200, factor -> 1 - share - beyond(homes, together, together * factor), 0, HIGHEST);
     return Math.round(exact * HUNDREDTHS) / HUNDREDTHS;
   }
 

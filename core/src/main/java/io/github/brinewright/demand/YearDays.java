@@ -47,8 +47,7 @@ public record YearDays(int away, int guests, double guestFactor) {
   /** Chance that a day falls within a stretch. */
   private static double chance(int day, int length) {
     int places = CalendarYear.DAYS - length + 1;
-    int covering =
-        Math.min(Math.min(day + 1, CalendarYear.DAYS - day), Math.min(length, places));
+    int covering = Math.min(Math.min(day + 1, CalendarYear.DAYS - day), Math.min(length, places));
     return (double) covering / places;
   }
 

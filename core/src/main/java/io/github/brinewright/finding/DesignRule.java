@@ -13,6 +13,7 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
@@ -131,10 +132,11 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       NOTE,
       Sources.WATERSENSE,
       (design, limits) ->
-          Rule.when(
-              design.year().water().gallons() > 10_000,
-              Figure.of(design.year().water()),
-              Figure.of(Volume.ofGallons(10_000)))),
+          design
+              .year()
+              .map(YearlyUse::water)
+              .filter(water -> water.gallons() > 10_000)
+              .map(water -> List.of(Figure.of(water), Figure.of(Volume.ofGallons(10_000))))),
   /** The longer backwash is used, to carry iron out. */
   CYCLE_FOR_IRON(
       NOTE,
@@ -156,7 +158,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.CLOCK_DAYS,
       (design, limits) ->
           Rule.when(
-              design.schedule().expectedDays() >= Schedule.LONGEST_DAYS,
+              design.year().map(YearlyUse::daysBetween).orElse(0.0) >= Schedule.LONGEST_DAYS - 1e-9,
               Figure.days(Schedule.LONGEST_DAYS, 0))),
   /** The volume of the bed is only guessed from its rating. */
   RESIN_VOLUME_ASSUMED(
@@ -233,9 +235,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
 
   /** Applies when the share of intervals that run out is above {@code low}, up to {@code high}. */
   private static Optional<List<Figure>> runsOut(Design design, double low, double high) {
-    double share = design.schedule().runOutShare();
-    return Rule.when(
-        design.schedule().feasible() && share > low && share <= high, Figure.percent(share));
+    double share = design.runOutShare().orElse(0);
+    return Rule.when(share > low && share <= high, Figure.percent(share));
   }
 
   private static Optional<List<Figure>> noReserve(Design design) {

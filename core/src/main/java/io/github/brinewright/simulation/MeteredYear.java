@@ -1,6 +1,7 @@
 package io.github.brinewright.simulation;
 
 import io.github.brinewright.demand.YearDays;
+
 /**
  * A year of a metered bed: each part of it as long as that part is divided by the mean interval,
  * and what the days away shift.
