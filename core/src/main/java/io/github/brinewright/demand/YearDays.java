@@ -12,9 +12,6 @@ import io.github.brinewright.quantity.CalendarYear;
  * @param guestFactor use on these days for one of an ordinary day; 1 to 5; dimensionless
  */
 public record YearDays(int away, int guests, double guestFactor) {
-  /** Nobody away, no guests. */
-  public static final YearDays ALWAYS_AT_HOME = new YearDays(0, 0, 1);
-
   /** Share of the ordinary use that goes on while everybody is away; dimensionless. */
   public static final double LEFT_WHILE_AWAY = 0.02;
 
@@ -23,6 +20,9 @@ public record YearDays(int away, int guests, double guestFactor) {
 
   /** Factors for guests that are accepted: 1 to 5; dimensionless. */
   public static final Bounds<Double> GUEST_FACTOR = Bounds.of(1.0, 5.0);
+
+  /** Nobody away, no guests. */
+  public static final YearDays ALWAYS_AT_HOME = new YearDays(0, 0, 1);
 
   /**
    * @throws IllegalArgumentException outside the ranges above

@@ -6,7 +6,7 @@ import io.github.brinewright.quantity.Temperature;
 /**
  * The capacity that is left in cold water: all of it down to 50 °F, and in proportion less below,
  * to a share at 40 °F that goes on falling at the same rate. Example: 45 °F → 0.875. Source: common
- * practice; Michaud, Water Conditioning & Purification, 2023, that it falls below 50 °F.
+ * practice; Michaud, Water Conditioning &amp; Purification, 2023, that it falls below 50 °F.
  *
  * @param atForty share left at 40 °F; 0.5 to 1; dimensionless
  */

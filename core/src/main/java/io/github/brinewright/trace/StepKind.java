@@ -23,7 +23,9 @@ public enum StepKind {
   /** Daily use to size on: people × use per person. */
   DESIGN_USE_PER_HEAD(Topic.DEMAND),
 
-  /** Daily use to size on: factor that the chosen share of days stays below × daily use to expect. */
+  /**
+   * Daily use to size on: factor that the chosen share of days stays below × daily use to expect.
+   */
   DESIGN_USE_FACTOR(Topic.DEMAND),
 
   /** Share of the days at home covered: daily use to size on ÷ daily use to expect, gamma. */

@@ -123,8 +123,7 @@ final class CandidateFields {
 
   private void ofYear(String name, ToDoubleFunction<YearlyUse> figure) {
     fields.put(
-        name,
-        design.year().map(year -> Numbers.of(figure.applyAsDouble(year))).orElse(null));
+        name, design.year().map(year -> Numbers.of(figure.applyAsDouble(year))).orElse(null));
   }
 
   private void flow() {

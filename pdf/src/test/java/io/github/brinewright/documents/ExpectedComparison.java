@@ -32,12 +32,17 @@ abstract class ExpectedComparison extends Expected {
     lines.put(
         "compare.salt", c -> words.figure(Figure.of(c.design().basis().saltPerRegeneration(), 1)));
     lines.put("compare.refill", c -> plain(Minutes.of(c.design().refill().set()), 1));
-    lines.put("compare.saltYear", c -> words.figure(Figure.of(c.design().year().orElseThrow().salt(), 0)));
+    lines.put(
+        "compare.saltYear",
+        c -> words.figure(Figure.of(c.design().year().orElseThrow().salt(), 0)));
     lines.put(
         "compare.fillings",
         c -> c.design().filling().map(filling -> plain(filling.months(), 1)).orElse("–"));
-    lines.put("compare.chloride", c -> words.figure(Figure.of(c.design().year().orElseThrow().chloride(), 0)));
-    lines.put("compare.waterYear", c -> words.figure(Figure.of(c.design().year().orElseThrow().water())));
+    lines.put(
+        "compare.chloride",
+        c -> words.figure(Figure.of(c.design().year().orElseThrow().chloride(), 0)));
+    lines.put(
+        "compare.waterYear", c -> words.figure(Figure.of(c.design().year().orElseThrow().water())));
     lines.put(
         "compare.service",
         c ->

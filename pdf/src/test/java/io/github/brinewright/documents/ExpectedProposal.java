@@ -64,7 +64,9 @@ final class ExpectedProposal extends ExpectedComparison {
 
   private void facts(Candidate candidate) {
     String in = "opening/facts/";
-    figure(in + "opening.fact.days", Figure.days(candidate.design().year().orElseThrow().daysBetween(), 1));
+    figure(
+        in + "opening.fact.days",
+        Figure.days(candidate.design().year().orElseThrow().daysBetween(), 1));
     figure(in + "opening.fact.salt", Figure.of(candidate.design().year().orElseThrow().salt(), 0));
     figure(in + "opening.fact.drain", Figure.of(candidate.design().year().orElseThrow().water()));
     boolean installed = candidate.offer().installation().isPositive();

@@ -70,8 +70,7 @@ public final class Opening {
         candidate.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
     return new Facts(
         List.of(
-            Row.of(
-                "opening.fact.days", Figure.days(year(candidate).daysBetween(), 1)),
+            Row.of("opening.fact.days", Figure.days(year(candidate).daysBetween(), 1)),
             Row.of("opening.fact.salt", Figure.of(year(candidate).salt(), 0)),
             Row.of("opening.fact.drain", Figure.of(year(candidate).water())),
             Row.of(price, Figure.of(candidate.quote().total()))));
