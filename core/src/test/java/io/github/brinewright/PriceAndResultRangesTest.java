@@ -313,10 +313,12 @@ class PriceAndResultRangesTest {
           "HardWater",
           "HomeRule",
           "Kind",
+          "OwnReason",
           "Point",
           "PriceList",
           "Quote",
           "Reason",
+          "ReasonRule",
           "Revision",
           "Rule",
           "RuleBook",
@@ -326,6 +328,9 @@ class PriceAndResultRangesTest {
           "Subject",
           "TypicalYear",
           "Undominated",
+          "Verdict",
+          "VerdictKind",
+          "VerdictRule",
           "WhatIf",
           "YearlyCost");
 
