@@ -134,6 +134,7 @@ class PriceAndResultRangesTest {
     test.findings();
     test.simulations();
     test.beds();
+    test.margins();
     test.results();
     return test.cases.stream();
   }
@@ -273,6 +274,7 @@ class PriceAndResultRangesTest {
   private void margins() {
     real(Margins.class, "days at mean use", 0.5, 14, v -> changed().meanDays(v));
     real(Margins.class, "days at design use", 0.5, 14, v -> changed().designDays(v));
+    real(Margins.class, "days of a twin", 0.5, 14, v -> changed().twinDays(v));
     real(Margins.class, "peak share", 0.1, 5, v -> changed().peakShare(v));
     real(Margins.class, "loading", 1, 100, v -> changed().serviceLoading(loading(v)));
     real(Margins.class, "peak loading", 1, 100, v -> changed().peakLoading(loading(v)));

@@ -12,6 +12,7 @@ import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -56,8 +57,15 @@ final class MarginChecks {
   }
 
   private void intervals() {
-    days(Margin.INTERVAL_MEAN, design.year().orElseThrow().daysBetween(), margins.meanDays());
-    days(Margin.INTERVAL_DESIGN, design.schedule().designDays(), margins.designDays());
+    boolean twin = softener().arrangement() == Arrangement.TWIN_ALTERNATING;
+    days(
+        Margin.INTERVAL_MEAN,
+        design.year().orElseThrow().daysBetween(),
+        twin ? margins.twinDays() : margins.meanDays());
+    days(
+        Margin.INTERVAL_DESIGN,
+        design.schedule().designDays(),
+        twin ? margins.twinDays() : margins.designDays());
   }
 
   private void days(Margin margin, double days, double least) {

@@ -1,5 +1,7 @@
 package io.github.brinewright.comparison;
 
+import io.github.brinewright.demand.PeakFlow;
+import io.github.brinewright.demand.PeakMethod;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.sizing.Design;
@@ -17,20 +19,19 @@ final class OtherPeak {
 
   private OtherPeak() {}
 
+  /** The other reading of the flow through one bed; that flow itself where there is none. */
   static FlowRate of(Design design) {
-    Household household = design.home().site().household();
-    FlowRate peak = design.flow().peak();
-    if (!byBathrooms(design)) {
-      return peak;
+    PeakFlow home = design.home().peak();
+    FlowRate throughBed = design.flow().peak();
+    if (home.method() != PeakMethod.BATHROOMS) {
+      return throughBed;
     }
-    FlowRate bathrooms = EACH_BATHROOM.times(household.bathrooms());
-    FlowRate field =
-        household.people() > LARGEST_HOUSEHOLD ? bathrooms : bathrooms.min(RARELY_PASSED);
-    return peak.min(field);
+    FlowRate other = otherReading(design.home().site().household());
+    return throughBed.times(Math.min(1, other.ratioTo(home.value())));
   }
 
-  private static boolean byBathrooms(Design design) {
-    return !design.home().peak().byFixtures()
-        && design.home().site().household().peakFlow().isEmpty();
+  private static FlowRate otherReading(Household household) {
+    FlowRate bathrooms = EACH_BATHROOM.times(household.bathrooms());
+    return household.people() > LARGEST_HOUSEHOLD ? bathrooms : bathrooms.min(RARELY_PASSED);
   }
 }

@@ -27,7 +27,7 @@ final class DrawnCost {
     this.candidate = candidate;
     this.draws = draws;
     variation = candidate.design().home().variation().coefficient();
-    BedSettings bed = BedSettings.of(candidate.design());
+    BedSettings bed = candidate.design().bed().orElseThrow();
     boolean clock = bed.control() == Control.CLOCK;
     HardWaterForecast forecast = HardWaterForecast.of(DemandModel.of(candidate.design().home()));
     for (int i = 0; i < MULTIPLES.length; i++) {
