@@ -22,7 +22,7 @@ import java.util.function.Function;
 
 /** Holds one design against the margins, in their order. */
 final class MarginChecks {
-  /** One day in ten is above the design day that is held back where no risk was chosen. */
+  /** One day in ten is above the design day, which decides where no risk was chosen. */
   private static final double BEYOND_DESIGN_DAY = 0.1;
 
   private static final double MUCH_IRON = 2;
@@ -142,10 +142,15 @@ final class MarginChecks {
   }
 
   private void hardWater() {
-    double risk = limits.reserveRisk() > 0 ? limits.reserveRisk() : BEYOND_DESIGN_DAY;
-    share(Margin.OUT_OF_SOFT_WATER, year.runOutShare(), risk + margins.runOutBeyondRisk());
+    share(Margin.OUT_OF_SOFT_WATER, year.runOutShare(), risk() + margins.runOutBeyondRisk());
     share(Margin.HARD_WATER_MEAN, year.meanShare(), margins.hardWaterMean());
     share(Margin.HARD_WATER_HIGH, year.highShare(), margins.hardWaterHigh());
+  }
+
+  /** A risk can be chosen for the reserve of a delayed meter; a clock is set for the design day. */
+  private double risk() {
+    boolean chosen = limits.reserveRisk() > 0 && design.setup().control().metered();
+    return chosen ? limits.reserveRisk() : BEYOND_DESIGN_DAY;
   }
 
   private void share(Margin margin, double share, double most) {

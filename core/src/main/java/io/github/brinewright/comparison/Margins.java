@@ -109,9 +109,9 @@ public final class Margins {
   }
 
   /**
-   * Share of intervals that may run out beyond the risk chosen; dimensionless. The risk is {@link
-   * io.github.brinewright.finding.Limits#reserveRisk()} or, where a design day is held back, the
-   * one day in ten that is above it.
+   * Share of intervals that may run out beyond the risk chosen; dimensionless. The risk is that of
+   * a meter's reserve, {@link io.github.brinewright.finding.Limits#reserveRisk()}; under a clock,
+   * and where a design day is held back, it is the one day in ten that is above that day.
    */
   public double runOutBeyondRisk() {
     return values.runOutBeyondRisk;
