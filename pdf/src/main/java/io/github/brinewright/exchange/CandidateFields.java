@@ -3,8 +3,6 @@ package io.github.brinewright.exchange;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.cost.CostKind;
-import java.math.BigDecimal;
-import java.util.function.DoubleSupplier;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Minutes;
@@ -13,11 +11,15 @@ import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.CycleStep;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.words.Wording;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleSupplier;
+import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -53,6 +55,7 @@ final class CandidateFields {
     fields.put("margins", candidate.margins().stream().map(each -> margin(each, words)).toList());
     fields.put("marginsNear", codes(candidate.marginsNear()));
     judged(fields, candidate);
+    fields.put("bestInPercentOfDraws", null);
     return fields;
   }
 
@@ -134,16 +137,10 @@ final class CandidateFields {
 
   private void regeneration() {
     putServed("daysBetweenRegenerations", design.schedule()::designDays);
-    putServed("expectedDaysBetweenRegenerations", design.schedule()::expectedDays);
+    ofYear("expectedDaysBetweenRegenerations", YearlyUse::daysBetween);
     fields.put(
         "setVolumeGal",
-        design
-            .schedule()
-            .setVolume()
-            .filter(volume -> serves(candidate))
-            .map(Volume::gallons)
-            .map(Numbers::of)
-            .orElse(null));
+        design.schedule().setVolume().map(Volume::gallons).map(Numbers::of).orElse(null));
     put("saltPerRegenerationLb", candidate.salt().pounds());
     put("brineRefillMinutes", Minutes.of(design.refill().exact()));
     put("brineRefillMinutesSet", Minutes.of(design.refill().set()));
@@ -152,19 +149,15 @@ final class CandidateFields {
   }
 
   private void year() {
-    putServed("regenerationsPerYear", () -> design.year().regenerations());
-    putServed("saltPerYearLb", () -> design.year().salt().pounds());
-    putServed("waterPerYearGal", () -> design.year().water().gallons());
-    putServed("chlorideToDrainPerYearLb", () -> design.year().chloride().pounds());
+    ofYear("regenerationsPerYear", YearlyUse::regenerations);
+    ofYear("saltPerYearLb", year -> year.salt().pounds());
+    ofYear("waterPerYearGal", year -> year.water().gallons());
+    ofYear("chlorideToDrainPerYearLb", year -> year.chloride().pounds());
     fields.put("hardWaterGalPerYear", hardWaterGallons(candidate));
     putServed("hardWaterDaysPerYear", () -> candidate.hardWaterDays().orElseThrow());
     fields.put(
         "monthsBetweenSaltFillings",
-        design
-            .filling()
-            .filter(filling -> serves(candidate))
-            .map(filling -> Numbers.of(filling.months()))
-            .orElse(null));
+        design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
     put("sodiumAddedMgPerL", design.addedIons().sodium().milligramsPerLitre());
     put("potassiumAddedMgPerL", design.addedIons().potassium().milligramsPerLitre());
     put("grainsPerLbSalt", design.efficiency().salt().grainsPerPound());
@@ -173,6 +166,11 @@ final class CandidateFields {
 
   static @Nullable Object hardWaterGallons(Candidate candidate) {
     return candidate.hardWater().map(hard -> Numbers.of(hard.total().gallons())).orElse(null);
+  }
+
+  private void ofYear(String name, ToDoubleFunction<YearlyUse> figure) {
+    fields.put(
+        name, design.year().map(year -> Numbers.of(figure.applyAsDouble(year))).orElse(null));
   }
 
   private void flow() {

@@ -50,8 +50,7 @@ public final class ComparisonCsv {
   }
 
   private static Stream<Map<String, @Nullable Object>> rows(Simulated simulated) {
-    return simulated.comparison().candidates().stream()
-        .map(candidate -> row(simulated, candidate));
+    return simulated.comparison().candidates().stream().map(candidate -> row(simulated, candidate));
   }
 
   private static Stream<Map<String, @Nullable Object>> cells(Comparison comparison) {
@@ -90,8 +89,7 @@ public final class ComparisonCsv {
     Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> row = home(comparison);
     row.put(
-        "siteVerdictReasons",
-        comparison.verdict().reasons().stream().map(Finding::code).toList());
+        "siteVerdictReasons", comparison.verdict().reasons().stream().map(Finding::code).toList());
     row.put("recommended", comparison.recommends(candidate));
     row.putAll(new CandidateFields(candidate).flat());
     row.put("priceTotal", candidate.quote().total().getAmount());

@@ -131,10 +131,7 @@ public final class ComparisonJson {
 
   /** What it would save and gives up; of the recommended one, why that is recommended. */
   private static String against(Candidate candidate, Comparison comparison, Wording words) {
-    return comparison
-        .against(candidate)
-        .map(words::reason)
-        .orElseGet(() -> why(comparison, words));
+    return comparison.against(candidate).map(words::reason).orElseGet(() -> why(comparison, words));
   }
 
   private static Map<String, @Nullable Object> chosen(

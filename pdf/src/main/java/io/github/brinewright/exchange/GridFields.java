@@ -34,6 +34,7 @@ final class GridFields {
             "resinFt3",
             "saltDosageLbPerFt3",
             "daysBetweenRegenerations",
+            "expectedDaysBetweenRegenerations",
             "saltPerYearLb",
             "waterPerYearGal")
         .forEach(name -> cell.put(name, all.get(name)));
@@ -41,8 +42,7 @@ final class GridFields {
     cell.put("lifeCostTotal", CandidateFields.served(candidate, candidate.life().total()));
     cell.put("hardWaterGalPerYear", all.get("hardWaterGalPerYear"));
     CandidateFields.judged(cell, candidate);
-    cell.put(
-        "marks", comparison.marks(candidate).stream().map(CandidateFields::name).toList());
+    cell.put("marks", comparison.marks(candidate).stream().map(CandidateFields::name).toList());
     return cell;
   }
 }
