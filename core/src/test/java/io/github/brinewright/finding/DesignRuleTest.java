@@ -3,12 +3,14 @@ package io.github.brinewright.finding;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.home.Bill;
+import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
 import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
@@ -38,16 +40,19 @@ class DesignRuleTest {
   private final Set<Rule<?>> spoken = new HashSet<>();
   private double gpg = 12;
   private double ironMg;
-  private double billGallons;
+  private int fixtures;
   private int people = 3;
   private double bathrooms = 1;
   private double psi = 60;
   private double fahrenheit = 50;
   private double supplyGpm = 20;
+  private WaterSource source = WaterSource.PUBLIC_SUPPLY;
+  private SoftenedShare softened = SoftenedShare.WHOLE_HOUSE;
 
   private List<Rule<?>> found(Softener.Builder unit) {
     WaterAnalysis water =
         WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
+            .from(source)
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
             .temperature(Temperature.ofFahrenheit(fahrenheit))
             .build();
@@ -64,15 +69,19 @@ class DesignRuleTest {
   }
 
   private Household household() {
-    Household.Builder household = Household.of(people).bathrooms(bathrooms);
-    if (billGallons > 0) {
-      household.bill(new Bill(Volume.ofGallons(billGallons), 60));
+    Household.Builder household = Household.of(people).bathrooms(bathrooms).softened(softened);
+    if (fixtures > 0) {
+      household.fixture(Fixture.WATER_CLOSET, fixtures);
     }
     return household.build();
   }
 
   private static Softener.Builder bed(double cubicFeet) {
     return Softener.withResin("u", Volume.ofCubicFeet(cubicFeet)).dosages(dosage(5));
+  }
+
+  private static Softener.Builder clock(double cubicFeet) {
+    return bed(cubicFeet).controls(EnumSet.of(Control.CLOCK));
   }
 
   private static List<SaltDosage> dosage(double pounds) {
@@ -93,7 +102,6 @@ class DesignRuleTest {
   @Test
   void everyRuleSpeaksWhenItShould() {
     capacityRules();
-    runOutRules();
     flowRules();
     saltAndWaterRules();
     assertThat(spoken).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(DesignRule.class));
@@ -105,10 +113,8 @@ class DesignRuleTest {
     gpg = 60;
     speaks(
         DesignRule.NO_ROOM_FOR_RESERVE, Softener.withRating("u", HardnessAmount.ofGrains(16_875)));
-    gpg = 30;
-    speaks(DesignRule.INTERVAL_BELOW_LIMIT, bed(1));
-    gpg = 22;
-    speaks(DesignRule.INTERVAL_SHORT, bed(1));
+    gpg = 60;
+    speaks(DesignRule.INTERVAL_BELOW_SEWER_ADVICE, clock(1));
     gpg = 5;
     speaks(DesignRule.LONGEST_INTERVAL, bed(1.5));
     gpg = 12;
@@ -116,32 +122,16 @@ class DesignRuleTest {
         DesignRule.RESIN_VOLUME_ASSUMED, Softener.withRating("u", HardnessAmount.ofGrains(32_000)));
   }
 
-  /** With a bill as high as the design use nothing is left for the days above the mean. */
-  private void runOutRules() {
-    billGallons = 225 * 60;
-    speaks(
-        DesignRule.RUNS_OUT_OFTEN,
-        Softener.withRating("u", HardnessAmount.ofGrains(2_700 * 5.05 / 0.8))
-            .controls(EnumSet.of(Control.CLOCK)));
-    speaks(DesignRule.RUNS_OUT_NOW_AND_THEN, bed(2));
-    billGallons = 0;
-  }
-
   private void flowRules() {
-    bathrooms = 4;
-    speaks(DesignRule.PEAK_ABOVE_BED, bed(1));
-    bathrooms = 2;
-    speaks(DesignRule.PEAK_ABOVE_SERVICE_FLOW, bed(1));
-    bathrooms = 1;
+    fixtures = 15;
+    speaks(DesignRule.BED_OVERLOADED, bed(1));
+    fixtures = 0;
     supplyGpm = 2;
     speaks(DesignRule.BACKWASH_ABOVE_SUPPLY, bed(1));
     supplyGpm = 20;
-    psi = 32;
-    speaks(DesignRule.PRESSURE_LEFT_LOW, bed(1));
     psi = 17;
     speaks(DesignRule.PRESSURE_LEFT_TOO_LOW, bed(1));
     psi = 60;
-    speaks(DesignRule.PRESSURE_LOSS_HIGH, bed(1).valveLoss(Pressure.ofPsi(20)));
     bathrooms = 20;
     fahrenheit = 120;
     speaks(DesignRule.FLOW_OUTSIDE_FORMULA, bed(1).vessel(vessel(3, 90)).resin(coarse()));
@@ -165,7 +155,6 @@ class DesignRuleTest {
 
   private void saltAndWaterRules() {
     ironMg = 2.5;
-    speaks(DesignRule.LEAN_SALT_IN_HARSH_WATER, bed(2).resin(ShippedResins.FINE_MESH));
     speaks(DesignRule.CYCLE_FOR_IRON, bed(2));
     ironMg = 0;
     speaks(DesignRule.BRINE_TANK_TOO_SMALL, bed(3).brineTank(new BrineTank(inches(8), inches(20))));
@@ -176,10 +165,43 @@ class DesignRuleTest {
         bed(1).refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofMinutes(5)));
     gpg = 40;
     people = 8;
-    speaks(DesignRule.WATER_ABOVE_BOUND, bed(4).controls(EnumSet.of(Control.CLOCK)));
+    speaks(DesignRule.REGENERATION_WATER_HIGH, clock(4));
   }
 
   private static Length inches(double value) {
     return Length.ofInches(value);
+  }
+
+  /** 63 gpm by the rule of 3 gpm a bathroom. */
+  @Test
+  void aRuleOfThumbNeverStops() {
+    bathrooms = 20;
+
+    assertThat(found(bed(1))).doesNotContain(DesignRule.BED_OVERLOADED);
+  }
+
+  /** 7 water closets are 15.4 units, 17.7 gpm: 19.2 gpm/ft² in 13 in, 22.5 in 12 in. */
+  @Test
+  void aTabulatedPeakLoadsABedWithTwentyGallonsASquareFootAtMost() {
+    fixtures = 7;
+
+    assertThat(found(bed(2).vessel(vessel(13, 54)))).doesNotContain(DesignRule.BED_OVERLOADED);
+    assertThat(found(bed(2).vessel(vessel(12, 54)))).contains(DesignRule.BED_OVERLOADED);
+  }
+
+  /** A private well stands where sewers do not go: common practice. */
+  @Test
+  void theDistrictSpeaksOnlyOfHomesOnItsSewers() {
+    gpg = 60;
+    source = WaterSource.PRIVATE_WELL;
+
+    assertThat(found(clock(1))).doesNotContain(DesignRule.INTERVAL_BELOW_SEWER_ADVICE);
+  }
+
+  @Test
+  void nobodyTastesSodiumInTheHotWater() {
+    softened = SoftenedShare.HOT_WATER;
+
+    assertThat(found(bed(1))).doesNotContain(DesignRule.SODIUM_MAY_BE_TASTED);
   }
 }

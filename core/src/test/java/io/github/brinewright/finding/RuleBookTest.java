@@ -13,7 +13,7 @@ import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
 import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Length;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.words.UnitSystem;
@@ -177,12 +177,12 @@ class RuleBookTest {
 
   @Test
   void limitsOfPracticeMayBeSet() {
-    Limits strict = Limits.builder().highestPressureLoss(Pressure.ofPsi(1)).build();
+    Limits strict = Limits.builder().leastBedDepth(Length.ofInches(60)).build();
 
     assertThat(compare(RuleBook.USUAL, strict, 3).candidates())
-        .anyMatch(candidate -> candidate.finding(DesignRule.PRESSURE_LOSS_HIGH).isPresent());
+        .anyMatch(candidate -> candidate.finding(DesignRule.BED_SHALLOW).isPresent());
     assertThat(compare(RuleBook.USUAL).candidates())
-        .noneMatch(candidate -> candidate.finding(DesignRule.PRESSURE_LOSS_HIGH).isPresent());
+        .noneMatch(candidate -> candidate.finding(DesignRule.BED_SHALLOW).isPresent());
     assertThat(strict.toBuilder().build()).isEqualTo(strict);
   }
 }

@@ -129,8 +129,12 @@ class TextsTest {
     Wording words = words(Locale.US);
     List<String> expected = IntStream.range(0, 6).mapToObj(i -> words.number(2.0 / 3, i)).toList();
 
-    assertThat(IntStream.range(0, 20_000).parallel())
-        .allSatisfy(i -> assertThat(words.number(2.0 / 3, i % 6)).isEqualTo(expected.get(i % 6)));
+    long wrong =
+        IntStream.range(0, 200_000)
+            .parallel()
+            .filter(i -> !words.number(2.0 / 3, i % 6).equals(expected.get(i % 6)))
+            .count();
+    assertThat(wrong).isZero();
   }
 
   @Test

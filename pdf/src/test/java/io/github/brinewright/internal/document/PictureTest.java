@@ -8,6 +8,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.cos.COSName;
@@ -68,13 +70,17 @@ class PictureTest {
 
   @Test
   void aDirectoryForTemporaryFilesIsNotNeeded() throws IOException {
+    byte[] content = file(BufferedImage.TYPE_INT_RGB, "jpeg");
     File usual = ImageIO.getCacheDirectory();
-    String temporary = System.getProperty("java.io.tmpdir");
-    System.setProperty("java.io.tmpdir", "/nowhere/at/all");
+    boolean used = ImageIO.getUseCache();
+    Path gone = Files.createTempDirectory("gone");
+    ImageIO.setCacheDirectory(gone.toFile());
+    Files.delete(gone);
+    ImageIO.setUseCache(true);
     try (PDDocument document = new PDDocument()) {
-      Picture.of(file(BufferedImage.TYPE_INT_RGB, "jpeg"), document);
+      assertThat(Picture.of(content, document).getWidth()).isEqualTo(24);
     } finally {
-      System.setProperty("java.io.tmpdir", temporary);
+      ImageIO.setUseCache(used);
       ImageIO.setCacheDirectory(usual);
     }
   }
