@@ -39,7 +39,8 @@ final class NumberFormats {
         @Override
         public Optional<BigDecimal> read(Cell cell) {
           if (!isNumber(cell.text())) {
-            return cell.refuse(hasComma(cell.text()) ? ProblemCode.COMMA : ProblemCode.NOT_A_NUMBER);
+            return cell.refuse(
+                hasComma(cell.text()) ? ProblemCode.COMMA : ProblemCode.NOT_A_NUMBER);
           }
           BigDecimal number = new BigDecimal(cell.text());
           return cell.column().bounds().hold(number.doubleValue())

@@ -122,10 +122,7 @@ public final class SiteColumns {
                 .unit("psi"),
             (draft, pressure) -> draft.flowingPressure = pressure,
             of(site -> site.supply().flowingPressure()))
-        .add(
-            gpm("flow_gpm"),
-            (draft, flow) -> draft.flow = flow,
-            of(site -> site.supply().flow()))
+        .add(gpm("flow_gpm"), (draft, flow) -> draft.flow = flow, of(site -> site.supply().flow()))
         .add(
             gpm("peak_gpm"),
             (draft, flow) -> draft.household(household -> household.peakFlow(flow)),

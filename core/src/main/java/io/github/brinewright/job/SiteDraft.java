@@ -81,14 +81,15 @@ final class SiteDraft {
   Site build(Place dealers) {
     Site.Builder site =
         Site.of(id, builtWater(), builtHousehold())
-        .contact(new Customer(customer.isEmpty() ? id : customer, street, town))
-        .supply(builtSupply())
-        .allowances(
-            new FoulingAllowances(Objects.requireNonNull(iron), Objects.requireNonNull(manganese)))
-        .target(Objects.requireNonNull(target))
-        .place(place == null ? dealers : place)
-        .brineTankTemperature(Objects.requireNonNull(brineTankTemperature))
-        .softerWanted(softerWanted);
+            .contact(new Customer(customer.isEmpty() ? id : customer, street, town))
+            .supply(builtSupply())
+            .allowances(
+                new FoulingAllowances(
+                    Objects.requireNonNull(iron), Objects.requireNonNull(manganese)))
+            .target(Objects.requireNonNull(target))
+            .place(place == null ? dealers : place)
+            .brineTankTemperature(Objects.requireNonNull(brineTankTemperature))
+            .softerWanted(softerWanted);
     if (treatedHardness != null) {
       site.treated(builtTreated(treatedHardness));
     }

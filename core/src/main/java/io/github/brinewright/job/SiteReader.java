@@ -68,7 +68,8 @@ final class SiteReader {
     return tariff(row, draft)
         .flatMap(
             prices ->
-                row.build(() -> new QuotedHome(draft.build(place), prices).reading(draft.language)));
+                row.build(
+                    () -> new QuotedHome(draft.build(place), prices).reading(draft.language)));
   }
 
   private static void checkHardness(Row row, SiteDraft draft) {
@@ -76,9 +77,7 @@ final class SiteReader {
     if (row.isWhole() && row.has(GPG.name()) == row.has(MG_PER_L.name())) {
       row.note(
           GPG.name(), "", ProblemCode.HARDNESS_NEEDED, new Argument.ColumnName(MG_PER_L.name()));
-    } else if (draft.target != null
-        && softened != null
-        && draft.target.compareTo(softened) >= 0) {
+    } else if (draft.target != null && softened != null && draft.target.compareTo(softened) >= 0) {
       row.note(
           TARGET.name(),
           row.cell(TARGET.name()).orElse(""),

@@ -108,9 +108,7 @@ public final class UnitColumns {
             (draft, arrangement) -> draft.arrangement = arrangement,
             of(Softener::arrangement))
         .always(
-            Typed.whole("tanks", 1, 4),
-            (draft, tanks) -> draft.tanks = tanks,
-            of(Softener::tanks))
+            Typed.whole("tanks", 1, 4), (draft, tanks) -> draft.tanks = tanks, of(Softener::tanks))
         .add(
             Typed.number(
                     "certified_grains_per_lb",

@@ -34,7 +34,7 @@ final class WaterColumns {
   private WaterColumns() {}
 
   static Columns<SiteDraft, QuotedHome> add(Columns<SiteDraft, QuotedHome> columns) {
-    return treated(living(dissolved(metals(general(columns.part("water")))))).part("");
+    return treated(living(dissolved(metals(general(columns.part("water"))))));
   }
 
   private static Columns<SiteDraft, QuotedHome> general(Columns<SiteDraft, QuotedHome> columns) {
@@ -96,7 +96,8 @@ final class WaterColumns {
   private static Columns<SiteDraft, QuotedHome> living(Columns<SiteDraft, QuotedHome> columns) {
     test(columns, "bacteria", WaterAnalysis.Builder::bacteria, WaterAnalysis::bacteria);
     test(columns, "e_coli", WaterAnalysis.Builder::eColi, WaterAnalysis::eColi);
-    test(columns, "iron_bacteria", WaterAnalysis.Builder::ironBacteria, WaterAnalysis::ironBacteria);
+    test(
+        columns, "iron_bacteria", WaterAnalysis.Builder::ironBacteria, WaterAnalysis::ironBacteria);
     return columns;
   }
 
