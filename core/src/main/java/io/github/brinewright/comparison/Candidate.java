@@ -8,9 +8,12 @@ import io.github.brinewright.finding.DesignRule;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
+import io.github.brinewright.softener.CapacityBasis;
 import io.github.brinewright.softener.CapacityBasis.Method;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Explained;
@@ -20,6 +23,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -32,15 +36,13 @@ public final class Candidate implements Explained {
 
   private final Design design;
   private final List<Finding> findings;
-  private final Quote quote;
-  private final YearlyCost yearly;
+  private final Served served;
   private final LifeCost life;
 
-  Candidate(Design design, List<Finding> findings, Quote quote, YearlyCost yearly, LifeCost life) {
+  Candidate(Design design, List<Finding> findings, Served served, LifeCost life) {
     this.design = design;
     this.findings = List.copyOf(findings);
-    this.quote = quote;
-    this.yearly = yearly;
+    this.served = served;
     this.life = life;
   }
 
@@ -61,12 +63,12 @@ public final class Candidate implements Explained {
 
   /** Its price. */
   public Quote quote() {
-    return quote;
+    return life.quote();
   }
 
   /** Its first year. */
   public YearlyCost yearly() {
-    return yearly;
+    return life.yearly();
   }
 
   /** Its cost over the years compared. */
@@ -89,6 +91,49 @@ public final class Candidate implements Explained {
     return broken().size();
   }
 
+  /**
+   * How it stands to each margin, in their order; empty when its bed cannot serve the home, and
+   * without those that nothing is known of, such as the pressure left where none was measured.
+   */
+  public List<MarginCheck> margins() {
+    return served.margins();
+  }
+
+  /** How it stands to one margin; empty as in {@link #margins()}. */
+  public Optional<MarginCheck> margin(Margin margin) {
+    return margins().stream().filter(check -> check.margin() == margin).findFirst();
+  }
+
+  /** The margins of a grade. */
+  public List<MarginCheck> margins(Grade grade) {
+    return margins().stream().filter(check -> check.grade() == grade).toList();
+  }
+
+  /** The margins that it breaks. */
+  public List<MarginCheck> marginsBroken() {
+    return margins(Grade.BROKEN);
+  }
+
+  /** The margins that it misses by little. */
+  public List<MarginCheck> marginsNear() {
+    return margins(Grade.NEAR);
+  }
+
+  /** Hard water of a mean year by cause; empty when its bed cannot serve the home. */
+  public Optional<HardWater> hardWater() {
+    return served.hardWater();
+  }
+
+  /**
+   * Hard water of a mean year from all causes, as so many days of mean use; empty when its bed
+   * cannot serve the home. Dimensionless.
+   */
+  public OptionalDouble hardWaterDays() {
+    return hardWater().stream()
+        .mapToDouble(hard -> hard.daysOf(design.home().softenedExpected()))
+        .findFirst();
+  }
+
   /** The softener. */
   public Softener softener() {
     return design.softener();
@@ -101,7 +146,7 @@ public final class Candidate implements Explained {
 
   /** The softener with its prices. */
   public Offer offer() {
-    return quote.offer();
+    return quote().offer();
   }
 
   /** Whether its capacity rests on a rating alone. */
@@ -114,6 +159,21 @@ public final class Candidate implements Explained {
     return design.basis().resin();
   }
 
+  /** Its salt dosage as sodium chloride; of a rated bed its salt over its volume. */
+  public SaltDosage dosage() {
+    return dosage(design.basis());
+  }
+
+  /** As the dealer states it, without round-off. */
+  SaltDosage statedDosage() {
+    return setup().dosage().orElseGet(this::dosage);
+  }
+
+  static SaltDosage dosage(CapacityBasis basis) {
+    double pounds = basis.saltPerRegeneration().pounds() / basis.regenerant().massRatio();
+    return SaltDosage.ofPoundsPerCubicFoot(pounds / basis.resin().cubicFeet());
+  }
+
   /** Salt for each regeneration, as its one basis has it. */
   public Mass salt() {
     return design.basis().saltPerRegeneration();
@@ -123,7 +183,7 @@ public final class Candidate implements Explained {
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(design.steps());
-    steps.addAll(yearly.steps());
+    steps.addAll(yearly().steps());
     steps.addAll(life.steps());
     if (!feasible()) {
       steps.removeIf(step -> !WHY_NOT.contains(step.kind().topic()));
@@ -136,7 +196,8 @@ public final class Candidate implements Explained {
   public boolean equals(Object other) {
     return other instanceof Candidate candidate
         && life.equals(candidate.life)
-        && findings.equals(candidate.findings);
+        && findings.equals(candidate.findings)
+        && served.equals(candidate.served);
   }
 
   @Override
@@ -157,6 +218,7 @@ public final class Candidate implements Explained {
         + " in "
         + life.years()
         + " years, breaks "
-        + broken().stream().map(Finding::code).toList();
+        + broken().stream().map(Finding::code).toList()
+        + marginsBroken().stream().map(check -> check.margin().code()).toList();
   }
 }

@@ -6,16 +6,16 @@ import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.trace.Figure;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
+import io.github.brinewright.softener.Control;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -30,25 +30,18 @@ import org.joda.money.Money;
  * <p>Immutable; may be shared between threads. Equal when price list, home and tariff are.
  */
 public final class Comparison {
-  /** Costs that differ by less than this share are called level. */
-  private static final BigDecimal LEVEL = new BigDecimal("0.02");
-
-  private static final Comparator<Candidate> NEAREST =
-      Comparator.comparing(Candidate::limitsBroken)
-          .thenComparing(Candidate::resin, Comparator.reverseOrder());
-
   private final PriceList priceList;
   private final HomeLoad home;
   private final Tariff tariff;
   private final List<Finding> homeFindings;
-  private final List<Candidate> candidates;
+  private final Ranking ranking;
 
   Comparison(PriceList priceList, HomeLoad home, Tariff tariff, List<Candidate> candidates) {
     this.priceList = priceList;
     this.home = home;
     this.tariff = tariff;
     homeFindings = priceList.rules().findings(home);
-    this.candidates = candidates.stream().distinct().sorted(Preference.ORDER).toList();
+    ranking = Ranking.of(candidates.stream().distinct().toList());
   }
 
   /** The offers compared, with the terms, limits and rules. */
@@ -76,14 +69,68 @@ public final class Comparison {
     return homeFindings.stream().filter(finding -> finding.isOf(rule)).findFirst();
   }
 
-  /** Every candidate, best first. */
+  /**
+   * Every candidate, best first: those that keep every limit by the margins they break, then by
+   * cost over the years, then those that break a limit, the nearest first.
+   */
   public List<Candidate> candidates() {
-    return candidates;
+    return ranking.order();
   }
 
-  /** The best candidate that keeps every limit; empty when none does. */
+  /**
+   * The best candidate: of those that keep every limit one that breaks the fewest margins and,
+   * among these, costs least over the years, or is level with that within 2 % and costs less to
+   * buy, lets less hard water pass, takes less salt or less water. Empty when none keeps every
+   * limit.
+   */
   public Optional<Candidate> recommended() {
-    return candidates.stream().findFirst().filter(Candidate::feasible);
+    return candidates().stream().findFirst().filter(Candidate::feasible);
+  }
+
+  /**
+   * The candidate that costs least over the years among all that keep every limit, whatever margins
+   * it breaks; empty when there is no recommended one.
+   */
+  public Optional<Candidate> cheapestThatFits() {
+    return recommended().map(chosen -> Ranking.cheapest(feasible()));
+  }
+
+  private List<Candidate> feasible() {
+    return candidates().stream().filter(Candidate::feasible).toList();
+  }
+
+  /** What the recommended candidate costs over the years beyond the cheapest that fits. */
+  public Optional<Money> premium() {
+    return recommended()
+        .map(
+            chosen -> chosen.life().total().minus(cheapestThatFits().orElseThrow().life().total()));
+  }
+
+  /** What a candidate of this comparison is marked as. */
+  public Set<Mark> marks(Candidate candidate) {
+    Set<Mark> marks = EnumSet.noneOf(Mark.class);
+    if (recommends(candidate)) {
+      marks.add(Mark.RECOMMENDED);
+    }
+    if (cheapestThatFits().filter(candidate::equals).isPresent()) {
+      marks.add(Mark.CHEAPEST_THAT_FITS);
+    }
+    return marks;
+  }
+
+  /** Sizes and dosages side by side under one control; empty when nothing is sold with it. */
+  public Grid grid(Control control) {
+    return Grid.of(control, candidates());
+  }
+
+  /** A grid of each control that something is sold with, that of the recommended one first. */
+  public List<Grid> grids() {
+    Optional<Control> first = recommended().map(chosen -> chosen.setup().control());
+    return Stream.concat(first.stream(), Stream.of(Control.values()))
+        .distinct()
+        .map(this::grid)
+        .filter(grid -> !grid.isEmpty())
+        .toList();
   }
 
   /** Whether a candidate is the recommended one; false for all when there is none. */
@@ -96,13 +143,13 @@ public final class Comparison {
    * the largest bed.
    */
   public Candidate closest() {
-    return recommended().orElseGet(() -> bestOfEachUnit().stream().min(NEAREST).orElseThrow());
+    return recommended().orElseGet(() -> candidates().get(0));
   }
 
   /** The best candidate of each unit, best first. */
   public List<Candidate> bestOfEachUnit() {
     Map<String, Candidate> best = new LinkedHashMap<>();
-    candidates.forEach(candidate -> best.putIfAbsent(candidate.softener().id(), candidate));
+    candidates().forEach(candidate -> best.putIfAbsent(candidate.softener().id(), candidate));
     return List.copyOf(best.values());
   }
 
@@ -135,12 +182,10 @@ public final class Comparison {
     recommended().ifPresent(chosen::add);
     smaller().ifPresent(chosen::add);
     larger().ifPresent(chosen::add);
-    Stream<Candidate> others =
-        bestOfEachUnit().stream().filter(candidate -> !chosen.contains(candidate));
-    (chosen.isEmpty() ? others.sorted(NEAREST) : others).forEach(chosen::add);
+    bestOfEachUnit().stream().filter(candidate -> !chosen.contains(candidate)).forEach(chosen::add);
     return chosen.stream()
         .limit(most)
-        .sorted(Comparator.comparing(Candidate::resin).thenComparingInt(candidates::indexOf))
+        .sorted(Comparator.comparing(Candidate::resin).thenComparingInt(candidates()::indexOf))
         .toList();
   }
 
@@ -150,64 +195,19 @@ public final class Comparison {
   }
 
   private Reason reasonFor(Candidate chosen) {
-    List<Candidate> others =
-        bestOfEachUnit().stream()
-            .filter(candidate -> candidate.feasible() && !recommends(candidate))
-            .toList();
-    if (others.isEmpty()) {
-      int compared = bestOfEachUnit().size();
-      return Reason.of(
-          compared == 1 ? Reason.Kind.ONLY_COMPARED : Reason.Kind.ONLY_FEASIBLE,
-          Figure.of(compared));
-    }
-    Money lead = others.get(0).life().total().minus(chosen.life().total());
-    Reason.Kind priced =
-        level(lead, chosen) ? Reason.Kind.LOWEST_COST_NARROWLY : Reason.Kind.LOWEST_COST;
-    return Reason.of(
-        chosen.offer().isUnpriced() ? Reason.Kind.LOWEST_RUNNING_COST : priced,
-        Figure.of(others.size() + 1),
-        Figure.of(chosen.life().years()),
-        Figure.about(chosen.life().total()),
-        Figure.about(lead),
-        Figure.of(others.get(0).softener().name()));
+    List<Candidate> units = bestOfEachUnit();
+    int fit = (int) units.stream().filter(Candidate::feasible).count();
+    return new Reasons(ranking, chosen).why(units.size(), fit, cheapestThatFits().orElseThrow());
   }
 
-  /** How another candidate differs from the recommended one; empty when there is none. */
+  /**
+   * How another candidate of this comparison differs from the recommended one, by the limit, the
+   * margin or the cost that decides between them; empty when there is none, or it is that one.
+   */
   public Optional<Reason> against(Candidate other) {
     return recommends(other)
         ? Optional.empty()
-        : recommended().map(chosen -> differs(chosen, other));
-  }
-
-  private static Reason differs(Candidate chosen, Candidate other) {
-    Optional<Finding> broken = other.broken().stream().findFirst();
-    if (broken.isPresent()) {
-      return Reason.breaksLimit(broken.get());
-    }
-    Money dearer = other.quote().total().minus(chosen.quote().total());
-    Money overYears = other.life().total().minus(chosen.life().total());
-    return Reason.of(
-        kind(dearer, level(overYears, chosen)),
-        Figure.about(dearer.abs()),
-        Figure.about(overYears),
-        Figure.of(chosen.life().years()),
-        Figure.days(other.design().schedule().expectedDays(), 0),
-        Figure.days(chosen.design().schedule().expectedDays(), 0));
-  }
-
-  private static boolean level(Money difference, Candidate chosen) {
-    Money limit = chosen.life().total().multipliedBy(LEVEL, RoundingMode.HALF_EVEN);
-    return difference.isLessThan(limit);
-  }
-
-  private static Reason.Kind kind(Money dearer, boolean level) {
-    if (dearer.isZero()) {
-      return Reason.Kind.SAME_TO_BUY;
-    }
-    if (dearer.isNegative()) {
-      return level ? Reason.Kind.CHEAPER_TO_BUY_THEN_LEVEL : Reason.Kind.CHEAPER_TO_BUY;
-    }
-    return level ? Reason.Kind.DEARER_TO_BUY_THEN_LEVEL : Reason.Kind.DEARER_TO_BUY;
+        : recommended().map(chosen -> new Reasons(ranking, chosen).against(other));
   }
 
   @Override
@@ -226,10 +226,10 @@ public final class Comparison {
   @Override
   public String toString() {
     return "Comparison of "
-        + candidates.size()
+        + candidates().size()
         + " candidates for "
         + home.site().id()
         + ", best first: "
-        + candidates;
+        + candidates();
   }
 }

@@ -21,8 +21,8 @@ import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 
 /**
- * A dealer's offers, the terms they are sold on, and the limits and rules they are judged by; it
- * compares them for a home.
+ * A dealer's offers, the terms they are sold on, and the limits, margins and rules they are judged
+ * by; it compares them for a home.
  *
  * <pre>{@code
  * PriceList prices = PriceList.builder(offers).terms(terms).build();
@@ -41,7 +41,9 @@ public final class PriceList {
     this.values = values;
   }
 
-  /** A price list with the usual terms, limits and rules. See {@link #builder} for errors. */
+  /**
+   * A price list with the usual terms, limits, margins and rules. See {@link #builder} for errors.
+   */
   public static PriceList of(List<Offer> offers) {
     return builder(offers).build();
   }
@@ -58,7 +60,7 @@ public final class PriceList {
 
   /** This price list, to be changed. */
   public Builder toBuilder() {
-    return new Builder(offers()).terms(terms()).limits(limits()).rules(rules());
+    return new Builder(offers()).terms(terms()).limits(limits()).margins(margins()).rules(rules());
   }
 
   /** What the dealer sells, in the order given. */
@@ -74,6 +76,11 @@ public final class PriceList {
   /** The dealer's limits. */
   public Limits limits() {
     return values.limits;
+  }
+
+  /** The dealer's margins. */
+  public Margins margins() {
+    return values.margins;
   }
 
   /** The rules that homes and candidates are looked at by. */
@@ -137,7 +144,10 @@ public final class PriceList {
     Quote quote = new Quote(offer, design.setup().control(), terms());
     YearlyCost yearly = YearlyCost.of(design, offer, tariff);
     return new Candidate(
-        design, rules().findings(design, limits()), quote, yearly, LifeCost.of(quote, yearly));
+        design,
+        rules().findings(design, limits()),
+        Served.of(design, margins(), limits()),
+        LifeCost.of(quote, yearly));
   }
 
   @Override
@@ -155,13 +165,15 @@ public final class PriceList {
     return values.toString().replaceFirst("Values", "PriceList");
   }
 
-  private record Values(List<Offer> offers, Terms terms, Limits limits, RuleBook rules) {}
+  private record Values(
+      List<Offer> offers, Terms terms, Limits limits, Margins margins, RuleBook rules) {}
 
   /** Collects a price list. */
   public static final class Builder {
     private final List<Offer> offers;
     private Terms terms = Terms.USUAL;
     private Limits limits = Limits.USUAL;
+    private Margins margins = Margins.USUAL;
     private RuleBook rules = RuleBook.USUAL;
 
     private Builder(List<Offer> offers) {
@@ -177,6 +189,12 @@ public final class PriceList {
     /** The dealer's limits; {@link Limits#USUAL} unless set. */
     public Builder limits(Limits limits) {
       this.limits = limits;
+      return this;
+    }
+
+    /** The dealer's margins; {@link Margins#USUAL} unless set. */
+    public Builder margins(Margins margins) {
+      this.margins = margins;
       return this;
     }
 
@@ -214,7 +232,7 @@ public final class PriceList {
                   + "; use one currency in a price list");
         }
       }
-      return new PriceList(byId, new Values(offers, terms, limits, rules));
+      return new PriceList(byId, new Values(offers, terms, limits, margins, rules));
     }
   }
 }

@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 public final class Reason {
   /** The sentences there are. */
   public enum Kind {
-    /** Lowest cost over the years among several units that keep every limit. */
+    /** It costs least over the years among several units that keep every limit. */
     LOWEST_COST,
     /** As above, but the next is practically level. */
     LOWEST_COST_NARROWLY,
@@ -23,16 +23,38 @@ public final class Reason {
     ONLY_FEASIBLE,
     /** No prices were entered, so only running costs decide. */
     LOWEST_RUNNING_COST,
+    /** The cheapest that fits breaks a margin, or misses it by more. */
+    KEEPS_MARGIN,
+    /** Level with the cheapest and costs less to buy. */
+    LEVEL_LOWER_PRICE,
+    /** Level with the cheapest and lets less hard water pass. */
+    LEVEL_LESS_HARD_WATER,
+    /** Level with the cheapest and takes less salt. */
+    LEVEL_LESS_SALT,
+    /** Level with the cheapest and takes less water. */
+    LEVEL_LESS_WATER,
+    /** Equal to the cheapest in all that counts; the order of names decides. */
+    LEVEL_FIRST_NAME,
+    /** Costs less over the years, but breaks a margin, or misses it by more. */
+    CHEAPER_BEYOND_MARGIN,
+    /** Costs as much or more over the years, and breaks a margin, or misses it by more. */
+    DEARER_BEYOND_MARGIN,
     /** Costs less to buy and more over the years. */
     CHEAPER_TO_BUY,
-    /** Costs less to buy and practically the same over the years. */
-    CHEAPER_TO_BUY_THEN_LEVEL,
-    /** Costs more to buy and practically the same over the years. */
-    DEARER_TO_BUY_THEN_LEVEL,
     /** Costs more to buy and more over the years. */
     DEARER_TO_BUY,
-    /** Costs the same to buy and more, or the same, over the years. */
+    /** Costs the same to buy and more over the years. */
     SAME_TO_BUY,
+    /** Level over the years, but costs more to buy. */
+    LEVEL_BUT_DEARER_TO_BUY,
+    /** Level over the years, but lets more hard water pass. */
+    LEVEL_BUT_MORE_HARD_WATER,
+    /** Level over the years, but takes more salt. */
+    LEVEL_BUT_MORE_SALT,
+    /** Level over the years, but takes more water. */
+    LEVEL_BUT_MORE_WATER,
+    /** Equal in all that counts; the order of names decides. */
+    LEVEL_BUT_LATER_NAME,
     /** Breaks a limit. */
     BREAKS_LIMIT
   }
@@ -44,11 +66,15 @@ public final class Reason {
   }
 
   static Reason of(Kind kind, Figure... figures) {
-    return new Reason(new Values(kind, List.of(figures), null));
+    return new Reason(new Values(kind, List.of(figures), null, null));
+  }
+
+  static Reason of(Kind kind, MarginCheck margin, Figure... figures) {
+    return new Reason(new Values(kind, List.of(figures), null, margin));
   }
 
   static Reason breaksLimit(Finding finding) {
-    return new Reason(new Values(Kind.BREAKS_LIMIT, List.of(), finding));
+    return new Reason(new Values(Kind.BREAKS_LIMIT, List.of(), finding, null));
   }
 
   /** Which sentence. */
@@ -66,6 +92,11 @@ public final class Reason {
     return Optional.ofNullable(values.because);
   }
 
+  /** The margin that decides, as the other candidate has it, when that is the reason. */
+  public Optional<MarginCheck> margin() {
+    return Optional.ofNullable(values.margin);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Reason reason && values.equals(reason.values);
@@ -81,5 +112,6 @@ public final class Reason {
     return values.toString().replaceFirst("Values", "Reason");
   }
 
-  private record Values(Kind kind, List<Figure> figures, @Nullable Finding because) {}
+  private record Values(
+      Kind kind, List<Figure> figures, @Nullable Finding because, @Nullable MarginCheck margin) {}
 }

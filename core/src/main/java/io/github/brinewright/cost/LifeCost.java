@@ -45,6 +45,16 @@ public final class LifeCost implements Explained {
     return new LifeCost(quote, yearly);
   }
 
+  /** The price. */
+  public Quote quote() {
+    return quote;
+  }
+
+  /** The first year. */
+  public YearlyCost yearly() {
+    return yearly;
+  }
+
   /** The years compared. */
   public int years() {
     return quote.terms().years();

@@ -175,6 +175,11 @@ public final class Sources {
   public static final Source PRESSURE_LIMIT =
       Source.fromMemory("pressure-limit", "International Plumbing Code 604.8: 80 psi");
 
+  /** Sustained flow through the area of a bed. */
+  public static final Source AREA_LOADING =
+      Source.published(
+          "area-loading", "Water Treatment Plant Design, ion exchange: sustained flow by area");
+
   /** When lean salt dosages work. */
   public static final Source TRADE_BOOKLET =
       Source.published(

@@ -1,5 +1,6 @@
 package io.github.brinewright.words;
 
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
@@ -25,6 +26,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -272,8 +274,19 @@ public final class Wording {
     String key = "reason." + reason.kind().name();
     return reason
         .because()
-        .map(broken -> Messages.fill(messages.get(key), List.of(finding(broken))))
+        .map(this::finding)
+        .or(() -> reason.margin().map(this::margin))
+        .map(cause -> Messages.fill(messages.get(key), with(cause, reason.figures())))
         .orElseGet(() -> fill(key, reason.figures()));
+  }
+
+  private List<String> with(String cause, List<Figure> figures) {
+    return Stream.concat(Stream.of(cause), figures.stream().map(this::figure)).toList();
+  }
+
+  /** How a candidate stands to a margin, as a sentence. */
+  public String margin(MarginCheck check) {
+    return text("margin." + check.margin().code(), check.value(), check.limit());
   }
 
   /** A step as a reader would redo it. */

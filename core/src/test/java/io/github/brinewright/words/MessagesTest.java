@@ -3,6 +3,9 @@ package io.github.brinewright.words;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.brinewright.comparison.Grade;
+import io.github.brinewright.comparison.Margin;
+import io.github.brinewright.comparison.Mark;
 import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.finding.Caution;
@@ -42,6 +45,7 @@ class MessagesTest {
               "step." + kind + ".result"));
     }
     Arrays.stream(Reason.Kind.values()).forEach(kind -> keys.add("reason." + kind));
+    Arrays.stream(Margin.values()).forEach(margin -> keys.add("margin." + margin.code()));
     Arrays.stream(Caution.values()).forEach(caution -> keys.add("caution." + caution));
 
     assertThat(keys).allSatisfy(key -> assertThat(messages.get(key)).isNotBlank());
@@ -50,7 +54,14 @@ class MessagesTest {
   @Test
   void everyTermHasItsName() {
     Wording words = Wording.of(Locale.US, UnitSystem.US);
-    Stream.of(Control.values(), Substance.values(), CostKind.values(), Standing.values())
+    Stream.<Enum<?>[]>of(
+            Control.values(),
+            Substance.values(),
+            CostKind.values(),
+            Standing.values(),
+            Margin.values(),
+            Grade.values(),
+            Mark.values())
         .flatMap(Arrays::stream)
         .forEach(term -> assertThat(words.term(term)).isNotBlank());
   }

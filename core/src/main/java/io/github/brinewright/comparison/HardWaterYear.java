@@ -1,0 +1,42 @@
+package io.github.brinewright.comparison;
+
+import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.UseBasis;
+import io.github.brinewright.quantity.CalendarYear;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.HardWater;
+import io.github.brinewright.simulation.HardWaterForecast;
+import io.github.brinewright.sizing.Design;
+
+/**
+ * Hard water of one bed in a mean year and beyond it.
+ *
+ * @param mean at the mean use as stated
+ * @param meanShare of a year's use; dimensionless
+ * @param highShare of a year's use at the mean that three of four such homes stay below
+ * @param runOutShare share of intervals that run out, over all such homes
+ */
+record HardWaterYear(HardWater mean, double meanShare, double highShare, double runOutShare) {
+  private static final double THREE_OF_FOUR = 0.75;
+
+  static HardWaterYear of(Design design) {
+    HomeLoad home = design.home();
+    HardWaterForecast forecast = HardWaterForecast.of(DemandModel.of(home));
+    UncertainMean uncertain =
+        home.use().expectedBasis() == UseBasis.BILL
+            ? UncertainMean.WITH_BILL
+            : UncertainMean.WITHOUT_BILL;
+    BedSettings bed = BedSettings.of(design);
+    double high = uncertain.quantile(THREE_OF_FOUR);
+    Volume year = home.softenedExpected().times(CalendarYear.DAYS);
+    HardWater mean = forecast.year(bed);
+    return new HardWaterYear(
+        mean,
+        mean.total().ratioTo(year),
+        forecast.yearAt(bed, high).total().ratioTo(year.times(high)),
+        forecast.meanYear(bed, uncertain).runOutShare());
+  }
+}
