@@ -22,6 +22,15 @@ public final class Sources {
           "Residential End Uses of Water: 37.2 n + 69.2 gal/day (1999), less 22 % by 2016"
               + " (WRF 4309b)");
 
+  /** How many of the people of a guest house are there on a mean day. */
+  public static final Source OCCUPANCY =
+      Source.commonPractice("occupancy", "more than 8 people: 0.6 of full occupancy on average");
+
+  /** Peak flow of a line of hot water alone. */
+  public static final Source HOT_PEAK =
+      Source.fromMemory(
+          "hot-peak", "International Plumbing Code: three quarters of the units, hot line alone");
+
   /** The home's own bill. */
   public static final Source WATER_BILL = Source.given("the home's winter water bill");
 
