@@ -14,9 +14,11 @@ import io.github.brinewright.demand.CompensatedHardness;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.demand.LikelyUse;
 import io.github.brinewright.demand.PeakFlow;
 import io.github.brinewright.demand.UncertainMean;
 import io.github.brinewright.demand.UseTotal;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
@@ -51,6 +53,8 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.ColdWater;
+import io.github.brinewright.softener.ColdWaterBasis;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.DosageCurveBasis;
 import io.github.brinewright.softener.RatedCapacityBasis;
@@ -90,7 +94,15 @@ class DocExamplesTest {
   private static final RatedCapacityBasis RATED =
       new RatedCapacityBasis(grains(32_000), Volume.ofCubicFeet(1), Regenerant.SODIUM_CHLORIDE);
   private static final BrineRefill REFILL =
-      new BrineRefill(RATED, FlowRate.ofGallonsPerMinute(0.5), Duration.ofSeconds(6));
+      new BrineRefill(
+          RATED,
+          FlowRate.ofGallonsPerMinute(0.5),
+          Duration.ofSeconds(6),
+          Temperature.ofFahrenheit(60));
+  private static final LikelyUse LIKELY =
+      new LikelyUse(USUAL, UncertainMean.WITHOUT_BILL, YearDays.ALWAYS_AT_HOME);
+  private static final LikelyUse LIKELY_BILLED =
+      new LikelyUse(USUAL, UncertainMean.WITH_BILL, YearDays.ALWAYS_AT_HOME);
   private static final Hardness COMPENSATED = gpg(22.4);
 
   /** Type and example, as the Javadoc has them, with what the code computes. */
@@ -138,23 +150,30 @@ class DocExamplesTest {
           entry("DailyVariation: 0.461 → 0.606", USUAL::meanExcess),
           entry("DailyVariation: 0.05 at 0.461 → 1.480", () -> USUAL.reserveForRisk(0.05)),
           entry(
-              "UncertainMean: 0.05 → 1.51 with a bill, 2.06 without",
-              () ->
-                  List.of(
-                      UncertainMean.WITH_BILL.reserveForRisk(USUAL, 0.05),
-                      UncertainMean.WITHOUT_BILL.reserveForRisk(USUAL, 0.05))),
-          entry(
               "UncertainMean: 0.75 at 0.457 → 1.22",
               () -> UncertainMean.WITHOUT_BILL.quantile(0.75)),
+          entry("LikelyUse: 1.59 → 0.89", () -> LIKELY.coverage(1.59)),
           entry(
-              "UncertainMean: 0.9, 1 day with a bill and 7 days without → 1.63 and 1.64",
+              "LikelyUse: 1 day and 0.9 → 1.63 with a bill and 1.85 without",
+              () -> List.of(LIKELY_BILLED.factor(1, 0.9), LIKELY.factor(1, 0.9))),
+          entry(
+              "LikelyUse: 0.05 → 1.51 with a bill, 2.06 without",
+              () -> List.of(LIKELY_BILLED.reserveForRisk(0.05), LIKELY.reserveForRisk(0.05))),
+          entry(
+              "LikelyUse: 0.75 → 1.22 without a bill, 1.06 with one",
+              () -> List.of(LIKELY.highMean(0.75), LIKELY_BILLED.highMean(0.75))),
+          entry(
+              "ColdWater: 45 °F → 0.875",
+              () -> ColdWater.USUAL.share(Temperature.ofFahrenheit(45))),
+          entry(
+              "ColdWaterBasis: a share of 0.875 of 17,781 grains → 15,558 grains",
+              () -> new ColdWaterBasis(onCurve(), 0.875).usable().grains()),
+          entry(
+              "Regenerant: potassium chloride at 10 °C → 2.60 lb",
               () ->
-                  List.of(
-                      UncertainMean.WITH_BILL.factor(USUAL, 1, 0.9),
-                      UncertainMean.WITHOUT_BILL.factor(USUAL, 7, 0.9))),
-          entry(
-              "UncertainMean: 6 mean days, 0.9 with a bill → 4 days",
-              () -> (double) UncertainMean.WITH_BILL.longestInterval(USUAL, 6, 0.9, 14)),
+                  Regenerant.POTASSIUM_CHLORIDE
+                      .dissolvedByOneGallon(Temperature.ofCelsius(10))
+                      .pounds()),
           entry(
               "UseTotal: mean 1, variance 0.2125, more than 1.5 → 0.137",
               () -> new UseTotal(1, 0.2125).beyond(1.5)),
@@ -232,15 +251,18 @@ class DocExamplesTest {
                       REFILL.saltGiven().pounds())),
           entry("ClockSchedule: 25,600 ÷ 5,040 = 5.08 → 5 days", DocExamplesTest::byClock),
           entry(
-              "MeteredSchedule: 25,600 − 5,040 grains at 22.4 gpg → 918 gal; at 141 gal a day a"
-                  + " delayed control waits 7.1 days",
+              "MeteredSchedule: 25,600 − 5,040 grains at 22.4 gpg → 918 gal",
               DocExamplesTest::byMeter),
           entry(
               "Reserve: 225 gal at 22.4 gpg → 5,040 grains",
               () -> Reserve.ofDay(Volume.ofGallons(225), COMPENSATED).held().grains()),
           entry(
-              "Reserve: 5 % at 100 gallons a day of 10 gpg, which vary as usual → 1,480 grains",
-              () -> Reserve.forRisk(0.05, USUAL, Volume.ofGallons(100), gpg(10)).held().grains()),
+              "Reserve: 5 % at 100 gallons a day of 10 gpg, which vary as usual and are known by a bill"
+                  + " → 1,508 grains",
+              () ->
+                  Reserve.forRisk(0.05, LIKELY_BILLED, Volume.ofGallons(100), gpg(10))
+                      .held()
+                      .grains()),
           entry(
               "WeekdayClock: 3 days → Monday, Wednesday, Friday",
               () -> WeekdayClock.forGap(3).days()),
@@ -288,30 +310,32 @@ class DocExamplesTest {
     return money.getAmount().doubleValue();
   }
 
+  private static DosageCurveBasis onCurve() {
+    return new DosageCurveBasis(
+        ShippedResins.STANDARD_GEL,
+        Volume.ofCubicFeet(1),
+        SaltDosage.ofPoundsPerCubicFoot(6),
+        0.9,
+        Regenerant.SODIUM_CHLORIDE);
+  }
+
   private static List<Double> byCurve() {
-    DosageCurveBasis basis =
-        new DosageCurveBasis(
-            ShippedResins.STANDARD_GEL,
-            Volume.ofCubicFeet(1),
-            SaltDosage.ofPoundsPerCubicFoot(6),
-            0.9,
-            Regenerant.SODIUM_CHLORIDE);
+    DosageCurveBasis basis = onCurve();
     return List.of(basis.usable().grains(), basis.saltPerRegeneration().pounds());
   }
 
   private static List<Double> byClock() {
-    ClockSchedule clock = new ClockSchedule(grains(25_600), grains(5_040), grains(3_000), USUAL);
+    ClockSchedule clock =
+        new ClockSchedule(grains(25_600), grains(5_040), grains(3_000), LIKELY.factors(14, 0.9));
     return List.of(clock.exactDays(), (double) clock.setDays());
   }
 
   private static List<Double> byMeter() {
-    Volume expected = Volume.ofGallons(141);
     MeteredSchedule meter =
         MeteredSchedule.of(Control.METERED_AT_NIGHT, grains(25_600))
             .reserve(Reserve.ofDay(Volume.ofGallons(225), COMPENSATED))
-            .serving(COMPENSATED, Volume.ofGallons(225), expected);
-    return List.of(
-        meter.setVolume().orElseThrow().gallons(), expected.gallons(), meter.expectedDays());
+            .serving(COMPENSATED, Volume.ofGallons(225));
+    return List.of(meter.setVolume().orElseThrow().gallons());
   }
 
   private static Design design(double hardness, int people) {

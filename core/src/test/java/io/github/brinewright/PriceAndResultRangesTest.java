@@ -20,6 +20,7 @@ import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.finding.OwnRule;
 import io.github.brinewright.finding.Rule;
@@ -236,7 +237,8 @@ class PriceAndResultRangesTest {
   }
 
   private static DemandModel demand(double mean, int away, int guests, double factor) {
-    return new DemandModel(Volume.ofGallons(mean), DailyVariation.NONE, away, guests, factor);
+    return new DemandModel(
+        Volume.ofGallons(mean), DailyVariation.NONE, new YearDays(away, guests, factor));
   }
 
   private static YearSimulation years(int count) {
@@ -311,10 +313,12 @@ class PriceAndResultRangesTest {
           "HardWater",
           "HomeRule",
           "Kind",
+          "OwnReason",
           "Point",
           "PriceList",
           "Quote",
           "Reason",
+          "ReasonRule",
           "Revision",
           "Rule",
           "RuleBook",
@@ -324,6 +328,9 @@ class PriceAndResultRangesTest {
           "Subject",
           "TypicalYear",
           "Undominated",
+          "Verdict",
+          "VerdictKind",
+          "VerdictRule",
           "WhatIf",
           "YearlyCost");
 

@@ -8,11 +8,14 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.demand.LikelyUse;
 import io.github.brinewright.demand.UncertainMean;
 import io.github.brinewright.demand.UseTotal;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Customer;
 import io.github.brinewright.home.Fixture;
@@ -63,6 +66,8 @@ import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.CapacityCurve;
+import io.github.brinewright.softener.ColdWater;
+import io.github.brinewright.softener.ColdWaterBasis;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.softener.DosageCurveBasis;
@@ -92,6 +97,7 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Consumer;
@@ -104,6 +110,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Every type refuses what lies just outside its range, and accepts what lies just inside. */
 class RangesTest {
   private static final double NUDGE = 1e-9;
+  private static final LikelyUse LIKELY =
+      new LikelyUse(DailyVariation.USUAL, UncertainMean.WITHOUT_BILL, YearDays.ALWAYS_AT_HOME);
   private static final RatedCapacityBasis RATED =
       new RatedCapacityBasis(
           HardnessAmount.ofGrains(32_000), Volume.ofCubicFeet(1), Regenerant.SODIUM_CHLORIDE);
@@ -507,14 +515,29 @@ class RangesTest {
 
   private static void uncertainUse() {
     Class<?> type = UncertainMean.class;
-    UncertainMean billed = UncertainMean.WITH_BILL;
     DailyVariation usual = DailyVariation.USUAL;
     number(
         type, "coefficient of variation of the mean use", Bounds.of(0.0, 1.0), UncertainMean::new);
-    number(type, "share of cases", Bounds.of(0.01, 0.999), v -> billed.factor(usual, 1, v));
-    whole(type, "days together", Bounds.of(1, 365), v -> billed.factor(usual, v, 0.9));
+    Class<?> likely = LikelyUse.class;
+    number(likely, "share of cases", LikelyUse.SHARE, v -> LIKELY.factor(1, v));
+    whole(likely, "days together", LikelyUse.DAYS_TOGETHER, v -> LIKELY.factor(v, 0.9));
+    whole(likely, "days together", LikelyUse.DAYS_TOGETHER, v -> LIKELY.factors(v, 0.9));
+    number(likely, "risk of running out", DailyVariation.RISK, LIKELY::reserveForRisk);
+    Class<?> days = YearDays.class;
+    whole(days, "days away", YearDays.STRETCH, v -> new YearDays(v, 0, 1));
+    whole(days, "days with guests", YearDays.STRETCH, v -> new YearDays(0, v, 1));
+    number(days, "guest factor", YearDays.GUEST_FACTOR, v -> new YearDays(0, 0, v));
+    Household three = Household.of(3).build();
     number(
-        type, "risk of running out", Bounds.of(0.0001, 0.5), v -> billed.reserveForRisk(usual, v));
+        DailyUse.class,
+        "share of days",
+        LikelyUse.SHARE,
+        v -> new DailyUse(three, usual, OptionalDouble.of(v)));
+    number(
+        HomeLoad.class,
+        "share of days",
+        LikelyUse.SHARE,
+        v -> HomeLoad.coveringShare(site("h").build(), v));
     number(
         UncertainMean.Draw.class,
         "weight of a home",
@@ -642,14 +665,19 @@ class RangesTest {
         BrineRefill.class,
         "refill rate",
         Softener.REFILL_RATE,
-        v -> new BrineRefill(RATED, v, TENTH));
-    steps(BrineRefill.class, v -> new BrineRefill(RATED, HALF, v));
-    DailyVariation usual = DailyVariation.USUAL;
+        v -> new BrineRefill(RATED, v, TENTH, WARM));
+    steps(BrineRefill.class, v -> new BrineRefill(RATED, HALF, v, WARM));
     DoubleFunction<HardnessAmount> grains = HardnessAmount::ofGrains;
     Class<?> clock = ClockSchedule.class;
-    positive(clock, "usable capacity", grains, v -> new ClockSchedule(v, GRAINS, GRAINS, usual));
-    positive(clock, "daily load", grains, v -> new ClockSchedule(GRAINS, v, GRAINS, usual));
-    positive(clock, "expected load", grains, v -> new ClockSchedule(GRAINS, GRAINS, v, usual));
+    List<Double> factors = List.of(1.63);
+    positive(clock, "usable capacity", grains, v -> new ClockSchedule(v, GRAINS, GRAINS, factors));
+    positive(clock, "daily load", grains, v -> new ClockSchedule(GRAINS, v, GRAINS, factors));
+    positive(clock, "mean load", grains, v -> new ClockSchedule(GRAINS, GRAINS, v, factors));
+    whole(
+        clock,
+        "longest interval in days",
+        Bounds.of(1, 14),
+        v -> new ClockSchedule(GRAINS, GRAINS, GRAINS, Collections.nCopies(v, 1.5)));
     Class<?> meter = MeteredSchedule.class;
     DoubleFunction<Hardness> gpg = Hardness::ofGrainsPerGallon;
     DoubleFunction<Volume> gallons = Volume::ofGallons;
@@ -657,10 +685,14 @@ class RangesTest {
         meter,
         "usable capacity",
         grains,
-        v -> MeteredSchedule.of(Control.METERED_AT_ONCE, v).serving(GPG, GALLONS, GALLONS));
-    positive(meter, "compensated hardness", gpg, v -> metered().serving(v, GALLONS, GALLONS));
-    positive(meter, "design use", gallons, v -> metered().serving(GPG, v, GALLONS));
-    positive(meter, "expected use", gallons, v -> metered().serving(GPG, GALLONS, v));
+        v -> MeteredSchedule.of(Control.METERED_AT_ONCE, v).serving(GPG, GALLONS));
+    positive(meter, "compensated hardness", gpg, v -> metered().serving(v, GALLONS));
+    positive(meter, "design use", gallons, v -> metered().serving(GPG, v));
+    whole(
+        meter,
+        "longest interval in days",
+        MeteredSchedule.LONGEST,
+        v -> metered().longestDays(v).serving(GPG, GALLONS));
     add(
         meter,
         "CLOCK",
@@ -670,14 +702,14 @@ class RangesTest {
         v -> MeteredSchedule.of(v, GRAINS));
     positive(Reserve.class, "design use", gallons, v -> Reserve.ofDay(v, GPG));
     positive(Reserve.class, "compensated hardness", gpg, v -> Reserve.ofDay(GALLONS, v));
-    positive(Reserve.class, "expected use", gallons, v -> Reserve.forRisk(0.05, usual, v, GPG));
+    positive(Reserve.class, "expected use", gallons, v -> Reserve.forRisk(0.05, LIKELY, v, GPG));
     positive(
-        Reserve.class, "compensated hardness", gpg, v -> Reserve.forRisk(0.05, usual, GALLONS, v));
+        Reserve.class, "compensated hardness", gpg, v -> Reserve.forRisk(0.05, LIKELY, GALLONS, v));
     number(
         Reserve.class,
         "risk of running out",
         DailyVariation.RISK,
-        v -> Reserve.forRisk(v, usual, GALLONS, GPG));
+        v -> Reserve.forRisk(v, LIKELY, GALLONS, GPG));
     whole(WeekdayClock.class, "longest gap", WeekdayClock.GAP, WeekdayClock::forGap);
     some(WeekdayClock.class, "weekdays", DayOfWeek.MONDAY, v -> new WeekdayClock(Set.copyOf(v)));
     DoubleFunction<FlowRate> gpm = FlowRate::ofGallonsPerMinute;
@@ -696,7 +728,7 @@ class RangesTest {
         Duration.ZERO,
         "more than zero",
         v -> new CycleStep(kind, v, HALF));
-    BrineRefill refill = new BrineRefill(RATED, HALF, TENTH);
+    BrineRefill refill = new BrineRefill(RATED, HALF, TENTH, WARM);
     positive(
         Cycle.class, "resin volume", gallons, v -> new Cycle(CyclePlan.EVERYDAY, v, HALF, refill));
     positive(
@@ -713,6 +745,12 @@ class RangesTest {
   private static void sizingAndTrace() {
     HomeLoad load = new HomeLoad(site("h").build());
     number(Sizer.class, "risk of running out", DailyVariation.RISK, v -> new Sizer(load, v));
+    number(ColdWater.class, "share of the capacity at 40 °F", ColdWater.AT_FORTY, ColdWater::new);
+    number(
+        ColdWaterBasis.class,
+        "share of the capacity in cold water",
+        ColdWaterBasis.SHARE,
+        v -> new ColdWaterBasis(RATED, v));
     Softener unit = bed().build();
     ENDS.add(
         new End(

@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
+import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
@@ -33,6 +34,7 @@ public final class Comparison {
   private final PriceList priceList;
   private final HomeLoad home;
   private final Tariff tariff;
+  private final Verdict verdict;
   private final List<Finding> homeFindings;
   private final Ranking ranking;
 
@@ -40,6 +42,7 @@ public final class Comparison {
     this.priceList = priceList;
     this.home = home;
     this.tariff = tariff;
+    verdict = priceList.rules().verdict(home);
     homeFindings = priceList.rules().findings(home);
     ranking = Ranking.of(candidates.stream().distinct().toList());
   }
@@ -59,7 +62,12 @@ public final class Comparison {
     return tariff;
   }
 
-  /** What was found in the water and the home, the gravest first. */
+  /** What is to be said of the home before any softener is named, by the dealer's rules. */
+  public Verdict verdict() {
+    return verdict;
+  }
+
+  /** What else was found in the water and the home, the gravest first. */
   public List<Finding> homeFindings() {
     return homeFindings;
   }

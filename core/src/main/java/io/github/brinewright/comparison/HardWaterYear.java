@@ -1,14 +1,8 @@
 package io.github.brinewright.comparison;
 
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.demand.UncertainMean;
-import io.github.brinewright.demand.UseBasis;
-import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.simulation.BedSettings;
-import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.HardWater;
-import io.github.brinewright.simulation.HardWaterForecast;
 import io.github.brinewright.sizing.Design;
 
 /**
@@ -24,19 +18,13 @@ record HardWaterYear(HardWater mean, double meanShare, double highShare, double 
 
   static HardWaterYear of(Design design) {
     HomeLoad home = design.home();
-    HardWaterForecast forecast = HardWaterForecast.of(DemandModel.of(home));
-    UncertainMean uncertain =
-        home.use().expectedBasis() == UseBasis.BILL
-            ? UncertainMean.WITH_BILL
-            : UncertainMean.WITHOUT_BILL;
-    BedSettings bed = BedSettings.of(design);
-    double high = uncertain.quantile(THREE_OF_FOUR);
-    Volume year = home.softenedExpected().times(CalendarYear.DAYS);
-    HardWater mean = forecast.year(bed);
+    double high = home.use().likely().highMean(THREE_OF_FOUR);
+    Volume year = home.softenedYear();
+    HardWater mean = design.hardWater().orElseThrow();
     return new HardWaterYear(
         mean,
         mean.total().ratioTo(year),
-        forecast.yearAt(bed, high).total().ratioTo(year.times(high)),
-        forecast.meanYear(bed, uncertain).runOutShare());
+        design.hardWaterHigh().orElseThrow().total().ratioTo(year.times(high)),
+        design.runOutShare().orElseThrow());
   }
 }

@@ -49,7 +49,7 @@ final class MarginChecks {
   }
 
   private void intervals() {
-    days(Margin.INTERVAL_MEAN, design.schedule().expectedDays(), margins.meanDays());
+    days(Margin.INTERVAL_MEAN, design.year().orElseThrow().daysBetween(), margins.meanDays());
     days(Margin.INTERVAL_DESIGN, design.schedule().designDays(), margins.designDays());
   }
 
@@ -131,7 +131,7 @@ final class MarginChecks {
   }
 
   private void dosage() {
-    WaterAnalysis water = design.home().site().water();
+    WaterAnalysis water = design.home().site().softenedWater();
     boolean harsh =
         water.foundOrNone(Substance.IRON).milligramsPerLitre() >= MUCH_IRON
             || water.foundOrNone(Substance.TOTAL_DISSOLVED_SOLIDS).milligramsPerLitre()
@@ -140,7 +140,7 @@ final class MarginChecks {
       checks.add(
           MarginCheck.of(
               Margin.LEAN_DOSAGE,
-              Candidate.dosage(design.basis()).poundsPerCubicFoot(),
+              Candidate.dosage(design.setup().basis()).poundsPerCubicFoot(),
               margins.leanDosage().poundsPerCubicFoot(),
               value -> Figure.of(SaltDosage.ofPoundsPerCubicFoot(value))));
     }

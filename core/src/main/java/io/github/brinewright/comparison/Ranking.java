@@ -149,11 +149,11 @@ final class Ranking {
   }
 
   static Mass yearlySalt(Candidate candidate) {
-    return candidate.design().year().salt();
+    return candidate.design().year().orElseThrow().salt();
   }
 
   static Volume yearlyWater(Candidate candidate) {
-    return candidate.design().year().water();
+    return candidate.design().year().orElseThrow().water();
   }
 
   /** Names the setting, so that no two are alike. */

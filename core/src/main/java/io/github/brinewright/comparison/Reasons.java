@@ -153,8 +153,8 @@ final class Reasons {
       Figure.about(Ranking.price(other).minus(Ranking.price(chosen)).abs()),
       Figure.about(overYears),
       Figure.of(chosen.life().years()),
-      Figure.days(other.design().schedule().expectedDays(), 1),
-      Figure.days(chosen.design().schedule().expectedDays(), 1)
+      Figure.days(other.design().year().orElseThrow().daysBetween(), 1),
+      Figure.days(chosen.design().year().orElseThrow().daysBetween(), 1)
     };
   }
 }

@@ -1,7 +1,9 @@
 package io.github.brinewright.cost;
 
+import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
@@ -36,10 +38,11 @@ public final class YearlyCost implements Explained {
     this.offer = offer;
     this.tariff = tariff;
     Volume use = design.home().yearlyUse();
-    exact.put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), design.year().salt()));
+    exact.put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), salt()));
     exact.put(CostKind.WATER, tariff.waterCost(use, drain()));
     exact.put(CostKind.SEWER, tariff.sewerCost(use, drain()));
-    exact.put(CostKind.ELECTRICITY, tariff.energyCost(design.year().electricity()));
+    exact.put(
+        CostKind.ELECTRICITY, tariff.energyCost(design.softener().standby().throughoutYear()));
     exact.put(CostKind.SERVICE, offer.yearlyService().toBigMoney());
     exact.forEach((kind, cost) -> lines.put(kind, cost.toMoney(RoundingMode.HALF_EVEN)));
   }
@@ -88,13 +91,20 @@ public final class YearlyCost implements Explained {
   }
 
   private Volume drain() {
-    return design.year().water();
+    return design.year().map(YearlyUse::water).orElse(Volume.ofGallons(0));
+  }
+
+  private Mass salt() {
+    return design.year().map(YearlyUse::salt).orElse(Mass.ofPounds(0));
   }
 
   @Override
   public List<Step> steps() {
-    Figure salt = Figure.of(design.year().salt(), 1);
-    Figure electricity = Figure.of(design.year().electricity(), 1);
+    if (!design.feasible()) {
+      return List.of();
+    }
+    Figure salt = Figure.of(salt(), 1);
+    Figure electricity = Figure.of(design.softener().standby().throughoutYear(), 1);
     List<Step> steps = new ArrayList<>();
     steps.add(
         step(
@@ -134,7 +144,11 @@ public final class YearlyCost implements Explained {
 
   private List<Object> inputs() {
     return List.of(
-        design.home().site(), design.setup(), design.year().regenerations(), offer, tariff);
+        design.home().site(),
+        design.setup(),
+        design.year().map(YearlyUse::regenerations),
+        offer,
+        tariff);
   }
 
   @Override

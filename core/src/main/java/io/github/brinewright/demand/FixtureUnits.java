@@ -20,12 +20,12 @@ public final class FixtureUnits {
   public static final Bounds<Double> UNITS = Bounds.of(1.0, 200.0);
 
   private static final double[] ROWS = {
-    1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 14, 15, 16, 18, 19, 20, 25, 30, 40, 45, 50, 70, 80, 100,
-    120, 160, 180, 200
+    1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 25, 30, 35, 40, 45, 50,
+    60, 70, 80, 90, 100, 120, 140, 160, 180, 200
   };
   private static final double[] GPM = {
-    3, 5, 6.5, 8, 9.4, 10.7, 11.8, 12.8, 13.7, 14.6, 15.4, 16.5, 17, 17.5, 18, 18.8, 19.2, 19.6,
-    21.5, 23.3, 26.3, 27.7, 29.1, 35, 38, 43.5, 48, 57, 61, 65
+    3, 5, 6.5, 8, 9.4, 10.7, 11.8, 12.8, 13.7, 14.6, 15.4, 16, 16.5, 17, 17.5, 18, 18.4, 18.8, 19.2,
+    19.6, 21.5, 23.3, 24.9, 26.3, 27.7, 29.1, 32, 35, 38, 41, 43.5, 48, 52.5, 57, 61, 65
   };
 
   /** Two rows of the table and what lies between them. */
@@ -58,8 +58,12 @@ public final class FixtureUnits {
 
   /** The flow for a number of fixture units, and how it was found. */
   static Worked<FlowRate> worked(double units) {
-    return Worked.of(
-        StepKind.PEAK_BY_FIXTURES, Sources.FIXTURE_UNITS, around(units), units, Between::flow);
+    return worked(StepKind.PEAK_BY_FIXTURES, units);
+  }
+
+  /** The same as a step of another kind. */
+  static Worked<FlowRate> worked(StepKind kind, double units) {
+    return Worked.of(kind, Sources.FIXTURE_UNITS, around(units), units, Between::flow);
   }
 
   private static Between around(double units) {

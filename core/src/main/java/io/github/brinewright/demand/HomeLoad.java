@@ -1,6 +1,8 @@
 package io.github.brinewright.demand;
 
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
@@ -14,6 +16,7 @@ import io.github.brinewright.trace.StepKind;
 import io.github.brinewright.trace.Worked;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * What a home asks of any softener, worked out once for all candidates.
@@ -24,6 +27,8 @@ import java.util.List;
 public final class HomeLoad implements Explained {
   /** Reckoned with where the water's temperature was not measured: common practice. */
   public static final Temperature USUAL_TEMPERATURE = Temperature.ofFahrenheit(50);
+
+  private static final OptionalDouble USUAL_RULE = OptionalDouble.empty();
 
   private final Site site;
   private final DailyVariation variation;
@@ -42,13 +47,18 @@ public final class HomeLoad implements Explained {
   /**
    * Works out the load of a home.
    *
-   * @param variation how the use of its days strays about the mean
+   * @param variation how the use of a household's days strays about the mean; with more than 8
+   *     people their coming and going is added
    */
   public HomeLoad(Site site, DailyVariation variation) {
+    this(site, variation, USUAL_RULE);
+  }
+
+  private HomeLoad(Site site, DailyVariation variation, OptionalDouble designShare) {
     this.site = site;
-    this.variation = variation;
-    hardness = new CompensatedHardness(site.water(), site.allowances());
-    use = new DailyUse(site.household());
+    this.variation = Lodging.variation(variation, site.household().people());
+    hardness = new CompensatedHardness(water(), site.allowances());
+    use = new DailyUse(site.household(), this.variation, designShare);
     softenedDesign = softened(StepKind.SOFTENED_DESIGN, use.design());
     softenedExpected = softened(StepKind.SOFTENED_EXPECTED, use.expected());
     dailyLoad =
@@ -58,7 +68,22 @@ public final class HomeLoad implements Explained {
             softenedDesign(),
             compensatedHardness(),
             (volume, compensated) -> compensated.in(volume));
-    peak = new PeakFlow(site.household());
+    peak = new PeakFlow(site.household(), blend());
+  }
+
+  /**
+   * The load of a home that is sized on the day which a share of its days stay below, instead of
+   * the usual rule.
+   *
+   * @param share 0.5 to 0.99; dimensionless
+   * @throws IllegalArgumentException outside that range
+   */
+  public static HomeLoad coveringShare(Site site, double share) {
+    return new HomeLoad(site, DailyVariation.USUAL, OptionalDouble.of(share));
+  }
+
+  private WaterAnalysis water() {
+    return site.softenedWater();
   }
 
   private Worked<Volume> softened(StepKind kind, Volume daily) {
@@ -67,7 +92,7 @@ public final class HomeLoad implements Explained {
         Sources.HOT_SHARE,
         daily,
         site.household().softened().share(),
-        site.water().hardness(),
+        water().hardness(),
         site.target(),
         (volume, share, raw, target) -> volume.times(share * blend(raw, target)));
   }
@@ -101,11 +126,16 @@ public final class HomeLoad implements Explained {
    * 1, dimensionless.
    */
   public double blend() {
-    return blend(site.water().hardness(), site.target());
+    return blend(water().hardness(), site.target());
+  }
+
+  /** Share of the daily use that passes the bed; above 0 to 1, dimensionless. */
+  public double softenedShare() {
+    return site.household().softened().share() * blend();
   }
 
   private boolean softenedInPart() {
-    return site.household().softened().share() * blend() < 1;
+    return softenedShare() < 1;
   }
 
   /** Water through the bed on the design day. */
@@ -113,14 +143,26 @@ public final class HomeLoad implements Explained {
     return softenedDesign.value();
   }
 
-  /** Water through the bed on an average day. */
+  /** Water through the bed on an average day at home, without guests. */
   public Volume softenedExpected() {
     return softenedExpected.value();
   }
 
   /** Hardness that the household gets rid of. */
   public Hardness removed() {
-    return site.water().hardness().minus(site.target());
+    return water().hardness().minus(site.target());
+  }
+
+  /**
+   * Hardness that the cold water at the kitchen tap gets rid of; none where hot water alone is
+   * softened.
+   */
+  public Hardness removedFromColdWater() {
+    return hotWaterOnly() ? Hardness.ofGrainsPerGallon(0) : removed();
+  }
+
+  private boolean hotWaterOnly() {
+    return site.household().softened() == SoftenedShare.HOT_WATER;
   }
 
   /** Load of the design day. */
@@ -133,14 +175,24 @@ public final class HomeLoad implements Explained {
     return compensatedHardness().in(softenedExpected());
   }
 
-  /** Expected use of a year. */
+  /** Use of a year of the whole home, with guests and days away. */
   public Volume yearlyUse() {
-    return use.expected().times(CalendarYear.DAYS);
+    return use.meanOfYear().times(CalendarYear.DAYS);
   }
 
-  /** Peak flow of the home, all of which the bed must be able to pass. */
+  /** Water through the bed in a year, with guests and days away. */
+  public Volume softenedYear() {
+    return yearlyUse().times(softenedShare());
+  }
+
+  /** Peak flow of the home. */
   public FlowRate peakFlow() {
     return peak.value();
+  }
+
+  /** The part of the peak flow that passes the bed. */
+  public FlowRate peakThroughBed() {
+    return peak.throughBed();
   }
 
   /** How the peak flow was found. */
@@ -150,7 +202,7 @@ public final class HomeLoad implements Explained {
 
   /** Temperature measured, or else the usual one; 33 to 120 °F. */
   public Temperature temperature() {
-    return site.water().temperature().orElse(USUAL_TEMPERATURE);
+    return water().temperature().orElse(USUAL_TEMPERATURE);
   }
 
   @Override

@@ -4,7 +4,6 @@ import io.github.brinewright.quantity.Require;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -25,8 +24,6 @@ public record UncertainMean(double coefficient) {
 
   private static final double STEP = 0.5;
   private static final int STEPS = 9;
-  private static final double HIGHEST = 100;
-  private static final int YEAR = 365;
 
   /**
    * A home out of all.
@@ -90,66 +87,5 @@ public record UncertainMean(double coefficient) {
   public double quantile(double share) {
     Require.between("share of homes", share, 1e-5, 1 - 1e-5);
     return multiple(new NormalDistribution(null, 0, 1).inverseCumulativeProbability(share));
-  }
-
-  /**
-   * How many times the stated mean a bed must hold for each of some days, so that their use stays
-   * within it in a share of cases, over all homes. Example: 0.9, 1 day with a bill and 7 days
-   * without → 1.63 and 1.64. Source: gamma sum of the days, lognormal spread of the homes; own
-   * computation.
-   *
-   * @param days 1 to 365
-   * @param share 0.01 to 0.999
-   * @throws IllegalArgumentException outside these ranges
-   */
-  public double factor(DailyVariation variation, int days, double share) {
-    Require.between("days together", days, 1, YEAR);
-    requireShare(share);
-    return new BrentSolver(1e-9)
-        .solve(500, factor -> 1 - share - beyond(variation, days, days * factor), 0, HIGHEST);
-  }
-
-  /**
-   * The longest interval whose use stays within what a bed holds in a share of cases, over all
-   * homes; 0 when not even one day's does. Example: 6 mean days, 0.9 with a bill → 4 days.
-   *
-   * @param holds what the bed holds, in stated mean days; 0 to 1,000,000
-   * @param share 0.01 to 0.999
-   * @param most days to try, 1 to 365
-   * @throws IllegalArgumentException outside these ranges
-   */
-  public int longestInterval(DailyVariation variation, double holds, double share, int most) {
-    Require.between("mean days that the bed holds", holds, 0, 1e6);
-    Require.between("most days of an interval", most, 1, YEAR);
-    requireShare(share);
-    int days = 0;
-    while (days < most && beyond(variation, days + 1, holds) <= 1 - share) {
-      days++;
-    }
-    return days;
-  }
-
-  private static void requireShare(double share) {
-    Require.between("share of cases", share, 0.01, 0.999);
-  }
-
-  private double beyond(DailyVariation variation, int days, double holds) {
-    return mean(multiple -> variation.totalBeyond(days, holds / multiple));
-  }
-
-  /**
-   * The reserve, in stated mean days, that is not enough in a chosen share of all these homes'
-   * regenerations; a home that uses more regenerates more often and counts the more. Example: 0.05
-   * → 1.51 with a bill, 2.06 without. Source: renewal theory, the stationary excess (Cox, 1962);
-   * own computation.
-   *
-   * @param risk 0.0001 to 0.5
-   * @throws IllegalArgumentException outside that range
-   */
-  public double reserveForRisk(DailyVariation variation, double risk) {
-    Require.between("risk of running out", risk, 0.0001, 0.5);
-    return new BrentSolver(1e-9)
-        .solve(
-            500, reserve -> mean(m -> m * variation.excessBeyond(reserve / m)) - risk, 0, HIGHEST);
   }
 }

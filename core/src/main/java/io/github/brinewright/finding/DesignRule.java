@@ -19,6 +19,7 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
@@ -91,10 +92,11 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       NOTE,
       Sources.WATERSENSE,
       (design, limits) ->
-          Rule.when(
-              design.schedule().feasible() && design.year().water().gallons() > 10_000,
-              Figure.of(design.year().water()),
-              Figure.of(Volume.ofGallons(10_000)))),
+          design
+              .year()
+              .map(YearlyUse::water)
+              .filter(water -> water.gallons() > 10_000)
+              .map(water -> List.of(Figure.of(water), Figure.of(Volume.ofGallons(10_000))))),
   /**
    * More often than one sewerage district asks of homes on its sewers: see {@link Sources#MMSD}.
    */
@@ -120,7 +122,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       Sources.CLOCK_DAYS,
       (design, limits) ->
           Rule.when(
-              design.schedule().expectedDays() >= Schedule.LONGEST_DAYS,
+              design.year().map(YearlyUse::daysBetween).orElse(0.0) >= Schedule.LONGEST_DAYS - 1e-9,
               Figure.days(Schedule.LONGEST_DAYS, 0))),
   /** The volume of the bed is only guessed from its rating. */
   RESIN_VOLUME_ASSUMED(

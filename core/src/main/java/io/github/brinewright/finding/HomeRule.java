@@ -5,13 +5,14 @@ import static io.github.brinewright.finding.Severity.NOTE;
 
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.UseBasis;
-import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.HardnessClass;
+import io.github.brinewright.home.HardnessMethod;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.Supply;
 import io.github.brinewright.home.WaterAnalysis;
-import io.github.brinewright.home.WaterSource;
-import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
@@ -19,47 +20,95 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What to look for in the water and the home, whatever the candidate. */
+/**
+ * What else to look for in the water and the home, whatever the candidate: what decides on the
+ * verdict is a {@link VerdictRule}. The raw water, unless said otherwise.
+ */
 public enum HomeRule implements Rule<HomeLoad> {
-  /** A test found bacteria. */
-  BACTERIA_FOUND(
+  /** Iron above the 0.3 mg/L that stains, outside Canada. */
+  IRON_STAINS(
+      NOTE,
+      Sources.SECONDARY_LIMITS,
+      home ->
+          canada(home) ? Optional.empty() : above(home, Substance.IRON, WaterFacts.STAINING_IRON)),
+  /** Iron above 0.1 mg/L in Canada. */
+  IRON_ABOVE_OBJECTIVE(
+      CAUTION,
+      Sources.HEALTH_CANADA_IRON,
+      home -> canada(home) ? above(home, Substance.IRON, 0.1) : Optional.empty()),
+  /** Iron above 0.3 mg/L in soft water, which asks for no softener. */
+  IRON_FILTER_ENOUGH(
       CAUTION,
       Sources.COMMON_PRACTICE,
-      home -> Rule.when(water(home).bacteria() == BacteriaResult.FOUND)),
-  /** A private well was not tested for bacteria. */
-  BACTERIA_NOT_TESTED(
-      CAUTION,
-      Sources.COMMON_PRACTICE,
-      home -> Rule.when(well(home) && water(home).bacteria() == BacteriaResult.NOT_DONE)),
-  /** Iron above 5 mg/L, more than a bed should take. */
-  IRON_ABOVE_BED(CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.IRON, 5)),
-  /** More than 0.3 mg/L of the iron is rust particles already. */
-  IRON_OXIDISED(CAUTION, Sources.COMMON_PRACTICE, HomeRule::oxidisedIron),
-  /** Iron above the 0.3 mg/L that stains. */
-  IRON_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.IRON, 0.3)),
-  /** A private well was not tested for iron. */
-  IRON_NOT_TESTED(CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.IRON)),
+      home ->
+          applies(VerdictRule.HARDNESS_SOFT, home)
+              ? above(home, Substance.IRON, WaterFacts.STAINING_IRON)
+              : Optional.empty()),
   /** Manganese above the 0.05 mg/L that stains. */
   MANGANESE_STAINS(NOTE, Sources.SECONDARY_LIMITS, home -> above(home, Substance.MANGANESE, 0.05)),
-  /** A private well was not tested for manganese. */
-  MANGANESE_NOT_TESTED(
-      CAUTION, Sources.COMMON_PRACTICE, home -> untestedWell(home, Substance.MANGANESE)),
-  /** Any hydrogen sulfide. */
-  HYDROGEN_SULFIDE_PRESENT(
-      CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.HYDROGEN_SULFIDE, 0)),
-  /** Free chlorine above 1 mg/L. */
-  CHLORINE_HARMS_RESIN(
-      CAUTION, Sources.COMMON_PRACTICE, home -> above(home, Substance.FREE_CHLORINE, 1)),
-  /** A pH outside 6.5 to 8.5. */
-  PH_OUTSIDE(
+  /** Manganese above the 0.3 mg/L of an advisory of the United States, outside Canada. */
+  MANGANESE_ABOVE_ADVISORY(
+      CAUTION,
+      Sources.EPA_MANGANESE,
+      home -> canada(home) ? Optional.empty() : above(home, Substance.MANGANESE, 0.3)),
+  /** Manganese above 0.12 mg/L in Canada. */
+  MANGANESE_ABOVE_GUIDELINE(
+      CAUTION,
+      Sources.HEALTH_CANADA_MANGANESE,
+      home -> canada(home) ? above(home, Substance.MANGANESE, 0.12) : Optional.empty()),
+  /** A private well was not tested for manganese, and has too little iron to ask for it. */
+  MANGANESE_UNKNOWN(
       CAUTION,
       Sources.COMMON_PRACTICE,
-      home -> {
-        double ph = water(home).ph().orElse(7);
-        return Rule.when(ph < 6.5 || ph > 8.5, Figure.of(ph, 1));
-      }),
-  /** The pH is not known. */
-  PH_NOT_TESTED(NOTE, Sources.COMMON_PRACTICE, home -> Rule.when(water(home).ph().isEmpty())),
+      home ->
+          Rule.when(
+              facts(home).well()
+                  && !facts(home).tested(Substance.MANGANESE)
+                  && !applies(VerdictRule.MANGANESE_NOT_TESTED, home))),
+  /** Nitrate above 10 mg/L as nitrogen. */
+  NITRATE_HIGH(CAUTION, Sources.NITRATE_LIMIT, home -> above(home, Substance.NITRATE, 10)),
+  /** The cold water was tested for hydrogen sulfide, and has little or none. */
+  HYDROGEN_SULFIDE_LITTLE(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          Rule.when(
+              facts(home).tested(Substance.HYDROGEN_SULFIDE)
+                  && !applies(VerdictRule.HYDROGEN_SULFIDE_IN_WATER, home))),
+  /** Free chlorine above 0.2, up to 1 mg/L. */
+  CHLORINE_PRESENT(
+      NOTE,
+      Sources.RESIN_AND_OXIDANTS,
+      home ->
+          facts(home).isAbove(Substance.FREE_CHLORINE, WaterFacts.MUCH_CHLORINE)
+              ? Optional.empty()
+              : above(home, Substance.FREE_CHLORINE, 0.2)),
+  /** Free chlorine above 1 mg/L. */
+  CHLORINE_WEARS_RESIN(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home -> above(home, Substance.FREE_CHLORINE, WaterFacts.MUCH_CHLORINE)),
+  /** Any chloramine. */
+  CHLORAMINE_PRESENT(
+      NOTE, Sources.RESIN_AND_OXIDANTS, home -> above(home, Substance.CHLORAMINE, 0)),
+  /** A pH above 8.5. */
+  PH_HIGH(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home -> Rule.when(ph(home) > WaterFacts.HIGHEST_PH, Figure.of(ph(home), 1))),
+  /** A pH outside 6.5 to 8.5, which may dissolve lead and copper; the plumbing is not known. */
+  LEAD_AND_COPPER(
+      CAUTION,
+      Sources.COMMON_PRACTICE,
+      home ->
+          Rule.when(
+              ph(home) < WaterFacts.LOWEST_PH || ph(home) > WaterFacts.HIGHEST_PH,
+              Figure.of(ph(home), 1))),
+  /** The pH of a public supply is not known. */
+  PH_UNKNOWN(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home -> Rule.when(water(home).ph().isEmpty() && !applies(VerdictRule.PH_NOT_TESTED, home))),
   /** Dissolved solids above 750 mg/L. */
   SOLIDS_HIGH(
       CAUTION, Sources.TRADE_BOOKLET, home -> above(home, Substance.TOTAL_DISSOLVED_SOLIDS, 750)),
@@ -68,14 +117,34 @@ public enum HomeRule implements Rule<HomeLoad> {
       NOTE,
       Sources.COMMON_PRACTICE,
       home -> Rule.when(water(home).found(Substance.TOTAL_DISSOLVED_SOLIDS).isEmpty())),
-  /** The water counts as soft, below 60 mg/L. */
-  WATER_ALREADY_SOFT(
-      CAUTION,
+  /** Turbidity above 1 NTU, unless it is a reason to treat the water first. */
+  TURBID(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          applies(VerdictRule.TURBIDITY_HIGH, home)
+              ? Optional.empty()
+              : facts(home).turbidityAbove(WaterFacts.CLOUDY)),
+  /** The water to soften has 61 to 120 mg/L of hardness. */
+  MODERATELY_HARD(
+      NOTE,
       Sources.USGS_CLASSES,
       home ->
           Rule.when(
-              HardnessClass.of(water(home).hardness()) == HardnessClass.SOFT,
-              Figure.of(water(home).hardness()))),
+              new WaterFacts(home.site().softenedWater()).is(HardnessClass.MODERATELY_HARD),
+              Figure.of(home.site().softenedWater().hardness()))),
+  /** The hardness was read off a test strip. */
+  HARDNESS_BY_STRIP(
+      NOTE,
+      Sources.COMMON_PRACTICE,
+      home ->
+          Rule.when(
+              water(home).hardnessMethod().filter(HardnessMethod.STRIP::equals).isPresent(),
+              Figure.of(water(home).hardness()),
+              Figure.of(HardnessMethod.STRIP.standardDeviation(water(home).hardness())))),
+  /** Nobody says how the hardness is known. */
+  HARDNESS_METHOD_UNKNOWN(
+      NOTE, Sources.COMMON_PRACTICE, home -> Rule.when(water(home).hardnessMethod().isEmpty())),
   /** Measured below 50 °F, where a bed holds less than its table says. */
   WATER_COLD(
       NOTE,
@@ -90,10 +159,18 @@ public enum HomeRule implements Rule<HomeLoad> {
       Sources.COMMON_PRACTICE,
       home ->
           Rule.when(water(home).temperature().isEmpty(), Figure.of(HomeLoad.USUAL_TEMPERATURE))),
-  /** Supply pressure below 30 psi. */
-  PRESSURE_LOW(CAUTION, Sources.COMMON_PRACTICE, home -> pressure(home, 0, 30)),
-  /** Supply pressure above 80 psi. */
-  PRESSURE_HIGH(CAUTION, Sources.PRESSURE_LIMIT, home -> pressure(home, 80.001, 1e6)),
+  /** Pressure below 30 psi, flowing where that was measured, yet enough for some softener. */
+  PRESSURE_LOW(CAUTION, Sources.COMMON_PRACTICE, HomeRule::lowPressure),
+  /** Static pressure above 80 psi. */
+  PRESSURE_HIGH(
+      CAUTION,
+      Sources.PRESSURE_LIMIT,
+      home ->
+          home.site()
+              .supply()
+              .pressure()
+              .filter(pressure -> pressure.exceeds(Pressure.ofPsi(80)))
+              .map(pressure -> List.of(Figure.of(pressure)))),
   /** Pressure or flow of the supply is not known. */
   SUPPLY_NOT_MEASURED(
       NOTE,
@@ -176,34 +253,34 @@ public enum HomeRule implements Rule<HomeLoad> {
     return home.site().water();
   }
 
-  private static boolean well(HomeLoad home) {
-    return water(home).source() == WaterSource.PRIVATE_WELL;
+  private static WaterFacts facts(HomeLoad home) {
+    return new WaterFacts(water(home));
+  }
+
+  private static boolean canada(HomeLoad home) {
+    return home.site().place().isWithin(Place.CANADA);
+  }
+
+  private static boolean applies(VerdictRule rule, HomeLoad home) {
+    return rule.lookAt(home).isPresent();
   }
 
   private static Optional<List<Figure>> above(HomeLoad home, Substance substance, double limit) {
-    Concentration allowed = Concentration.ofMilligramsPerLitre(limit);
-    return water(home)
-        .found(substance)
-        .filter(found -> found.exceeds(allowed))
-        .map(found -> List.of(Figure.of(found), Figure.of(allowed)));
+    return facts(home).above(substance, limit);
   }
 
-  private static Optional<List<Figure>> untestedWell(HomeLoad home, Substance substance) {
-    return Rule.when(well(home) && water(home).found(substance).isEmpty());
+  /** A neutral one where it was not tested. */
+  private static double ph(HomeLoad home) {
+    return water(home).ph().orElse(7);
   }
 
-  private static Optional<List<Figure>> oxidisedIron(HomeLoad home) {
-    Concentration total = water(home).foundOrNone(Substance.IRON);
-    Concentration dissolved = water(home).found(Substance.DISSOLVED_IRON).orElse(total);
-    Concentration oxidised = total.minus(dissolved);
-    return Rule.when(oxidised.milligramsPerLitre() > 0.3, Figure.of(oxidised), Figure.of(total));
-  }
-
-  private static Optional<List<Figure>> pressure(HomeLoad home, double low, double high) {
-    return home.site()
-        .supply()
-        .pressure()
-        .filter(p -> p.psi() >= low && p.psi() < high)
-        .map(p -> List.of(Figure.of(p)));
+  private static Optional<List<Figure>> lowPressure(HomeLoad home) {
+    Supply supply = home.site().supply();
+    return supply
+        .flowingPressure()
+        .or(supply::pressure)
+        .filter(Pressure.ofPsi(30)::exceeds)
+        .filter(pressure -> !applies(VerdictRule.PRESSURE_BELOW_ANY, home))
+        .map(pressure -> List.of(Figure.of(pressure)));
   }
 }

@@ -80,6 +80,10 @@ public final class OwnRule<S> implements Rule<S> {
   /** The words for exactly this locale, or else for its language. */
   @Override
   public Optional<String> words(Locale language) {
+    return inLanguage(words, language);
+  }
+
+  static Optional<String> inLanguage(Map<Locale, String> words, Locale language) {
     return Optional.ofNullable(words.get(language))
         .or(() -> Optional.ofNullable(words.get(new Locale(language.getLanguage()))));
   }

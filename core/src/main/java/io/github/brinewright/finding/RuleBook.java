@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The rules in force and what each means: by default every {@link HomeRule} and {@link DesignRule}
- * at its own severity. Immutable; may be shared between threads.
+ * The rules in force and what each means: by default every {@link VerdictRule}, {@link HomeRule}
+ * and {@link DesignRule} at its own severity. Immutable; may be shared between threads.
  *
  * <pre>{@code
  * RuleBook rules =
@@ -37,12 +37,17 @@ public final class RuleBook {
 
   /** The usual rules, to be changed. */
   public static Builder builder() {
-    return new Builder(new Entries(HomeRule.RULES, DesignRule.RULES, Map.of()));
+    return new Builder(new Entries(VerdictRule.RULES, HomeRule.RULES, DesignRule.RULES, Map.of()));
   }
 
   /** These rules, to be changed. */
   public Builder toBuilder() {
     return new Builder(entries);
+  }
+
+  /** What decides on the verdict on a home. */
+  public List<ReasonRule> verdictRules() {
+    return entries.verdict();
   }
 
   /** What is looked for in the water and the home. */
@@ -60,6 +65,11 @@ public final class RuleBook {
     return entries.severities().getOrDefault(rule, rule.severity());
   }
 
+  /** What is to be said of a home before any softener is named. */
+  public Verdict verdict(HomeLoad home) {
+    return new Verdict(home, findings(verdictRules(), home));
+  }
+
   /** What applies to a home, the gravest first, otherwise in the order of the rules. */
   public List<Finding> findings(HomeLoad home) {
     return findings(homeRules(), home);
@@ -70,7 +80,7 @@ public final class RuleBook {
     return findings(designRules(), new DesignRule.Subject(design, limits));
   }
 
-  private <S> List<Finding> findings(List<Rule<S>> rules, S subject) {
+  private <S> List<Finding> findings(List<? extends Rule<S>> rules, S subject) {
     return rules.stream()
         .flatMap(
             rule ->
@@ -95,6 +105,8 @@ public final class RuleBook {
   @Override
   public String toString() {
     return "RuleBook of "
+        + verdictRules().size()
+        + " reasons, "
         + homeRules().size()
         + " home rules and "
         + designRules().size()
@@ -104,10 +116,12 @@ public final class RuleBook {
 
   /** The rules in their order. */
   private record Entries(
+      List<ReasonRule> verdict,
       List<Rule<HomeLoad>> home,
       List<Rule<DesignRule.Subject>> design,
       Map<Rule<?>, Severity> severities) {
     Entries {
+      verdict = List.copyOf(verdict);
       home = List.copyOf(home);
       design = List.copyOf(design);
       severities = Map.copyOf(severities);
@@ -116,14 +130,22 @@ public final class RuleBook {
 
   /** Collects rules, beginning with those it was made from. */
   public static final class Builder {
+    private final List<ReasonRule> verdict;
     private final List<Rule<HomeLoad>> home;
     private final List<Rule<DesignRule.Subject>> design;
     private final Map<Rule<?>, Severity> severities;
 
     private Builder(Entries entries) {
+      verdict = new ArrayList<>(entries.verdict());
       home = new ArrayList<>(entries.home());
       design = new ArrayList<>(entries.design());
       severities = new HashMap<>(entries.severities());
+    }
+
+    /** Adds a reason for a verdict, after those of its kind that there are. */
+    public Builder reason(ReasonRule rule) {
+      verdict.add(rule);
+      return this;
     }
 
     /** Adds a rule on the home, after those there are. */
@@ -145,6 +167,7 @@ public final class RuleBook {
      */
     public Builder without(Rule<?> rule) {
       requireChangeable(rule);
+      verdict.remove(rule);
       home.remove(rule);
       design.remove(rule);
       severities.remove(rule);
@@ -152,7 +175,7 @@ public final class RuleBook {
     }
 
     /**
-     * Gives a rule another severity.
+     * Gives a rule another severity; what a reason asks for stays as it is.
      *
      * @throws IllegalArgumentException when it is not here, or is {@link Rule#essential()}
      */
@@ -163,7 +186,7 @@ public final class RuleBook {
     }
 
     private void requireChangeable(Rule<?> rule) {
-      if (!home.contains(rule) && !design.contains(rule)) {
+      if (!verdict.contains(rule) && !home.contains(rule) && !design.contains(rule)) {
         throw new IllegalArgumentException(
             "the rule " + rule.code() + " is not in this rule book; add it first");
       }
@@ -183,7 +206,8 @@ public final class RuleBook {
      */
     public RuleBook build() {
       Set<String> codes = new HashSet<>();
-      List<Rule<?>> all = new ArrayList<>(home);
+      List<Rule<?>> all = new ArrayList<>(verdict);
+      all.addAll(home);
       all.addAll(design);
       for (Rule<?> rule : all) {
         if (!codes.add(RuleCodes.require(rule.code()))) {
@@ -192,7 +216,7 @@ public final class RuleBook {
         }
       }
       severities.entrySet().removeIf(entry -> entry.getKey().severity() == entry.getValue());
-      return new RuleBook(new Entries(home, design, severities));
+      return new RuleBook(new Entries(verdict, home, design, severities));
     }
   }
 }

@@ -1,9 +1,10 @@
 /**
- * The rules a careful practitioner applies to a home and to each candidate, what they found, and
- * the limits they keep.
+ * The verdict on a home, the rules a careful practitioner applies to it and to each candidate, what
+ * they found, and the limits they keep.
  *
  * <pre>{@code
  * HomeLoad home = new HomeLoad(site);
+ * VerdictKind kind = Verdict.of(home).kind();
  * for (Finding finding : RuleBook.USUAL.findings(home)) {
  *   System.out.println(finding.severity() + " " + words.finding(finding));
  * }

@@ -2,7 +2,9 @@ package io.github.brinewright.home;
 
 /**
  * Fixtures of a home with their water supply fixture units, private use, hot and cold together.
- * Source: International Plumbing Code, table E103.3(2), from memory; local code decides.
+ * Groups count less than their fixtures, since not all run together. Source: International Plumbing
+ * Code, table E103.3(2), and for the groups International Residential Code, table P2903.6; both
+ * from memory; local code decides.
  */
 public enum Fixture {
   /** Bathtub, with or without a shower head. */
@@ -30,7 +32,19 @@ public enum Fixture {
   CLOTHES_WASHER(1.4),
 
   /** Laundry tub. */
-  LAUNDRY_TUB(1.4);
+  LAUNDRY_TUB(1.4),
+
+  /** A whole bathroom, counted instead of its fixtures: toilet, basin, bathtub or shower. */
+  FULL_BATHROOM(3.6),
+
+  /** A toilet and a basin together. */
+  HALF_BATHROOM(2.6),
+
+  /** Kitchen sink and dishwasher together. */
+  KITCHEN(2.5),
+
+  /** Washing machine and laundry tub together. */
+  LAUNDRY(2.5);
 
   private final double units;
 

@@ -2,6 +2,7 @@ package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.CapacityBasis;
 import io.github.brinewright.softener.Regenerant;
@@ -34,10 +35,13 @@ public final class BrineRefill implements Explained {
    * @param basis the capacity basis whose salt is wanted
    * @param rate flow of the refill; 0.05 to 5 gpm
    * @param step smallest step of the controller; 0.01 to 5 minutes
+   * @param brineTank temperature of the brine tank, on which depends how much potassium chloride
+   *     dissolves
    * @throws IllegalArgumentException outside the ranges above
    */
-  public BrineRefill(CapacityBasis basis, FlowRate rate, Duration step) {
+  public BrineRefill(CapacityBasis basis, FlowRate rate, Duration step, Temperature brineTank) {
     regenerant = basis.regenerant();
+    Mass dissolved = regenerant.dissolvedByOneGallon(brineTank);
     this.rate = Softener.REFILL_RATE.require("refill rate", rate);
     Softener.REFILL_STEP.require("refill step", step);
     exactWater =
@@ -45,7 +49,7 @@ public final class BrineRefill implements Explained {
             StepKind.REFILL_WATER,
             source(),
             basis.saltPerRegeneration(),
-            regenerant.dissolvedByOneGallon(),
+            dissolved,
             (wanted, perGallon) -> Volume.ofGallons(wanted.ratioTo(perGallon)));
     exact =
         Worked.of(
@@ -61,7 +65,7 @@ public final class BrineRefill implements Explained {
             source(),
             set,
             rate,
-            regenerant.dissolvedByOneGallon(),
+            dissolved,
             (time, flow, perGallon) -> perGallon.times(flow.during(time).gallons()));
   }
 

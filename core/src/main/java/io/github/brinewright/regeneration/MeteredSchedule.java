@@ -1,7 +1,6 @@
 package io.github.brinewright.regeneration;
 
-import io.github.brinewright.demand.DailyVariation;
-import io.github.brinewright.quantity.CalendarYear;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Require;
@@ -18,49 +17,34 @@ import java.util.Optional;
 
 /**
  * Set volume = (usable − reserve) ÷ compensated hardness. An immediate control regenerates at that
- * volume. A delayed one waits for the night, by which time on average 0.61 of a day's use more has
- * passed: renewal theory gives (1 + CV²)/2 days for a coefficient of variation of 0.46. Example:
- * 25,600 − 5,040 grains at 22.4 gpg → 918 gal; at 141 gal a day a delayed control waits 7.1 days.
- * Source: renewal theory (Cox, 1962).
+ * volume, a delayed one waits for the night. Example: 25,600 − 5,040 grains at 22.4 gpg → 918 gal.
+ * Source: quotient of the figures named.
  */
 public final class MeteredSchedule implements Schedule {
-  private static final double SHORTEST_DAYS = 0.1;
+  /** Longest intervals that may be set: 1 to 14 days. */
+  public static final Bounds<Integer> LONGEST = Bounds.of(1, LONGEST_DAYS);
 
-  private final Control control;
   private final HardnessAmount usable;
   private final Reserve reserve;
-  private final DailyVariation variation;
-  private final Served served;
+  private final int longestDays;
+  private final Hardness hardness;
+  private final Volume design;
   private final Worked<Volume> setVolume;
-  private final Worked<DayCount> expectedDays;
 
-  /** The water served: its hardness, and its design and expected use of a day. */
-  private record Served(Hardness hardness, Volume design, Volume expected) {}
-
-  private MeteredSchedule(Builder builder, Served water) {
-    control = builder.control;
+  private MeteredSchedule(Builder builder, Hardness hardness, Volume design) {
     usable = builder.usable;
     reserve = builder.reserve;
-    variation = builder.variation;
-    served = water;
+    longestDays = builder.longestDays;
+    this.hardness = hardness;
+    this.design = design;
     setVolume =
         Worked.of(
             StepKind.SET_VOLUME,
             Sources.DEFINITION,
             usable,
             reserve.held(),
-            served.hardness(),
-            (capacity, held, hardness) -> capacity.minus(held).asWaterOf(hardness));
-    double uncapped = uncappedDays();
-    expectedDays =
-        Worked.of(
-            StepKind.EXPECTED_DAYS_METERED,
-            Sources.RENEWAL,
-            volumeToSet(),
-            served.expected(),
-            wait(control, variation),
-            uncapped,
-            (volume, use, excess, days) -> new DayCount(Math.min(LONGEST_DAYS, days)));
+            hardness,
+            (capacity, held, compensated) -> capacity.minus(held).asWaterOf(compensated));
   }
 
   /**
@@ -75,12 +59,7 @@ public final class MeteredSchedule implements Schedule {
     if (!control.metered()) {
       throw new IllegalArgumentException(control + " has no meter");
     }
-    return new Builder(control, Require.positive("usable capacity", usable));
-  }
-
-  /** Days that a delayed control waits on average until the night; none without a delay. */
-  private static double wait(Control control, DailyVariation variation) {
-    return control == Control.METERED_AT_NIGHT ? variation.meanExcess() : 0;
+    return new Builder(Require.positive("usable capacity", usable));
   }
 
   /** The reserve held back. */
@@ -88,13 +67,9 @@ public final class MeteredSchedule implements Schedule {
     return reserve;
   }
 
-  private Volume volumeToSet() {
-    return setVolume.value();
-  }
-
   @Override
   public Optional<Volume> setVolume() {
-    return Optional.of(volumeToSet());
+    return Optional.of(setVolume.value()).filter(volume -> feasible());
   }
 
   @Override
@@ -102,75 +77,43 @@ public final class MeteredSchedule implements Schedule {
     return workedDesignDays().value().count();
   }
 
+  /** Of a bed that does not hold its reserve and a day, none. */
   private Worked<DayCount> workedDesignDays() {
     return Worked.of(
         StepKind.METERED_DAYS,
         Sources.DEFINITION,
-        volumeToSet(),
-        served.design(),
+        setVolume.value(),
+        design,
         (volume, use) -> new DayCount(Math.max(0, volume.ratioTo(use))));
   }
 
-  /** Days of expected use until a regeneration, at least a fraction of one and at most 14. */
   @Override
-  public double expectedDays() {
-    return expectedDays.value().count();
-  }
-
-  private double uncappedDays() {
-    double days = Math.max(0, volumeToSet().ratioTo(served.expected()));
-    return control == Control.METERED_AT_NIGHT
-        ? days + wait(control, variation)
-        : Math.max(days, SHORTEST_DAYS);
-  }
-
-  @Override
-  public double regenerationsPerYear() {
-    return regenerations().value();
-  }
-
-  private Worked<Double> regenerations() {
-    return Worked.of(
-        StepKind.METERED_REGENERATIONS,
-        Sources.DEFINITION,
-        expectedDays.value(),
-        days -> CalendarYear.DAYS / days.count());
-  }
-
-  @Override
-  public double runOutShare() {
-    if (control == Control.METERED_AT_ONCE) {
-      return 0;
-    }
-    double daysHeld = reserve.held().asWaterOf(served.hardness()).ratioTo(served.expected());
-    return variation.excessBeyond(daysHeld);
+  public int longestDays() {
+    return longestDays;
   }
 
   @Override
   public boolean feasible() {
-    return volumeToSet().isPositive()
-        && usable.asWaterOf(served.hardness()).compareTo(served.design()) >= 0;
+    return setVolume.value().isPositive() && usable.asWaterOf(hardness).compareTo(design) >= 0;
   }
 
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>(reserve.steps());
-    steps.add(setVolume.step());
-    steps.add(workedDesignDays().step());
-    steps.add(expectedDays.step());
-    steps.add(regenerations().step());
+    if (feasible()) {
+      steps.add(setVolume.step());
+      steps.add(workedDesignDays().step());
+    }
     return steps;
   }
 
-  /** Collects a metered schedule; without a reserve and with the usual variation unless set. */
+  /** Collects a metered schedule; without a reserve and up to 14 days unless set. */
   public static final class Builder {
-    private final Control control;
     private final HardnessAmount usable;
     private Reserve reserve = Reserve.NONE;
-    private DailyVariation variation = DailyVariation.USUAL;
+    private int longestDays = LONGEST_DAYS;
 
-    private Builder(Control control, HardnessAmount usable) {
-      this.control = control;
+    private Builder(HardnessAmount usable) {
       this.usable = usable;
     }
 
@@ -180,9 +123,14 @@ public final class MeteredSchedule implements Schedule {
       return this;
     }
 
-    /** How the use of the days strays about the mean. */
-    public Builder variation(DailyVariation variation) {
-      this.variation = variation;
+    /**
+     * Days after which it regenerates in any case; 14 unless set.
+     *
+     * @param days 1 to 14
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder longestDays(int days) {
+      this.longestDays = LONGEST.require("longest interval in days", days);
       return this;
     }
 
@@ -191,16 +139,13 @@ public final class MeteredSchedule implements Schedule {
      *
      * @param compensated compensated hardness; more than zero
      * @param design design use of a day; more than zero
-     * @param expected expected use of a day; more than zero
      * @throws IllegalArgumentException when one of them is not
      */
-    public MeteredSchedule serving(Hardness compensated, Volume design, Volume expected) {
+    public MeteredSchedule serving(Hardness compensated, Volume design) {
       return new MeteredSchedule(
           this,
-          new Served(
-              Require.positive("compensated hardness", compensated),
-              Require.positive("design use", design),
-              Require.positive("expected use", expected)));
+          Require.positive("compensated hardness", compensated),
+          Require.positive("design use", design));
     }
   }
 }

@@ -1,6 +1,6 @@
 package io.github.brinewright.regeneration;
 
-import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.LikelyUse;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Require;
@@ -54,18 +54,19 @@ public final class Reserve implements Explained {
   }
 
   /**
-   * What is not enough in a chosen share of regenerations at expected use. Example: 5 % at 100
-   * gallons a day of 10 gpg, which vary as usual → 1,480 grains.
+   * What is not enough in a chosen share of regenerations, averaged over homes of the expected use,
+   * whose own mean is known only so well. Example: 5 % at 100 gallons a day of 10 gpg, which vary
+   * as usual and are known by a bill → 1,508 grains.
    *
    * @param risk 0.0001 to 0.5; dimensionless
-   * @param variation how the use of the days strays about the mean
+   * @param likely what the days at home may use
    * @param expected expected use of a day; more than zero
    * @param compensated compensated hardness; more than zero
    * @throws IllegalArgumentException outside these ranges
    */
   public static Reserve forRisk(
-      double risk, DailyVariation variation, Volume expected, Hardness compensated) {
-    double days = variation.reserveForRisk(risk);
+      double risk, LikelyUse likely, Volume expected, Hardness compensated) {
+    double days = likely.reserveForRisk(risk);
     return new Reserve(
         days,
         risk,

@@ -4,29 +4,28 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
 import java.util.Optional;
 
-/** When a candidate regenerates, on the design day and over a year of expected use. */
+/**
+ * What a control is set to. What a year comes to is forecast from it and from the days of the home.
+ */
 public sealed interface Schedule extends Explained permits ClockSchedule, MeteredSchedule {
   /** The longest interval allowed, so that the bed does not stand too long: common practice. */
   int LONGEST_DAYS = 14;
 
-  /** Days between regenerations at design use, zero or more; a clock's are whole. */
+  /**
+   * Days between regenerations at design use, zero or more; a clock's are whole. Of a bed that does
+   * not hold a day the part of it that it holds.
+   */
   double designDays();
 
-  /** Days between regenerations at expected use; above 0 to 14. */
-  double expectedDays();
-
-  /** The volume after which a meter starts a regeneration; empty for a clock. */
-  Optional<Volume> setVolume();
+  /** Days after which it regenerates in any case; 1 to 14, of a clock those set. */
+  int longestDays();
 
   /**
-   * The share of intervals at expected use in which the bed runs out before its regeneration, in
-   * closed form; dimensionless.
+   * The volume after which a meter starts a regeneration; empty for a clock, and where the bed is
+   * not {@link #feasible()}.
    */
-  double runOutShare();
+  Optional<Volume> setVolume();
 
   /** Whether the bed serves the design day and leaves a setting above zero. */
   boolean feasible();
-
-  /** Regenerations of a year at expected use. */
-  double regenerationsPerYear();
 }

@@ -1,12 +1,8 @@
 package io.github.brinewright.simulation;
 
 import io.github.brinewright.quantity.Mass;
-import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.regeneration.ClockSchedule;
-import io.github.brinewright.regeneration.Schedule;
-import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import java.time.DayOfWeek;
 import java.util.Collections;
@@ -57,22 +53,6 @@ public record BedSettings(
     Set<DayOfWeek> copy = EnumSet.noneOf(DayOfWeek.class);
     copy.addAll(weekdays);
     weekdays = Collections.unmodifiableSet(copy);
-  }
-
-  /** The settings of a design; a regeneration of more than a day counts as a day. */
-  public static BedSettings of(Design design) {
-    Volume capacity = design.basis().usable().asWaterOf(design.home().compensatedHardness());
-    int days =
-        design.schedule() instanceof ClockSchedule clock ? clock.setDays() : Schedule.LONGEST_DAYS;
-    return new BedSettings(
-        design.setup().control(),
-        capacity,
-        design.schedule().setVolume().orElse(capacity).max(Volume.ofGallons(0)),
-        days,
-        Set.of(),
-        design.refill().saltGiven(),
-        design.cycle().water(),
-        Math.min(HOURS_A_DAY, Minutes.of(design.cycle().time()) / 60));
   }
 
   /**

@@ -1,6 +1,7 @@
 package io.github.brinewright.simulation;
 
 import io.github.brinewright.demand.UseTotal;
+import io.github.brinewright.demand.YearDays;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -67,8 +68,7 @@ final class ClockForecast {
 
   private void add(int first, int days, double perYear) {
     double perPlace = perYear / Stretches.YEAR;
-    double touched =
-        addStretch(first, days, perPlace, stretches.away(), DemandModel.LEFT_WHILE_AWAY);
+    double touched = addStretch(first, days, perPlace, stretches.away(), YearDays.LEFT_WHILE_AWAY);
     if (stretches.guests() > 0) {
       double atHome = stretches.guestsAtHome() / stretches.guests();
       double factor = stretches.guestFactor();

@@ -75,7 +75,7 @@ final class DailyDraw {
    * @param year number of the year, which gets its own random numbers
    */
   void fill(double[] days, long seed, int year) {
-    SplittableRandom random = new SplittableRandom(seed * 0x9E3779B97F4A7C15L + year);
+    SplittableRandom random = new SplittableRandom(mixed(seed, year));
     double z = normal(random.nextLong());
     int weekday = year % 7;
     for (int day = 0; day < days.length; day++) {
@@ -83,6 +83,23 @@ final class DailyDraw {
       days[day] = weekdays[weekday] * use(z);
       weekday = weekday == 6 ? 0 : weekday + 1;
     }
+  }
+
+  /**
+   * A seed of its own for each year. The generator steps by a fixed amount, so that seeds which
+   * differ by that amount would give the same series shifted by one number; two rounds of a mix
+   * function keep any two seeds and years apart.
+   */
+  static long mixed(long seed, int year) {
+    return mix(mix(seed) + year);
+  }
+
+  /** Stafford's variant 13 of the finalizer of MurmurHash3. */
+  private static long mix(long bits) {
+    long z = bits + 0x9E3779B97F4A7C15L;
+    z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+    return z ^ (z >>> 31);
   }
 
   private static double normal(long bits) {

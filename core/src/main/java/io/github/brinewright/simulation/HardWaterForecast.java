@@ -43,7 +43,7 @@ public final class HardWaterForecast {
   private HardWaterForecast(DemandModel demand) {
     this.demand = demand;
     moments = new DayMoments(demand.variation());
-    stretches = Stretches.of(demand);
+    stretches = Stretches.of(demand.days());
   }
 
   /** The forecast of a home; keep it for all beds that are compared there. */

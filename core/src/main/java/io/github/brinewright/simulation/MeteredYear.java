@@ -1,5 +1,7 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.demand.YearDays;
+
 /**
  * A year of a metered bed: each part of it as long as that part is divided by the mean interval,
  * and what the days away shift.
@@ -53,7 +55,7 @@ final class MeteredYear {
         rest += chance * summed[longest - later % longest];
       }
     }
-    double cycle = DemandModel.LEFT_WHILE_AWAY * usual.cycle();
+    double cycle = YearDays.LEFT_WHILE_AWAY * usual.cycle();
     return YearTally.of(dueByAge, new Interval(0, 0, 0, cycle))
         .plus(YearTally.of((usualRest - rest) / interval, usual));
   }

@@ -1,5 +1,6 @@
 package io.github.brinewright.simulation;
 
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Require;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ import java.util.stream.IntStream;
  *
  * <pre>{@code
  * YearSimulation simulation = new YearSimulation(DemandModel.of(home), 400, 1);
- * SimulatedYears years = simulation.run(List.of(BedSettings.of(design))).get(0);
+ * SimulatedYears years = simulation.run(List.of(design.bed().orElseThrow())).get(0);
  * }</pre>
  *
  * @param demand of the home
@@ -88,10 +89,11 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
     for (int day = 0; day < days.length; day++) {
       days[day] *= mean;
     }
-    if (demand.away() + demand.guestDays() > 0) {
-      SplittableRandom random = new SplittableRandom(seed + ~(long) year);
-      stretch(days, demand.away(), DemandModel.LEFT_WHILE_AWAY, random);
-      stretch(days, demand.guestDays(), demand.guestFactor(), random);
+    YearDays stretches = demand.days();
+    if (!stretches.allOrdinary()) {
+      SplittableRandom random = new SplittableRandom(DailyDraw.mixed(seed, ~year));
+      stretch(days, stretches.away(), YearDays.LEFT_WHILE_AWAY, random);
+      stretch(days, stretches.guests(), stretches.guestFactor(), random);
     }
     return days;
   }

@@ -3,7 +3,7 @@
  *
  * <pre>{@code
  * YearSimulation simulation = new YearSimulation(DemandModel.of(home), 400, 1);
- * SimulatedYears years = simulation.run(List.of(BedSettings.of(design))).get(0);
+ * SimulatedYears years = simulation.run(List.of(design.bed().orElseThrow())).get(0);
  * double regenerations = years.regenerations().mean();
  * }</pre>
  */

@@ -25,14 +25,17 @@ public final class AddedIons implements Explained {
 
   private final Regenerant regenerant;
   private final Worked<Concentration> added;
+  private final Concentration toDrink;
 
   /**
    * What a salt adds.
    *
    * @param removed hardness that is removed; zero or more
+   * @param fromColdWater hardness that is removed from cold water; zero where hot water alone is
+   *     softened
    * @param regenerant the salt
    */
-  AddedIons(Hardness removed, Regenerant regenerant) {
+  AddedIons(Hardness removed, Hardness fromColdWater, Regenerant regenerant) {
     this.regenerant = regenerant;
     boolean sodium = regenerant == Regenerant.SODIUM_CHLORIDE;
     added =
@@ -42,6 +45,7 @@ public final class AddedIons implements Explained {
             regenerant.addedForOneGrain(),
             removed,
             (forOneGrain, hardness) -> forOneGrain.times(hardness.grainsPerGallon()));
+    toDrink = regenerant.addedForOneGrain().times(fromColdWater.grainsPerGallon());
   }
 
   /** Sodium that softening with sodium chloride adds; zero with potassium chloride. */
@@ -54,14 +58,30 @@ public final class AddedIons implements Explained {
     return regenerant == Regenerant.POTASSIUM_CHLORIDE ? added.value() : NONE;
   }
 
-  /** Milligrams of sodium that softening adds to an 8-ounce glass (0.2366 L) of water. */
-  public double sodiumMilligramsPerGlass() {
-    return sodium().milligramsPerLitre() * GLASS.litres();
+  /**
+   * Sodium that is added to the cold water, which is drunk; zero where hot water alone is softened,
+   * or with potassium chloride.
+   */
+  public Concentration sodiumInColdWater() {
+    return regenerant == Regenerant.SODIUM_CHLORIDE ? toDrink : NONE;
   }
 
-  /** Milligrams of sodium that softening adds to the 2 liters that a person may drink in a day. */
+  /** Potassium that is added to the cold water; zero in the same way. */
+  public Concentration potassiumInColdWater() {
+    return regenerant == Regenerant.POTASSIUM_CHLORIDE ? toDrink : NONE;
+  }
+
+  /** Milligrams of sodium that softening adds to an 8-ounce glass (0.2366 L) of cold water. */
+  public double sodiumMilligramsPerGlass() {
+    return sodiumInColdWater().milligramsPerLitre() * GLASS.litres();
+  }
+
+  /**
+   * Milligrams of sodium that softening adds to the 2 liters of cold water that a person may drink
+   * in a day.
+   */
   public double sodiumMilligramsPerDay() {
-    return sodium().milligramsPerLitre() * DRUNK_IN_A_DAY.litres();
+    return sodiumInColdWater().milligramsPerLitre() * DRUNK_IN_A_DAY.litres();
   }
 
   @Override

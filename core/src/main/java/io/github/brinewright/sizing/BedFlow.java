@@ -17,6 +17,7 @@ import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
 import io.github.brinewright.trace.Worked;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,6 +26,8 @@ import java.util.List;
  */
 public final class BedFlow implements Explained {
   private final Softener softener;
+  private final int tanks;
+  private final Worked<FlowRate> ofEachTank;
   private final FlowRate peak;
   private final Fluid water;
   private final Worked<Length> depth;
@@ -36,7 +39,15 @@ public final class BedFlow implements Explained {
   /** Checks a softener at a home. */
   public BedFlow(Softener softener, HomeLoad home) {
     this.softener = softener;
-    peak = home.peakFlow();
+    tanks = TankLoad.sharing(softener);
+    ofEachTank =
+        Worked.of(
+            StepKind.PEAK_OF_EACH_TANK,
+            Sources.DEFINITION,
+            home.peakThroughBed(),
+            tanks,
+            (flow, number) -> flow.times(1.0 / number));
+    peak = ofEachTank.value();
     water = Fluid.water(home.temperature());
     Area area = softener.vessel().area();
     depth =
@@ -88,7 +99,7 @@ public final class BedFlow implements Explained {
     return softener.valveLoss().times(ratio * ratio);
   }
 
-  /** The home's peak flow. */
+  /** The home's peak flow through one bed: a share of it where tanks run in parallel. */
   public FlowRate peak() {
     return peak;
   }
@@ -120,6 +131,9 @@ public final class BedFlow implements Explained {
 
   @Override
   public List<Step> steps() {
-    return List.of(depth.step(), velocity.step(), loose.step(), dense.step(), backwash.step());
+    List<Step> steps = new ArrayList<>(tanks > 1 ? ofEachTank.steps() : List.of());
+    steps.addAll(
+        List.of(depth.step(), velocity.step(), loose.step(), dense.step(), backwash.step()));
+    return steps;
   }
 }

@@ -1,15 +1,17 @@
 package io.github.brinewright.sizing;
 
 import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Brine;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.CapacityBasis;
-import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Explained;
@@ -20,6 +22,7 @@ import io.github.brinewright.trace.Worked;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * One setup at one home, worked out in full by a {@link Sizer}, so that its parts agree. Immutable.
@@ -27,25 +30,40 @@ import java.util.Optional;
 public final class Design implements Explained {
   private final HomeLoad home;
   private final Setup setup;
+  private final CapacityBasis basis;
   private final BedFlow flow;
+  private final TankLoad tank;
+  private final Capacity capacity;
   private final Schedule schedule;
   private final BrineRefill refill;
   private final Cycle cycle;
-  private final YearlyUse year;
+  private final Optional<ForecastYear> forecast;
+  private final Optional<YearlyUse> year;
   private final AddedIons addedIons;
   private final Efficiency efficiency;
 
-  Design(HomeLoad home, Setup setup, BedFlow flow, Schedule schedule, CyclePlan plan) {
+  Design(HomeLoad home, Setup setup, BedFlow flow, Regeneration regeneration) {
     Softener softener = setup.softener();
-    CapacityBasis basis = setup.basis();
     this.home = home;
     this.setup = setup;
     this.flow = flow;
-    this.schedule = schedule;
-    refill = new BrineRefill(basis, softener.refillRate(), softener.refillStep());
-    cycle = new Cycle(plan, softener.resinVolume(), flow.drain().chosen(), refill);
-    year = new YearlyUse(schedule, refill, cycle, softener.standby());
-    addedIons = new AddedIons(home.removed(), basis.regenerant());
+    basis = regeneration.basis();
+    tank = regeneration.tank();
+    capacity = regeneration.capacity();
+    schedule = regeneration.schedule();
+    refill = regeneration.refill();
+    cycle = regeneration.cycle();
+    forecast = regeneration.forecast();
+    year =
+        forecast.map(
+            each ->
+                new YearlyUse(
+                    each.mean().regenerations(),
+                    TankLoad.sharing(softener),
+                    refill,
+                    cycle,
+                    softener.standby()));
+    addedIons = new AddedIons(home.removed(), home.removedFromColdWater(), basis.regenerant());
     efficiency = new Efficiency(basis.usable(), refill.saltGiven(), cycle.water());
   }
 
@@ -64,9 +82,30 @@ public final class Design implements Explained {
     return setup.softener();
   }
 
-  /** The one basis of capacity and salt. */
+  /**
+   * The one basis of capacity and salt, of one tank, in water as cold as the home's; {@link
+   * Setup#basis()} is the same in warm water.
+   */
   public CapacityBasis basis() {
-    return setup.basis();
+    return basis;
+  }
+
+  /**
+   * What one tank of the bed holds for the home: {@link #basis()}, and of tanks that take turns
+   * less what the other's regeneration takes from it.
+   */
+  public HardnessAmount usable() {
+    return capacity.usable();
+  }
+
+  /** Load of the design day on each tank. */
+  public HardnessAmount dailyLoad() {
+    return tank.dailyLoad();
+  }
+
+  /** Whether the bed serves the design day and leaves something to set. */
+  public boolean feasible() {
+    return schedule.feasible();
   }
 
   /** When it regenerates. */
@@ -89,9 +128,43 @@ public final class Design implements Explained {
     return flow;
   }
 
-  /** What a year takes. */
-  public YearlyUse year() {
+  /** What a year takes; empty where the bed is not {@link #feasible()}. */
+  public Optional<YearlyUse> year() {
     return year;
+  }
+
+  /**
+   * Hard water of a year at the mean use of the home, by cause; empty where the bed is not {@link
+   * #feasible()}.
+   */
+  public Optional<HardWater> hardWater() {
+    return forecast.map(ForecastYear::mean);
+  }
+
+  /**
+   * The same at the mean use that three of four such homes stay below: 1.22 × the mean, with a bill
+   * 1.06 ×.
+   */
+  public Optional<HardWater> hardWaterHigh() {
+    return forecast.map(ForecastYear::high);
+  }
+
+  /**
+   * Share of the regenerations that come after the bed has run out, over all that the home's mean
+   * use may be; 0 to 1, dimensionless. Empty where the bed is not {@link #feasible()}.
+   */
+  public OptionalDouble runOutShare() {
+    return forecast
+        .map(each -> OptionalDouble.of(each.runOutShare()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /**
+   * The bed as the day-by-day simulation needs it, all tanks that share the flow taken together;
+   * empty where it is not {@link #feasible()}. A regeneration of more than a day counts as a day.
+   */
+  public Optional<BedSettings> bed() {
+    return forecast.map(ForecastYear::bed);
   }
 
   /** Sodium or potassium that softening adds to the water. */
@@ -104,18 +177,26 @@ public final class Design implements Explained {
     return efficiency;
   }
 
-  /** How long a filling of the brine tank lasts; empty when its size is not known. */
+  /**
+   * How long a filling of the brine tank lasts; empty when its size is not known or the bed is not
+   * {@link #feasible()}.
+   */
   public Optional<BrineTank.Filling> filling() {
-    return softener().saltStorage().map(storage -> new BrineTank.Filling(storage, year.salt()));
+    return softener()
+        .saltStorage()
+        .flatMap(storage -> year.map(each -> new BrineTank.Filling(storage, each.salt())));
   }
 
   @Override
   public List<Step> steps() {
     List<Step> steps = new ArrayList<>();
     for (Explained part :
-        List.of(home, basis(), schedule, refill, cycle, flow, year, addedIons, efficiency)) {
+        List.of(
+            home, basis, tank, capacity, schedule, refill, cycle, flow, addedIons, efficiency)) {
       steps.addAll(part.steps());
     }
+    year.ifPresent(each -> steps.addAll(each.steps()));
+    hardWater().ifPresent(each -> steps.add(hardWaterStep(each)));
     if (basis().regenerant() == Regenerant.SODIUM_CHLORIDE) {
       steps.add(handbook());
     }
@@ -123,13 +204,22 @@ public final class Design implements Explained {
     return steps;
   }
 
+  private static Step hardWaterStep(HardWater each) {
+    return Worked.of(
+            StepKind.HARD_WATER_YEAR,
+            Sources.RENEWAL,
+            each.runOut(),
+            each.whileRegenerating(),
+            Volume::plus)
+        .step();
+  }
+
   /**
    * What the refill would dissolve by the handbook instead of the round 3 lb a gallon. The refill
-   * is taken at the temperature of the water, but not warmer than the tables of brine go (51.67
-   * °C): the tank stands in the house and nobody heats it.
+   * is taken at the temperature of the brine tank.
    */
   private Step handbook() {
-    Temperature brine = Brine.TEMPERATURE.nearest(home.temperature());
+    Temperature brine = Brine.TEMPERATURE.nearest(home.site().brineTankTemperature());
     return Worked.of(
             StepKind.SALT_BY_HANDBOOK,
             Sources.SALT_INSTITUTE,

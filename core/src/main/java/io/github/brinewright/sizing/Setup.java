@@ -1,6 +1,7 @@
 package io.github.brinewright.sizing;
 
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.CapacityBasis;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.DosageCurveBasis;
@@ -19,7 +20,8 @@ import java.util.Optional;
  */
 public record Setup(Softener softener, CapacityBasis basis, Control control) {
   /**
-   * @throws IllegalArgumentException when the basis is that of another bed or another salt
+   * @throws IllegalArgumentException when the basis is that of another bed or another salt, or
+   *     tanks that take turns have another control than {@link Control#METERED_AT_ONCE}
    */
   public Setup {
     if (!basis.resin().equals(softener.resinVolume())
@@ -32,6 +34,16 @@ public record Setup(Softener softener, CapacityBasis basis, Control control) {
               + " is not one of the bed of "
               + softener);
     }
+    if (!fits(softener, control)) {
+      throw new IllegalArgumentException(
+          "tanks that take turns are metered, at once, but the control is " + control);
+    }
+  }
+
+  /** Whether a control can be on a softener: tanks that take turns are metered, at once. */
+  public static boolean fits(Softener softener, Control control) {
+    return softener.arrangement() != Arrangement.TWIN_ALTERNATING
+        || control == Control.METERED_AT_ONCE;
   }
 
   /** Every setting of a softener: its capacity bases times its controls. */

@@ -7,14 +7,27 @@ import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
+import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.ClockSchedule;
+import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.HardWaterForecast;
+import io.github.brinewright.softener.Arrangement;
+import io.github.brinewright.softener.CapacityBasis;
+import io.github.brinewright.softener.ColdWater;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.softener.Softener;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -22,12 +35,24 @@ import java.util.concurrent.ConcurrentHashMap;
  * settings. May be shared between threads.
  */
 public final class Sizer {
-  /** Iron from which the longer backwash is chosen: the secondary limit of 40 CFR 143.3. */
+  /**
+   * Iron from which the longer backwash and the shorter interval are chosen: the secondary limit of
+   * 40 CFR 143.3.
+   */
   private static final Concentration IRON_BEARING = Concentration.ofMilligramsPerLitre(0.3);
+
+  private static final double NINE_OF_TEN = 0.9;
+  private static final double HOURS_A_DAY = 24;
+
+  /** The longest interval with iron above 0.3 mg/L, under any control: common practice. */
+  public static final int LONGEST_DAYS_WITH_IRON = 7;
 
   private final HomeLoad home;
   private final double reserveRisk;
-  private final Map<Softener, BedFlow> flows = new ConcurrentHashMap<>();
+  private final ColdWater cold;
+  private final boolean twinLoaded;
+  private final HardWaterForecast forecast;
+  private final Map<Softener, BedFlow> flows;
 
   /** A sizer for a home; delayed controls hold back one design day. */
   public Sizer(HomeLoad home) {
@@ -42,42 +67,127 @@ public final class Sizer {
    * @throws IllegalArgumentException outside that range
    */
   public Sizer(HomeLoad home, double reserveRisk) {
+    this(home, reserveRisk, ColdWater.USUAL);
+  }
+
+  /**
+   * A sizer for a home.
+   *
+   * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
+   *     0.5; 0 to hold back one design day
+   * @param cold capacity that is left in cold water
+   * @throws IllegalArgumentException outside these ranges
+   */
+  public Sizer(HomeLoad home, double reserveRisk, ColdWater cold) {
+    this(home, reserveRisk, cold, true, HardWaterForecast.of(DemandModel.of(home)));
+  }
+
+  private Sizer(
+      HomeLoad home,
+      double reserveRisk,
+      ColdWater cold,
+      boolean twinLoaded,
+      HardWaterForecast forecast) {
     this.home = home;
     this.reserveRisk =
         reserveRisk == 0 ? 0 : DailyVariation.RISK.require("risk of running out", reserveRisk);
+    this.cold = cold;
+    this.twinLoaded = twinLoaded;
+    this.forecast = forecast;
+    flows = new ConcurrentHashMap<>();
+  }
+
+  /** As if the water of a twin's regeneration loaded no bed. */
+  Sizer withoutLoadOfTwin() {
+    return new Sizer(home, reserveRisk, cold, false, forecast);
   }
 
   /** Works out one setup in full. It may turn out not to be feasible. */
   public Design design(Setup setup) {
     Softener softener = setup.softener();
     BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));
-    return new Design(home, setup, flow, schedule(setup), plan(softener));
+    return new Design(home, setup, flow, regeneration(setup, flow));
   }
 
-  private Schedule schedule(Setup setup) {
-    HardnessAmount usable = setup.basis().usable();
-    if (setup.control() == Control.CLOCK) {
-      return new ClockSchedule(usable, home.dailyLoad(), home.expectedLoad(), home.variation());
+  private Regeneration regeneration(Setup setup, BedFlow flow) {
+    Softener softener = setup.softener();
+    CapacityBasis basis = cold.in(home.temperature(), setup.basis());
+    TankLoad tank = new TankLoad(home, softener);
+    BrineRefill refill =
+        new BrineRefill(
+            basis,
+            softener.refillRate(),
+            softener.refillStep(),
+            home.site().brineTankTemperature());
+    Cycle cycle = new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
+    Capacity capacity = capacity(softener, basis, cycle);
+    Schedule schedule = schedule(setup.control(), capacity.usable(), tank);
+    Optional<ForecastYear> year =
+        schedule.feasible()
+            ? Optional.of(bed(setup, capacity.usable(), schedule, refill, cycle)).map(this::year)
+            : Optional.empty();
+    return new Regeneration(basis, tank, capacity, schedule, refill, cycle, year);
+  }
+
+  private Capacity capacity(Softener softener, CapacityBasis basis, Cycle cycle) {
+    return twinLoaded && softener.arrangement() == Arrangement.TWIN_ALTERNATING
+        ? Capacity.besideTwin(basis.usable(), cycle.water(), home.compensatedHardness())
+        : Capacity.whole(basis.usable());
+  }
+
+  private Schedule schedule(Control control, HardnessAmount usable, TankLoad tank) {
+    if (control == Control.CLOCK) {
+      List<Double> factors = home.use().likely().factors(longestDays(), NINE_OF_TEN);
+      return new ClockSchedule(usable, tank.dailyLoad(), tank.expectedLoad(), factors);
     }
-    return MeteredSchedule.of(setup.control(), usable)
-        .reserve(reserve(setup.control()))
-        .variation(home.variation())
-        .serving(home.compensatedHardness(), home.softenedDesign(), home.softenedExpected());
+    return MeteredSchedule.of(control, usable)
+        .reserve(reserve(control, tank))
+        .longestDays(longestDays())
+        .serving(home.compensatedHardness(), tank.design());
   }
 
-  private Reserve reserve(Control control) {
+  private Reserve reserve(Control control, TankLoad tank) {
     if (control != Control.METERED_AT_NIGHT) {
       return Reserve.NONE;
     }
     Hardness hardness = home.compensatedHardness();
     return reserveRisk > 0
-        ? Reserve.forRisk(reserveRisk, home.variation(), home.softenedExpected(), hardness)
-        : Reserve.ofDay(home.softenedDesign(), hardness);
+        ? Reserve.forRisk(reserveRisk, home.use().likely(), tank.expected(), hardness)
+        : Reserve.ofDay(tank.design(), hardness);
+  }
+
+  private ForecastYear year(BedSettings bed) {
+    return new ForecastYear(forecast, bed, home.use().likely());
+  }
+
+  /** All tanks that share the flow, together; one serves while another regenerates. */
+  private BedSettings bed(
+      Setup setup, HardnessAmount usable, Schedule schedule, BrineRefill refill, Cycle cycle) {
+    Softener softener = setup.softener();
+    int tanks = TankLoad.sharing(softener);
+    Volume capacity = usable.asWaterOf(home.compensatedHardness());
+    boolean single = softener.arrangement() == Arrangement.SINGLE;
+    return new BedSettings(
+        setup.control(),
+        capacity.times(tanks),
+        schedule.setVolume().orElse(capacity).times(tanks),
+        schedule.longestDays(),
+        Set.of(),
+        refill.saltGiven().times(tanks),
+        cycle.water().times(tanks),
+        single ? Math.min(HOURS_A_DAY, Minutes.of(cycle.time()) / 60) : 0);
+  }
+
+  private boolean ironBearing() {
+    WaterAnalysis water = home.site().softenedWater();
+    return water.foundOrNone(Substance.IRON).exceeds(IRON_BEARING);
+  }
+
+  private int longestDays() {
+    return ironBearing() ? LONGEST_DAYS_WITH_IRON : Schedule.LONGEST_DAYS;
   }
 
   private CyclePlan plan(Softener softener) {
-    WaterAnalysis water = home.site().water();
-    boolean ironBearing = water.foundOrNone(Substance.IRON).exceeds(IRON_BEARING);
-    return softener.plan().orElse(ironBearing ? CyclePlan.IRON_BEARING : CyclePlan.EVERYDAY);
+    return softener.plan().orElse(ironBearing() ? CyclePlan.IRON_BEARING : CyclePlan.EVERYDAY);
   }
 }

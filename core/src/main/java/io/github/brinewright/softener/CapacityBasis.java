@@ -13,7 +13,7 @@ import io.github.brinewright.trace.Explained;
  * never slip into one of them while another rests on the usable capacity.
  */
 public sealed interface CapacityBasis extends Explained
-    permits DosageCurveBasis, RatedCapacityBasis {
+    permits DosageCurveBasis, RatedCapacityBasis, ColdWaterBasis {
   /** The two methods; a proposal always names the one used. */
   enum Method {
     /** Resin volume and salt dosage are known. */

@@ -5,16 +5,21 @@ import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.MolarMass;
 import io.github.brinewright.quantity.SaltEfficiency;
+import io.github.brinewright.quantity.Temperature;
 
 /** The salt that regenerates the bed. Dosages are stated as sodium chloride throughout. */
 public enum Regenerant {
   /** Common salt; 3 lb dissolve in a gallon of refill water (common practice; tables 2.99). */
   SODIUM_CHLORIDE(MolarMass.SODIUM, 3.0, 1.128),
   /**
-   * Potassium chloride: 74.551 / 58.443 = 1.2756 times the mass for the same equivalents; 34.2 g
-   * dissolve in 100 g of water at 20 °C (CRC Handbook, from memory), so 2.85 lb in a gallon.
+   * Potassium chloride: 74.551 / 58.443 = 1.2756 times the mass for the same equivalents; in 100 g
+   * of water dissolve 28.1, 31.2 and 34.2 g at 0, 10 and 20 °C (CRC Handbook, from memory), so
+   * 2.34, 2.60 and 2.85 lb in a gallon; warmer water is taken as 20 °C.
    */
   POTASSIUM_CHLORIDE(MolarMass.POTASSIUM, 2.85, 1.142);
+
+  private static final double[] POTASSIUM_POUNDS = {2.34, 2.60, 2.85};
+  private static final double CELSIUS_APART = 10;
 
   private static final Hardness ONE_GRAIN = Hardness.ofGrainsPerGallon(1);
 
@@ -76,8 +81,22 @@ public enum Regenerant {
     return brinePerWater;
   }
 
-  /** What a gallon of refill water dissolves. */
-  public Mass dissolvedByOneGallon() {
-    return Mass.ofPounds(poundsPerGallon);
+  /**
+   * What a gallon of refill water dissolves. Sodium chloride: 3 lb at any temperature, common
+   * practice. Example: potassium chloride at 10 °C → 2.60 lb. Source: CRC Handbook, from memory.
+   *
+   * @param brineTank temperature of the brine tank; above 20 °C taken as 20 °C, below 0 °C as 0 °C
+   */
+  public Mass dissolvedByOneGallon(Temperature brineTank) {
+    return Mass.ofPounds(
+        this == SODIUM_CHLORIDE ? poundsPerGallon : potassiumPounds(brineTank.celsius()));
+  }
+
+  private static double potassiumPounds(double celsius) {
+    int last = POTASSIUM_POUNDS.length - 1;
+    double place = Math.max(0, Math.min(last, celsius / CELSIUS_APART));
+    int row = Math.min(last - 1, (int) place);
+    return POTASSIUM_POUNDS[row]
+        + (POTASSIUM_POUNDS[row + 1] - POTASSIUM_POUNDS[row]) * (place - row);
   }
 }

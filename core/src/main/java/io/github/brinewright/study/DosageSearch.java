@@ -43,7 +43,7 @@ final class DosageSearch {
 
   /** A search on the bed of a candidate; empty when it is sized by a rating. */
   static Optional<DosageSearch> of(Comparison comparison, Candidate candidate) {
-    return candidate.design().basis() instanceof DosageCurveBasis basis
+    return candidate.setup().basis() instanceof DosageCurveBasis basis
         ? Optional.of(new DosageSearch(comparison, candidate, basis))
         : Optional.empty();
   }

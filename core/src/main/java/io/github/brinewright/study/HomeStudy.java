@@ -88,10 +88,10 @@ public final class HomeStudy {
   private static List<BedSettings> beds(Comparison comparison, Candidate candidate) {
     Sizer sizer = comparison.priceList().sizer(comparison.home());
     return Arrays.stream(Control.values())
-        .map(control -> new Setup(candidate.softener(), candidate.design().basis(), control))
+        .filter(control -> Setup.fits(candidate.softener(), control))
+        .map(control -> new Setup(candidate.softener(), candidate.setup().basis(), control))
         .map(sizer::design)
-        .filter(design -> design.schedule().feasible())
-        .map(BedSettings::of)
+        .flatMap(design -> design.bed().stream())
         .toList();
   }
 
@@ -178,7 +178,10 @@ public final class HomeStudy {
         comparison.candidates().stream().filter(Candidate::feasible).toList();
     List<SimulatedYears> outcomes =
         new YearSimulation(DemandModel.of(comparison.home()), years, seed)
-            .run(feasible.stream().map(candidate -> BedSettings.of(candidate.design())).toList());
+            .run(
+                feasible.stream()
+                    .map(candidate -> candidate.design().bed().orElseThrow())
+                    .toList());
     Map<Candidate, SimulatedYears> all = new LinkedHashMap<>();
     for (int i = 0; i < feasible.size(); i++) {
       all.put(feasible.get(i), outcomes.get(i));

@@ -22,6 +22,15 @@ public final class Sources {
           "Residential End Uses of Water: 37.2 n + 69.2 gal/day (1999), less 22 % by 2016"
               + " (WRF 4309b)");
 
+  /** How many of the people of a guest house are there on a mean day. */
+  public static final Source OCCUPANCY =
+      Source.commonPractice("occupancy", "more than 8 people: 0.6 of full occupancy on average");
+
+  /** Peak flow of a line of hot water alone. */
+  public static final Source HOT_PEAK =
+      Source.fromMemory(
+          "hot-peak", "International Plumbing Code: three quarters of the units, hot line alone");
+
   /** The home's own bill. */
   public static final Source WATER_BILL = Source.given("the home's winter water bill");
 
@@ -185,4 +194,32 @@ public final class Sources {
       Source.published(
           "trade-booklet",
           "trade association booklet: high efficiency assumes iron < 2 and TDS < 750 mg/L");
+
+  /** Iron in Canadian drinking water. */
+  public static final Source HEALTH_CANADA_IRON =
+      Source.published(
+          "health-canada-iron",
+          "Health Canada, drinking water guidelines: aesthetic objective 0.1 mg/L of iron");
+
+  /** Manganese in Canadian drinking water. */
+  public static final Source HEALTH_CANADA_MANGANESE =
+      Source.fromMemory(
+          "health-canada-manganese",
+          "Health Canada, drinking water guidelines: at most 0.12 mg/L of manganese");
+
+  /** Advice on manganese in the United States. */
+  public static final Source EPA_MANGANESE =
+      Source.fromMemory(
+          "epa-manganese", "US EPA, drinking water health advisory for manganese: 0.3 mg/L");
+
+  /** Nitrate in drinking water. */
+  public static final Source NITRATE_LIMIT =
+      Source.fromMemory("nitrate-limit", "40 CFR 141.62: 10 mg/L of nitrate, as nitrogen");
+
+  /** Chlorine and chloramine on resin, and what carbon takes of them. */
+  public static final Source RESIN_AND_OXIDANTS =
+      Source.published(
+          "resin-and-oxidants",
+          "dardel.info, resins and oxidants: 0.2 mg/L of free chlorine believed safe for gel"
+              + " resin; carbon takes about half of chloramine");
 }

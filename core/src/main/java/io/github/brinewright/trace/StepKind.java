@@ -5,20 +5,31 @@ public enum StepKind {
   /** Compensated hardness: hardness + iron allowance × iron + manganese allowance × manganese. */
   COMPENSATED_HARDNESS(Topic.WATER),
 
-  /** Daily use to size on: people × use per person. */
-  DESIGN_USE_PER_HEAD(Topic.DEMAND),
-
-  /** Daily use to size on: billed volume ÷ days (more than the allowance per person). */
-  DESIGN_USE_BILL(Topic.DEMAND),
-
   /** Daily use to expect: billed volume ÷ days. */
   EXPECTED_USE_BILL(Topic.DEMAND),
 
   /** Daily use to expect: 0.78 × (37.2 × people + 69.2) gal. */
   EXPECTED_USE_STATISTICS(Topic.DEMAND),
 
-  /** Daily use to expect: as the use to size on, which is below the typical use. */
-  EXPECTED_USE_DESIGN(Topic.DEMAND),
+  /** Daily use to expect: occupancy × people × use per person. */
+  EXPECTED_USE_OCCUPANCY(Topic.DEMAND),
+
+  /**
+   * Mean use of the year: daily use to expect × (ordinary days + guest days × guest factor + days
+   * away × 0.02) ÷ 365.
+   */
+  USE_OF_YEAR(Topic.DEMAND),
+
+  /** Daily use to size on: people × use per person. */
+  DESIGN_USE_PER_HEAD(Topic.DEMAND),
+
+  /**
+   * Daily use to size on: factor that the chosen share of days stays below × daily use to expect.
+   */
+  DESIGN_USE_FACTOR(Topic.DEMAND),
+
+  /** Share of the days at home covered: daily use to size on ÷ daily use to expect, gamma. */
+  DESIGN_COVERAGE(Topic.DEMAND),
 
   /**
    * Water through the bed to size on: daily use × softened share × (hardness − target) ÷ hardness.
@@ -45,6 +56,9 @@ public enum StepKind {
   /** Usable capacity (rated capacity): usable share × rated capacity. */
   USABLE_FROM_RATING(Topic.CAPACITY),
 
+  /** Usable capacity in cold water: share left at this temperature × usable capacity. */
+  USABLE_IN_COLD_WATER(Topic.CAPACITY),
+
   /** Salt for each regeneration: dosage × resin volume in ft³ × mass ratio of the salt. */
   SALT_FROM_DOSAGE(Topic.CAPACITY),
 
@@ -53,8 +67,31 @@ public enum StepKind {
    */
   SALT_FROM_USABLE(Topic.CAPACITY),
 
-  /** Days between regenerations: usable capacity ÷ daily load, whole days, 1 to 14. */
+  /** Water through each tank to size on: water through all tanks ÷ tanks. */
+  DESIGN_OF_EACH_TANK(Topic.REGENERATION),
+
+  /** Water through each tank to expect: water through all tanks ÷ tanks. */
+  EXPECTED_OF_EACH_TANK(Topic.REGENERATION),
+
+  /**
+   * Capacity left for the home: usable capacity − regeneration water of the other tank ×
+   * compensated hardness.
+   */
+  USABLE_BESIDE_TWIN(Topic.REGENERATION),
+
+  /** Days that the bed holds at full use: usable capacity ÷ daily load, whole days. */
   CLOCK_DAYS(Topic.REGENERATION),
+
+  /**
+   * Days whose hard water stays within the margin: usable capacity ÷ (factor of nine cases in ten ×
+   * load to expect), whole days.
+   */
+  CLOCK_DAYS_MARGIN(Topic.REGENERATION),
+
+  /**
+   * Days to set: the smallest of the days at full use, within the margin, and allowed; at least 1.
+   */
+  CLOCK_DAYS_SET(Topic.REGENERATION),
 
   /** Reserve: one day to size on: daily use × compensated hardness. */
   RESERVE(Topic.REGENERATION),
@@ -81,7 +118,7 @@ public enum StepKind {
   SALT_GIVEN(Topic.REGENERATION),
 
   /**
-   * The same by the handbook: set refill water × salt that saturates a gallon at the water's
+   * The same by the handbook: set refill water × salt that saturates a gallon at the brine tank's
    * temperature.
    */
   SALT_BY_HANDBOOK(Topic.REGENERATION),
@@ -104,8 +141,23 @@ public enum StepKind {
   /** Peak flow: kitchen and laundry + flow per bathroom × bathrooms. */
   PEAK_BY_BATHROOMS(Topic.FLOW),
 
+  /** Peak flow: as measured. */
+  PEAK_MEASURED(Topic.FLOW),
+
   /** Peak flow: for the fixture units, between two rows of the code's table, in proportion. */
   PEAK_BY_FIXTURES(Topic.FLOW),
+
+  /** Peak flow of the hot water: for three quarters of the fixture units, from the same table. */
+  PEAK_OF_HOT_FIXTURES(Topic.FLOW),
+
+  /** Peak flow of the hot water: share × peak flow. */
+  PEAK_OF_HOT_WATER(Topic.FLOW),
+
+  /** Peak flow through the bed: peak flow × share that is not blended. */
+  PEAK_THROUGH_BED(Topic.FLOW),
+
+  /** Peak flow through each tank: peak flow ÷ tanks. */
+  PEAK_OF_EACH_TANK(Topic.FLOW),
 
   /** Depth of the bed: resin volume ÷ area of the vessel × 12. */
   BED_DEPTH(Topic.FLOW),
@@ -128,17 +180,17 @@ public enum StepKind {
    */
   BACKWASH_FLOW(Topic.FLOW),
 
-  /** Regenerations a year: 365 ÷ days between regenerations. */
-  CLOCK_REGENERATIONS(Topic.YEAR),
+  /** Regenerations a year: 365 ÷ mean days from one to the next, forecast from the home's days. */
+  REGENERATIONS_YEAR(Topic.YEAR),
 
-  /**
-   * Days between regenerations to expect: volume to set ÷ daily use to expect + wait for the night,
-   * at most 14.
-   */
-  EXPECTED_DAYS_METERED(Topic.YEAR),
+  /** Hard water a year: because the bed has run out + while it regenerates. */
+  HARD_WATER_YEAR(Topic.YEAR),
 
-  /** Regenerations a year: 365 ÷ days to expect. */
-  METERED_REGENERATIONS(Topic.YEAR),
+  /** Salt that all tanks take: salt given × tanks. */
+  SALT_OF_TANKS(Topic.YEAR),
+
+  /** Water that all tanks take: water for each regeneration × tanks. */
+  WATER_OF_TANKS(Topic.YEAR),
 
   /** Salt a year: regenerations × salt given. */
   SALT_YEAR(Topic.YEAR),

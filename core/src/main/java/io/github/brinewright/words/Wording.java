@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.ReasonRule;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Quantity;
@@ -267,6 +268,21 @@ public final class Wording {
     String words =
         finding.rule().words(locale).orElseGet(() -> messages.get("finding." + finding.code()));
     return Messages.fill(words, finding.figures().stream().map(this::figure).toList());
+  }
+
+  /**
+   * What would change a reason of a verdict, as a sentence or two: in its rule's own words, or else
+   * in those of the texts.
+   *
+   * @throws IllegalArgumentException when the finding is not of a {@link ReasonRule}
+   */
+  public String change(Finding reason) {
+    if (!(reason.rule() instanceof ReasonRule rule)) {
+      throw new IllegalArgumentException(reason.code() + " is no reason of a verdict");
+    }
+    String key = "finding." + reason.code() + ".change";
+    String words = rule.change(locale).orElseGet(() -> messages.get(key));
+    return Messages.fill(words, reason.figures().stream().map(this::figure).toList());
   }
 
   /** A reason as a sentence or two. */

@@ -1,148 +1,203 @@
 package io.github.brinewright.finding;
 
+import static io.github.brinewright.finding.TriedHome.bare;
+import static io.github.brinewright.finding.TriedHome.gpg;
+import static io.github.brinewright.finding.TriedHome.well;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
-import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
-import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.home.WaterSource;
-import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
 import java.util.EnumSet;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
-import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
-/** Each rule speaks when it should, and is silent for a home without trouble. */
+/** Each rule speaks when it should, not before, and never for a home without trouble. */
 class HomeRuleTest {
-  private static final Supply GOOD_SUPPLY = supply(60, 20);
+  private final Set<Rule<?>> spoken = new HashSet<>();
 
-  private static Supply supply(double psi, double gpm) {
-    return Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(gpm));
+  private void sides(HomeRule rule, TriedHome beyond, TriedHome before) {
+    assertThat(beyond.found()).contains(rule);
+    assertThat(before.found()).as("before " + rule).doesNotContain(rule);
+    spoken.add(rule);
   }
 
-  private static WaterAnalysis.Builder good(double gpg) {
-    return WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(gpg))
-        .ph(7.4)
-        .temperature(Temperature.ofFahrenheit(55))
-        .found(Substance.TOTAL_DISSOLVED_SOLIDS, mg(300));
+  private static TriedHome city(Substance substance, double milligrams) {
+    return TriedHome.city(18).with(substance, milligrams);
   }
 
-  private static Concentration mg(double perLitre) {
-    return Concentration.ofMilligramsPerLitre(perLitre);
+  private static TriedHome canada(Substance substance, double milligrams) {
+    return city(substance, milligrams).site(site -> site.place(Place.of("CA-ON")));
   }
 
-  private static List<Rule<?>> found(
-      WaterAnalysis.Builder water, Household.Builder people, Supply supply, double target) {
-    Site site =
-        Site.of("h", water.build(), people.build())
-            .supply(supply)
-            .target(Hardness.ofGrainsPerGallon(target))
-            .build();
-    return RuleBook.USUAL.findings(new HomeLoad(site)).stream()
-        .<Rule<?>>map(Finding::rule)
-        .toList();
+  private static TriedHome ph(double ph) {
+    return TriedHome.city(18).water(w -> w.ph(ph));
   }
 
-  private static List<Rule<?>> water(Consumer<WaterAnalysis.Builder> change) {
-    WaterAnalysis.Builder water = good(18);
-    change.accept(water);
-    return found(water, Household.of(3), GOOD_SUPPLY, 0);
+  private static TriedHome turbid(double ntu, double iron) {
+    return city(Substance.IRON, iron).water(w -> w.turbidity(Turbidity.ofNtu(ntu)));
   }
 
-  private static List<Rule<?>> well(Consumer<WaterAnalysis.Builder> change) {
-    return water(
-        w -> {
-          w.from(WaterSource.PRIVATE_WELL)
-              .bacteria(BacteriaResult.NONE_FOUND)
-              .found(Substance.IRON, mg(0.1))
-              .found(Substance.MANGANESE, mg(0.01));
-          change.accept(w);
-        });
+  private static TriedHome people(Household.Builder household) {
+    return TriedHome.city(18).people(household);
+  }
+
+  private static TriedHome supply(double psi, double gpm) {
+    Supply supply = Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(gpm));
+    return TriedHome.city(18).site(site -> site.supply(supply));
+  }
+
+  private static TriedHome by(HardnessMethod method) {
+    return TriedHome.city(18).water(w -> w.hardnessBy(method));
+  }
+
+  private static TriedHome hard(double milligrams) {
+    return TriedHome.city(Hardness.ofMilligramsPerLitre(milligrams).grainsPerGallon());
   }
 
   @Test
   void aHomeWithoutTroubleHasNoFindings() {
-    assertThat(water(w -> {})).isEmpty();
-    assertThat(well(w -> {})).isEmpty();
+    assertThat(TriedHome.city(18).found()).isEmpty();
+    assertThat(well(18).found()).isEmpty();
   }
 
   @Test
-  void everyRuleSpeaksWhenItShould() {
-    Set<Rule<?>> spoken = new HashSet<>();
-    check(spoken, HomeRule.BACTERIA_FOUND, well(w -> w.bacteria(BacteriaResult.FOUND)));
-    check(spoken, HomeRule.BACTERIA_NOT_TESTED, well(w -> w.bacteria(BacteriaResult.NOT_DONE)));
-    check(spoken, HomeRule.IRON_ABOVE_BED, well(w -> w.found(Substance.IRON, mg(5.1))));
-    check(
-        spoken,
-        HomeRule.IRON_OXIDISED,
-        well(w -> w.found(Substance.IRON, mg(1)).found(Substance.DISSOLVED_IRON, mg(0.2))));
-    check(spoken, HomeRule.IRON_STAINS, water(w -> w.found(Substance.IRON, mg(0.31))));
-    check(spoken, HomeRule.MANGANESE_STAINS, water(w -> w.found(Substance.MANGANESE, mg(0.06))));
-    List<Rule<?>> untested = water(w -> w.from(WaterSource.PRIVATE_WELL));
-    check(spoken, HomeRule.IRON_NOT_TESTED, untested);
-    check(spoken, HomeRule.MANGANESE_NOT_TESTED, untested);
-    check(
-        spoken,
-        HomeRule.HYDROGEN_SULFIDE_PRESENT,
-        water(w -> w.found(Substance.HYDROGEN_SULFIDE, mg(0.1))));
-    check(
-        spoken,
-        HomeRule.CHLORINE_HARMS_RESIN,
-        water(w -> w.found(Substance.FREE_CHLORINE, mg(1.1))));
-    check(spoken, HomeRule.PH_OUTSIDE, water(w -> w.ph(6.4)));
-    check(
-        spoken,
-        HomeRule.SOLIDS_HIGH,
-        water(w -> w.found(Substance.TOTAL_DISSOLVED_SOLIDS, mg(751))));
-    check(spoken, HomeRule.WATER_COLD, water(w -> w.temperature(Temperature.ofFahrenheit(49))));
-    WaterAnalysis.Builder bare = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18));
-    List<Rule<?>> nothingElse = found(bare, Household.of(3), Supply.NOT_MEASURED, 0);
-    check(spoken, HomeRule.PH_NOT_TESTED, nothingElse);
-    check(spoken, HomeRule.SOLIDS_NOT_TESTED, nothingElse);
-    check(spoken, HomeRule.TEMPERATURE_NOT_MEASURED, nothingElse);
-    check(spoken, HomeRule.SUPPLY_NOT_MEASURED, nothingElse);
-    checkHome(spoken);
+  void everyRuleSpeaksWhenItShouldAndNotBefore() {
+    metals();
+    gases();
+    acidity();
+    analysis();
+    supply();
+    household();
     assertThat(spoken).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(HomeRule.class));
   }
 
-  private static void checkHome(Set<Rule<?>> spoken) {
-    Household.Builder three = Household.of(3);
-    check(spoken, HomeRule.WATER_ALREADY_SOFT, found(good(3.4), three, GOOD_SUPPLY, 0));
-    check(spoken, HomeRule.PRESSURE_LOW, found(good(18), three, supply(29, 20), 0));
-    check(spoken, HomeRule.PRESSURE_HIGH, found(good(18), three, supply(81, 20), 0));
-    check(spoken, HomeRule.SUPPLY_BELOW_PEAK, found(good(18), three, supply(60, 5), 0));
-    check(spoken, HomeRule.BLENDED, found(good(18), three, GOOD_SUPPLY, 4));
-    check(
-        spoken,
-        HomeRule.BILL_ABOVE_ALLOWANCE,
-        found(
-            good(18), Household.of(2).bill(new Bill(Volume.ofGallons(9_500), 60)), GOOD_SUPPLY, 0));
-    check(
-        spoken,
-        HomeRule.HOT_WATER_ONLY,
-        found(good(18), Household.of(2).softened(SoftenedShare.HOT_WATER), GOOD_SUPPLY, 0));
-    check(
-        spoken,
-        HomeRule.FIXTURES_OUTSIDE_TABLE,
-        found(good(18), Household.of(2).fixture(Fixture.WATER_CLOSET, 100), GOOD_SUPPLY, 0));
+  private void metals() {
+    sides(HomeRule.IRON_STAINS, city(Substance.IRON, 0.31), city(Substance.IRON, 0.3));
+    sides(HomeRule.IRON_ABOVE_OBJECTIVE, canada(Substance.IRON, 0.11), canada(Substance.IRON, 0.1));
+    sides(
+        HomeRule.IRON_FILTER_ENOUGH,
+        TriedHome.city(3).with(Substance.IRON, 0.31),
+        TriedHome.city(3).with(Substance.IRON, 0.3));
+    sides(
+        HomeRule.MANGANESE_STAINS,
+        city(Substance.MANGANESE, 0.06),
+        city(Substance.MANGANESE, 0.05));
+    sides(
+        HomeRule.MANGANESE_ABOVE_ADVISORY,
+        city(Substance.MANGANESE, 0.31),
+        city(Substance.MANGANESE, 0.3));
+    sides(
+        HomeRule.MANGANESE_ABOVE_GUIDELINE,
+        canada(Substance.MANGANESE, 0.13),
+        canada(Substance.MANGANESE, 0.12));
+    sides(
+        HomeRule.MANGANESE_UNKNOWN,
+        bare(18).water(w -> w.from(WaterSource.PRIVATE_WELL)),
+        bare(18).water(w -> w.from(WaterSource.PRIVATE_WELL)).with(Substance.IRON, 0.31));
   }
 
-  private static void check(Set<Rule<?>> spoken, HomeRule rule, List<Rule<?>> found) {
-    assertThat(found).contains(rule);
-    spoken.add(rule);
+  private void gases() {
+    sides(HomeRule.NITRATE_HIGH, city(Substance.NITRATE, 10.1), city(Substance.NITRATE, 10));
+    sides(
+        HomeRule.HYDROGEN_SULFIDE_LITTLE,
+        city(Substance.HYDROGEN_SULFIDE, 0.09),
+        city(Substance.HYDROGEN_SULFIDE, 0.1));
+    sides(
+        HomeRule.CHLORINE_PRESENT,
+        city(Substance.FREE_CHLORINE, 0.21),
+        city(Substance.FREE_CHLORINE, 0.2));
+    sides(
+        HomeRule.CHLORINE_PRESENT,
+        city(Substance.FREE_CHLORINE, 1),
+        city(Substance.FREE_CHLORINE, 1.01));
+    sides(
+        HomeRule.CHLORINE_WEARS_RESIN,
+        city(Substance.FREE_CHLORINE, 1.01),
+        city(Substance.FREE_CHLORINE, 1));
+    sides(
+        HomeRule.CHLORAMINE_PRESENT,
+        city(Substance.CHLORAMINE, 0.1),
+        city(Substance.CHLORAMINE, 0));
+  }
+
+  private void acidity() {
+    sides(HomeRule.PH_HIGH, ph(8.51), ph(8.5));
+    sides(HomeRule.LEAD_AND_COPPER, ph(6.49), ph(6.5));
+    sides(HomeRule.LEAD_AND_COPPER, ph(8.51), ph(8.5));
+    sides(HomeRule.PH_UNKNOWN, bare(18), bare(18).water(w -> w.from(WaterSource.PRIVATE_WELL)));
+  }
+
+  private void analysis() {
+    Substance solids = Substance.TOTAL_DISSOLVED_SOLIDS;
+    sides(HomeRule.SOLIDS_HIGH, city(solids, 751), city(solids, 750));
+    sides(HomeRule.SOLIDS_NOT_TESTED, bare(18), city(solids, 0));
+    sides(HomeRule.TURBID, turbid(1.1, 0.1), turbid(1, 0.1));
+    sides(HomeRule.TURBID, turbid(6, 0.31), turbid(6, 0.3));
+    sides(HomeRule.MODERATELY_HARD, hard(61), hard(60));
+    sides(HomeRule.MODERATELY_HARD, hard(120), hard(121));
+    sides(HomeRule.HARDNESS_BY_STRIP, by(HardnessMethod.STRIP), by(HardnessMethod.DROP_TEST));
+    sides(HomeRule.HARDNESS_METHOD_UNKNOWN, bare(18), by(HardnessMethod.UTILITY_AVERAGE));
+    sides(HomeRule.WATER_COLD, cold(49), cold(50));
+    sides(HomeRule.TEMPERATURE_NOT_MEASURED, bare(18), cold(50));
+  }
+
+  private static TriedHome cold(double fahrenheit) {
+    return TriedHome.city(18).water(w -> w.temperature(Temperature.ofFahrenheit(fahrenheit)));
+  }
+
+  private void supply() {
+    sides(HomeRule.PRESSURE_LOW, supply(29, 20), supply(30, 20));
+    sides(HomeRule.PRESSURE_LOW, supply(16, 20), supply(15, 20));
+    sides(HomeRule.PRESSURE_HIGH, supply(81, 20), supply(80, 20));
+    sides(
+        HomeRule.SUPPLY_NOT_MEASURED,
+        TriedHome.city(18)
+            .site(site -> site.supply(Supply.NOT_MEASURED.withPressure(Pressure.ofPsi(60)))),
+        supply(60, 20));
+    sides(HomeRule.SUPPLY_BELOW_PEAK, supply(60, 8.9), supply(60, 9.1));
+  }
+
+  private void household() {
+    sides(
+        HomeRule.BLENDED,
+        TriedHome.city(18).site(site -> site.target(gpg(4))),
+        TriedHome.city(18).site(site -> site.target(gpg(0))));
+    sides(
+        HomeRule.BILL_ABOVE_ALLOWANCE,
+        people(Household.of(2).bill(new Bill(Volume.ofGallons(9_500), 60))),
+        people(Household.of(2)));
+    sides(
+        HomeRule.HOT_WATER_ONLY,
+        people(Household.of(2).softened(SoftenedShare.HOT_WATER)),
+        people(Household.of(2)));
+    sides(
+        HomeRule.FIXTURES_OUTSIDE_TABLE,
+        people(Household.of(2).fixture(Fixture.WATER_CLOSET, 100)),
+        people(Household.of(2).fixture(Fixture.WATER_CLOSET, 90)));
+  }
+
+  /** In Canada its own objective stands in place of the American level, and the other way. */
+  @Test
+  void ofTwoPublishedLevelsThatOfThePlaceIsNamed() {
+    assertThat(canada(Substance.IRON, 0.4).found()).doesNotContain(HomeRule.IRON_STAINS);
+    assertThat(city(Substance.IRON, 0.2).found()).doesNotContain(HomeRule.IRON_ABOVE_OBJECTIVE);
+    assertThat(canada(Substance.MANGANESE, 0.4).found())
+        .doesNotContain(HomeRule.MANGANESE_ABOVE_ADVISORY);
+    assertThat(city(Substance.MANGANESE, 0.2).found())
+        .doesNotContain(HomeRule.MANGANESE_ABOVE_GUIDELINE);
   }
 }

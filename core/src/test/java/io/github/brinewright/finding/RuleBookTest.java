@@ -128,12 +128,12 @@ class RuleBookTest {
     RuleBook without =
         RuleBook.builder()
             .without(DesignRule.EFFICIENCY_BELOW_RATING)
-            .without(HomeRule.PH_NOT_TESTED)
+            .without(HomeRule.PH_UNKNOWN)
             .build();
     Comparison comparison = compare(without);
 
-    assertThat(comparison.homeFinding(HomeRule.PH_NOT_TESTED)).isEmpty();
-    assertThat(compare(RuleBook.USUAL).homeFinding(HomeRule.PH_NOT_TESTED)).isPresent();
+    assertThat(comparison.homeFinding(HomeRule.PH_UNKNOWN)).isEmpty();
+    assertThat(compare(RuleBook.USUAL).homeFinding(HomeRule.PH_UNKNOWN)).isPresent();
     assertThat(comparison.candidates())
         .allMatch(candidate -> candidate.finding(DesignRule.EFFICIENCY_BELOW_RATING).isEmpty());
   }

@@ -30,8 +30,9 @@ class RulesPageTest {
   @Test
   void aPageOfAllRulesIsKept() throws IOException {
     StringBuilder page = new StringBuilder("# Rules\n\n");
-    page.append("Written from the code. The first rules look at the home, the others at an");
-    page.append(" option.\nA figure stands where a number in braces is.\n\n");
+    page.append("Written from the code. A figure stands where a number in braces is.\n\n");
+    reasons(page);
+    page.append("\n# Findings\n\nThe first look at the home, the others at an option.\n\n");
     page.append("| code | means | words | source |\n|---|---|---|---|\n");
     Properties texts = texts();
     for (Rule<?> rule : rules()) {
@@ -40,16 +41,33 @@ class RulesPageTest {
       page.append(" | ").append(texts.getProperty("finding." + rule.code()));
       page.append(" | ").append(words.source(rule.source())).append(" |\n");
     }
-    page.append("\n# Cautions\n\nThe first three stand on every proposal.\n\n");
+    page.append("\n# Cautions\n\nThe first two and one on sodium stand on every proposal.\n\n");
     for (Caution caution : Caution.values()) {
       page.append("- ").append(words.caution(caution)).append('\n');
     }
     GeneratedPage.keep("RULES.md", page.toString());
   }
 
+  private void reasons(StringBuilder page) throws IOException {
+    page.append("# Reasons of a verdict\n\nThe gravest decides; all are listed.\n\n");
+    page.append("| code | verdict | words | what would change it | source |\n");
+    page.append("|---|---|---|---|---|\n");
+    Properties texts = texts();
+    for (VerdictRule rule : VerdictRule.values()) {
+      String key = "finding." + rule.code();
+      page.append("| ").append(rule.code());
+      page.append(" | ").append(words.term(rule.kind()).toLowerCase(Locale.ROOT));
+      page.append(" | ").append(texts.getProperty(key));
+      page.append(" | ").append(texts.getProperty(key + ".change"));
+      page.append(" | ").append(words.source(rule.source())).append(" |\n");
+    }
+  }
+
   @Test
   void codesAreUnique() {
-    assertThat(rules()).extracting(Rule::code).doesNotHaveDuplicates();
+    assertThat(Stream.concat(rules().stream(), Arrays.stream(VerdictRule.values())))
+        .extracting(Rule::code)
+        .doesNotHaveDuplicates();
   }
 
   private static Properties texts() throws IOException {

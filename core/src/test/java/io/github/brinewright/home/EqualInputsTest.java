@@ -3,6 +3,9 @@ package io.github.brinewright.home;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.LikelyUse;
+import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
@@ -201,11 +204,13 @@ class EqualInputsTest {
 
   private static List<Object> reserves() {
     Volume gallons = Volume.ofGallons(200);
+    LikelyUse likely =
+        new LikelyUse(DailyVariation.USUAL, UncertainMean.WITH_BILL, YearDays.ALWAYS_AT_HOME);
     return List.of(
         Reserve.NONE,
         Reserve.ofDay(gallons, GPG),
-        Reserve.forRisk(0.05, DailyVariation.USUAL, gallons, GPG),
-        Reserve.forRisk(0.06, DailyVariation.USUAL, gallons, GPG));
+        Reserve.forRisk(0.05, likely, gallons, GPG),
+        Reserve.forRisk(0.06, likely, gallons, GPG));
   }
 
   static Stream<Supplier<List<Object>>> types() {

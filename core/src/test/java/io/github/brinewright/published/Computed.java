@@ -36,6 +36,7 @@ import io.github.brinewright.softener.ShippedResins;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.DoubleSupplier;
 
@@ -337,6 +338,8 @@ final class Computed {
 
   private static double expected(int people) {
     Household household = Household.of(people).perPersonDaily(Volume.ofGallons(300)).build();
-    return new DailyUse(household).expected().gallons();
+    return new DailyUse(household, DailyVariation.USUAL, OptionalDouble.empty())
+        .expected()
+        .gallons();
   }
 }

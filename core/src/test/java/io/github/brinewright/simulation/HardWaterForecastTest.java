@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ class HardWaterForecastTest {
       new DailyVariation(0.461, 0, DailyVariation.NONE.weekdays());
 
   private static HardWater year(DailyVariation variation, BedSettings bed) {
-    DemandModel home = new DemandModel(Volume.ofGallons(MEAN), variation, 0, 0, 1);
+    DemandModel home = new DemandModel(Volume.ofGallons(MEAN), variation, YearDays.ALWAYS_AT_HOME);
     return HardWaterForecast.of(home).year(bed);
   }
 

@@ -1,6 +1,7 @@
 package io.github.brinewright.simulation;
 
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
@@ -39,9 +40,8 @@ final class RandomBeds {
     return new DemandModel(
         Volume.ofGallons(MEAN),
         new DailyVariation(between(0.32, 0.70), between(0, 0.3), weekdays),
-        stays ? 0 : random.nextInt(60),
-        stays ? 0 : random.nextInt(40),
-        between(1, 2.5));
+        new YearDays(
+            stays ? 0 : random.nextInt(60), stays ? 0 : random.nextInt(40), between(1, 2.5)));
   }
 
   BedSettings bed() {

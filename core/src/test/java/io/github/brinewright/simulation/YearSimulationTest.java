@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.demand.DailyVariation;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.WeekdayClock;
@@ -39,7 +40,7 @@ class YearSimulationTest {
   }
 
   private static DemandModel demand(DailyVariation variation) {
-    return new DemandModel(Volume.ofGallons(MEAN), variation, 0, 0, 1);
+    return new DemandModel(Volume.ofGallons(MEAN), variation, YearDays.ALWAYS_AT_HOME);
   }
 
   private static SimulatedYears run(DailyVariation variation, int years, BedSettings bed) {
@@ -221,7 +222,8 @@ class YearSimulationTest {
 
   @Test
   void holidaysSaveAMeterSaltButNotAClock() {
-    DemandModel away = new DemandModel(Volume.ofGallons(MEAN), DailyVariation.USUAL, 60, 0, 1);
+    DemandModel away =
+        new DemandModel(Volume.ofGallons(MEAN), DailyVariation.USUAL, new YearDays(60, 0, 1));
     List<BedSettings> beds =
         List.of(bed(Control.CLOCK, 1_000, 1_000, 5), bed(Control.METERED_AT_NIGHT, 1_000, 600, 14));
     List<SimulatedYears> home =
@@ -234,7 +236,8 @@ class YearSimulationTest {
 
   @Test
   void guestsTakeMoreThanTheBedWasSetFor() {
-    DemandModel guests = new DemandModel(Volume.ofGallons(MEAN), DailyVariation.USUAL, 0, 40, 2.5);
+    DemandModel guests =
+        new DemandModel(Volume.ofGallons(MEAN), DailyVariation.USUAL, new YearDays(0, 40, 2.5));
     BedSettings clock = bed(Control.CLOCK, 1_000, 1_000, 7);
 
     assertThat(hardDays(guests, clock))
@@ -265,7 +268,9 @@ class YearSimulationTest {
   void impossibleModelsAreRefused() {
     assertThatThrownBy(() -> new YearSimulation(demand(INDEPENDENT), 0, 1))
         .hasMessageContaining("from 1 to 100000");
-    assertThatThrownBy(() -> new DemandModel(Volume.ofGallons(1), DailyVariation.NONE, 301, 0, 1))
+    assertThatThrownBy(
+            () ->
+                new DemandModel(Volume.ofGallons(1), DailyVariation.NONE, new YearDays(301, 0, 1)))
         .hasMessageContaining("days away");
   }
 

@@ -148,8 +148,14 @@ class CornersTest {
 
   private static void check(Design design) {
     assertThat(design.steps()).extracting(Step::result).isNotEmpty();
-    assertThat(design.schedule().runOutShare()).as(design.toString()).isBetween(0.0, 1.0);
-    assertThat(design.schedule().regenerationsPerYear()).isPositive().isFinite();
+    assertThat(design.year().isPresent()).isEqualTo(design.feasible());
+    assertThat(design.runOutShare().orElse(0)).as(design.toString()).isBetween(0.0, 1.0);
+    design.year().ifPresent(CornersTest::check);
     assertThat(design.flow().pressureLoss().low().isPositive()).isTrue();
+  }
+
+  private static void check(YearlyUse year) {
+    assertThat(year.regenerations()).isPositive().isFinite();
+    assertThat(year.salt().isPositive()).isTrue();
   }
 }

@@ -12,6 +12,8 @@ import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.DesignRule;
 import io.github.brinewright.finding.HomeRule;
 import io.github.brinewright.finding.Rule;
+import io.github.brinewright.finding.VerdictKind;
+import io.github.brinewright.finding.VerdictRule;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
@@ -36,6 +38,9 @@ class MessagesTest {
     List<String> keys = new ArrayList<>();
     Stream.<Rule<?>>concat(Arrays.stream(HomeRule.values()), Arrays.stream(DesignRule.values()))
         .forEach(rule -> keys.add("finding." + rule.code()));
+    for (VerdictRule rule : VerdictRule.values()) {
+      keys.addAll(List.of("finding." + rule.code(), "finding." + rule.code() + ".change"));
+    }
     for (StepKind kind : StepKind.values()) {
       keys.addAll(
           List.of(
@@ -61,7 +66,8 @@ class MessagesTest {
             Standing.values(),
             Margin.values(),
             Grade.values(),
-            Mark.values())
+            Mark.values(),
+            VerdictKind.values())
         .flatMap(Arrays::stream)
         .forEach(term -> assertThat(words.term(term)).isNotBlank());
   }

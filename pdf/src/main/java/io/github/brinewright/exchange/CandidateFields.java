@@ -9,11 +9,13 @@ import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.CycleStep;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.words.Wording;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -94,7 +96,7 @@ final class CandidateFields {
 
   private void regeneration() {
     put("daysBetweenRegenerations", design.schedule().designDays());
-    put("expectedDaysBetweenRegenerations", design.schedule().expectedDays());
+    ofYear("expectedDaysBetweenRegenerations", YearlyUse::daysBetween);
     fields.put(
         "setVolumeGal",
         design.schedule().setVolume().map(Volume::gallons).map(Numbers::of).orElse(null));
@@ -106,10 +108,10 @@ final class CandidateFields {
   }
 
   private void year() {
-    put("regenerationsPerYear", design.year().regenerations());
-    put("saltPerYearLb", design.year().salt().pounds());
-    put("waterPerYearGal", design.year().water().gallons());
-    put("chlorideToDrainPerYearLb", design.year().chloride().pounds());
+    ofYear("regenerationsPerYear", YearlyUse::regenerations);
+    ofYear("saltPerYearLb", year -> year.salt().pounds());
+    ofYear("waterPerYearGal", year -> year.water().gallons());
+    ofYear("chlorideToDrainPerYearLb", year -> year.chloride().pounds());
     fields.put(
         "monthsBetweenSaltFillings",
         design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
@@ -117,6 +119,11 @@ final class CandidateFields {
     put("potassiumAddedMgPerL", design.addedIons().potassium().milligramsPerLitre());
     put("grainsPerLbSalt", design.efficiency().salt().grainsPerPound());
     put("galPerThousandGrains", design.efficiency().water().gallonsPerThousandGrains());
+  }
+
+  private void ofYear(String name, ToDoubleFunction<YearlyUse> figure) {
+    fields.put(
+        name, design.year().map(year -> Numbers.of(figure.applyAsDouble(year))).orElse(null));
   }
 
   private void flow() {

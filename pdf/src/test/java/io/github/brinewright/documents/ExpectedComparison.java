@@ -28,16 +28,21 @@ abstract class ExpectedComparison extends Expected {
     lines.put("compare.method", c -> term(c.design().basis().method()));
     lines.put("compare.usable", c -> words.figure(Figure.of(c.design().basis().usable())));
     lines.put("compare.full", c -> plain(c.design().schedule().designDays(), 1));
-    lines.put("compare.expected", c -> plain(c.design().schedule().expectedDays(), 1));
+    lines.put("compare.expected", c -> plain(c.design().year().orElseThrow().daysBetween(), 1));
     lines.put(
         "compare.salt", c -> words.figure(Figure.of(c.design().basis().saltPerRegeneration(), 1)));
     lines.put("compare.refill", c -> plain(Minutes.of(c.design().refill().set()), 1));
-    lines.put("compare.saltYear", c -> words.figure(Figure.of(c.design().year().salt(), 0)));
+    lines.put(
+        "compare.saltYear",
+        c -> words.figure(Figure.of(c.design().year().orElseThrow().salt(), 0)));
     lines.put(
         "compare.fillings",
         c -> c.design().filling().map(filling -> plain(filling.months(), 1)).orElse("–"));
-    lines.put("compare.chloride", c -> words.figure(Figure.of(c.design().year().chloride(), 0)));
-    lines.put("compare.waterYear", c -> words.figure(Figure.of(c.design().year().water())));
+    lines.put(
+        "compare.chloride",
+        c -> words.figure(Figure.of(c.design().year().orElseThrow().chloride(), 0)));
+    lines.put(
+        "compare.waterYear", c -> words.figure(Figure.of(c.design().year().orElseThrow().water())));
     lines.put(
         "compare.service",
         c ->

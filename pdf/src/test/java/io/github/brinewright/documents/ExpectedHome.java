@@ -12,6 +12,7 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the section on water and home must say. */
 final class ExpectedHome extends Expected {
@@ -22,19 +23,36 @@ final class ExpectedHome extends Expected {
 
   ExpectedHome(Comparison comparison, Wording words) {
     super(words);
-    findings = comparison.homeFindings();
+    findings =
+        Stream.concat(comparison.verdict().reasons().stream(), comparison.homeFindings().stream())
+            .toList();
     home = comparison.home();
     site = home.site();
     water = site.water();
     hardness();
-    substance(Substance.IRON, 2, "iron-above-bed", "iron-stains", "iron-not-tested");
-    substance(Substance.DISSOLVED_IRON, 2, "iron-oxidised");
-    substance(Substance.MANGANESE, 2, "manganese-stains", "manganese-not-tested");
+    substance(
+        Substance.IRON,
+        2,
+        "iron-above-bed",
+        "iron-form-unknown",
+        "iron-stains",
+        "iron-above-objective",
+        "iron-not-tested");
+    substance(Substance.DISSOLVED_IRON, 2, "iron-particles");
+    substance(
+        Substance.MANGANESE,
+        2,
+        "manganese-above-advisory",
+        "manganese-above-guideline",
+        "manganese-stains",
+        "manganese-not-tested",
+        "manganese-unknown");
     substance(Substance.TOTAL_DISSOLVED_SOLIDS, 0, "solids-high");
     substance(Substance.SODIUM, 0);
     substance(Substance.CHLORIDE, 0);
-    substance(Substance.FREE_CHLORINE, 1, "chlorine-harms-resin");
-    substance(Substance.HYDROGEN_SULFIDE, 1, "hydrogen-sulfide-present");
+    substance(Substance.FREE_CHLORINE, 1, "chlorine-wears-resin", "chlorine-present");
+    substance(
+        Substance.HYDROGEN_SULFIDE, 1, "hydrogen-sulfide-in-water", "hydrogen-sulfide-little");
     others();
     home();
   }
@@ -87,7 +105,7 @@ final class ExpectedHome extends Expected {
   private void others() {
     boolean acid = water.ph().isPresent();
     value("water/water/water.ph", acid ? plain(water.ph().getAsDouble(), 1) : notTested());
-    String outside = said("ph-outside");
+    String outside = said("ph-too-low", "ph-not-tested", "ph-high");
     note("water/water/water.ph", acid && outside.isEmpty() ? words.text("water.phFine") : outside);
     value(
         "water/water/water.temperature",
@@ -97,7 +115,9 @@ final class ExpectedHome extends Expected {
         "water/water/water.temperature",
         cold.isEmpty() ? words.text("water.temperatureFine") : cold);
     value("water/water/water.bacteria", term(water.bacteria()));
-    note("water/water/water.bacteria", said("bacteria-found", "bacteria-not-tested"));
+    note(
+        "water/water/water.bacteria",
+        said("e-coli-found", "bacteria-found", "bacteria-not-tested"));
   }
 
   private void home() {

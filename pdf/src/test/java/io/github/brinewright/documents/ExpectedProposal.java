@@ -64,9 +64,11 @@ final class ExpectedProposal extends ExpectedComparison {
 
   private void facts(Candidate candidate) {
     String in = "opening/facts/";
-    figure(in + "opening.fact.days", Figure.days(candidate.design().schedule().expectedDays(), 1));
-    figure(in + "opening.fact.salt", Figure.of(candidate.design().year().salt(), 0));
-    figure(in + "opening.fact.drain", Figure.of(candidate.design().year().water()));
+    figure(
+        in + "opening.fact.days",
+        Figure.days(candidate.design().year().orElseThrow().daysBetween(), 1));
+    figure(in + "opening.fact.salt", Figure.of(candidate.design().year().orElseThrow().salt(), 0));
+    figure(in + "opening.fact.drain", Figure.of(candidate.design().year().orElseThrow().water()));
     boolean installed = candidate.offer().installation().isPositive();
     figure(
         in + (installed ? "opening.fact.price" : "opening.fact.equipment"),

@@ -48,7 +48,7 @@ public class YearBenchmark {
           .job()
           .orElseThrow();
   private final Comparison comparison = job.compare(job.homes().get(0));
-  private BedSettings bed = BedSettings.of(comparison.closest().design());
+  private BedSettings bed = comparison.closest().design().bed().orElseThrow();
   private final YearSimulation simulation =
       new YearSimulation(DemandModel.of(comparison.home()), 1_000, 1);
   private ForkJoinPool pool = new ForkJoinPool(1);
@@ -60,7 +60,7 @@ public class YearBenchmark {
     var setup =
         new io.github.brinewright.sizing.Setup(
             comparison.closest().softener(), comparison.closest().design().basis(), control);
-    bed = BedSettings.of(new Sizer(comparison.home()).design(setup));
+    bed = new Sizer(comparison.home()).design(setup).bed().orElseThrow();
   }
 
   /** Ends the pool. */

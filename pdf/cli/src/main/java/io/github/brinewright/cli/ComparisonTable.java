@@ -8,6 +8,7 @@ import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
@@ -80,17 +81,21 @@ final class ComparisonTable {
     row("", o -> comparison.recommends(o) ? "RECOMMENDED" : "");
   }
 
+  private void year(String label, Function<YearlyUse, String> cell) {
+    design(label, d -> d.year().map(cell).orElse("-"));
+  }
+
   private void rows() {
     design("control", d -> words.term(d.setup().control()));
     row("salt dosage", o -> o.setup().dosage().map(d -> figure(Figure.of(d))).orElse("by rating"));
     design("usable capacity", d -> figure(Figure.of(d.basis().usable())));
     design("days, full use", d -> words.number(d.schedule().designDays(), 1));
-    design("days, expected", d -> words.number(d.schedule().expectedDays(), 1));
+    year("days, expected", y -> words.number(y.daysBetween(), 1));
     row("salt each time", o -> figure(Figure.of(o.salt())));
     design("refill, exact", d -> words.number(Minutes.of(d.refill().exact()), 2) + " min");
     design("refill, set", d -> words.number(Minutes.of(d.refill().set()), 1) + " min");
-    design("salt a year", d -> figure(Figure.of(d.year().salt(), 0)));
-    design("water a year", d -> figure(Figure.of(d.year().water())));
+    year("salt a year", y -> figure(Figure.of(y.salt(), 0)));
+    year("water a year", y -> figure(Figure.of(y.water())));
     design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
     design("backwash", d -> figure(Figure.of(d.flow().backwash())));
     row("price", o -> o.offer().isUnpriced() ? "not entered" : words.about(o.quote().total()));

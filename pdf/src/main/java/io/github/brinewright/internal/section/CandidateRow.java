@@ -5,6 +5,7 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Range;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.function.Function;
@@ -16,13 +17,13 @@ enum CandidateRow {
   METHOD("compare.method", o -> Phrase.of(o.design().basis().method())),
   USABLE("compare.usable", o -> Phrase.of(Figure.of(o.design().basis().usable()))),
   FULL("compare.full", o -> Phrase.of(Figure.of(o.design().schedule().designDays(), 1))),
-  EXPECTED("compare.expected", o -> Phrase.of(Figure.of(o.design().schedule().expectedDays(), 1))),
+  EXPECTED("compare.expected", o -> year(o, y -> Figure.of(y.daysBetween(), 1))),
   SALT("compare.salt", o -> Phrase.of(Figure.of(o.salt(), 1))),
   REFILL("compare.refill", o -> new Phrase.Bare(Figure.of(o.design().refill().set(), 1))),
-  SALT_YEAR("compare.saltYear", o -> Phrase.of(Figure.of(o.design().year().salt(), 0))),
+  SALT_YEAR("compare.saltYear", o -> year(o, y -> Figure.of(y.salt(), 0))),
   FILLINGS("compare.fillings", CandidateRow::fillings),
-  CHLORIDE("compare.chloride", o -> Phrase.of(Figure.of(o.design().year().chloride(), 0))),
-  WATER_YEAR("compare.waterYear", o -> Phrase.of(Figure.of(o.design().year().water()))),
+  CHLORIDE("compare.chloride", o -> year(o, y -> Figure.of(y.chloride(), 0))),
+  WATER_YEAR("compare.waterYear", o -> year(o, y -> Figure.of(y.water()))),
   SERVICE("compare.service", CandidateRow::service),
   LOSS("compare.loss", o -> loss(o.design().flow().pressureLoss())),
   EFFICIENCY("compare.efficiency", o -> Phrase.of(Figure.of(o.design().efficiency().salt()))),
@@ -45,6 +46,14 @@ enum CandidateRow {
     Phrase label = this == LIFE ? Phrase.text(key, Phrase.of(Figure.of(years))) : Phrase.text(key);
     Table.Line line = Table.Line.of(key, label, candidates.stream().map(cell).toList());
     return this == LIFE ? line.summing() : line;
+  }
+
+  private static Phrase year(Candidate candidate, Function<YearlyUse, Figure> figure) {
+    return candidate
+        .design()
+        .year()
+        .map(year -> Phrase.of(figure.apply(year)))
+        .orElse(Phrase.plain("–"));
   }
 
   private static Phrase fillings(Candidate candidate) {

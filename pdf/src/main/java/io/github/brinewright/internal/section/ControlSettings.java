@@ -46,7 +46,7 @@ public final class ControlSettings {
     sections.add(section("settings.cycle", new CycleSteps(design.cycle()).table()));
     sections.add(section("settings.fit", fit()));
     sections.add(checks().onOwnPage());
-    if (design.basis() instanceof DosageCurveBasis basis) {
+    if (design.setup().basis() instanceof DosageCurveBasis basis) {
       sections.add(new ResinCurve(candidate.softener(), basis).section());
     }
     return sections;

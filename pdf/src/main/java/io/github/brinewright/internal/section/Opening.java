@@ -14,6 +14,7 @@ import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.model.Topic;
 import io.github.brinewright.sizing.AddedIons;
+import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -60,15 +61,18 @@ public final class Opening {
         Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
   }
 
+  private static YearlyUse year(Candidate candidate) {
+    return candidate.design().year().orElseThrow();
+  }
+
   private static Facts facts(Candidate candidate) {
     String price =
         candidate.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
     return new Facts(
         List.of(
-            Row.of(
-                "opening.fact.days", Figure.days(candidate.design().schedule().expectedDays(), 1)),
-            Row.of("opening.fact.salt", Figure.of(candidate.design().year().salt(), 0)),
-            Row.of("opening.fact.drain", Figure.of(candidate.design().year().water())),
+            Row.of("opening.fact.days", Figure.days(year(candidate).daysBetween(), 1)),
+            Row.of("opening.fact.salt", Figure.of(year(candidate).salt(), 0)),
+            Row.of("opening.fact.drain", Figure.of(year(candidate).water())),
             Row.of(price, Figure.of(candidate.quote().total()))));
   }
 

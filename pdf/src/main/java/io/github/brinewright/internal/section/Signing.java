@@ -38,7 +38,7 @@ public final class Signing {
     List<Caution> cautions =
         Caution.applying(
             subject.comparison().home(),
-            subject.comparison().homeFindings(),
+            subject.comparison().verdict(),
             subject.columns().stream()
                 .map(candidate -> candidate.softener().regenerant())
                 .collect(Collectors.toSet()));

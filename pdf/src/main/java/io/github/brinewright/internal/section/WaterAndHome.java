@@ -33,7 +33,7 @@ public final class WaterAndHome {
   public WaterAndHome(Comparison comparison) {
     home = comparison.home();
     water = home.site().water();
-    findings = new WaterFindings(home, comparison.homeFindings());
+    findings = WaterFindings.of(comparison);
   }
 
   /** The section. */

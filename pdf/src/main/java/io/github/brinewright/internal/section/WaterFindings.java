@@ -1,9 +1,12 @@
 package io.github.brinewright.internal.section;
 
+import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.HomeRule;
+import io.github.brinewright.finding.Rule;
 import io.github.brinewright.finding.Severity;
+import io.github.brinewright.finding.VerdictRule;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
@@ -13,7 +16,6 @@ import io.github.brinewright.model.Rows;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -22,15 +24,25 @@ import java.util.Set;
  * What the analysis found, and what each finding means for a softener.
  *
  * @param home with its analysis
- * @param findings on the home
+ * @param findings on the home, reasons of the verdict first
  */
 record WaterFindings(HomeLoad home, List<Finding> findings) {
+  /** Reasons of the verdict, and what else was found. */
+  static WaterFindings of(Comparison comparison) {
+    List<Finding> all = new ArrayList<>(comparison.verdict().reasons());
+    all.addAll(comparison.homeFindings());
+    return new WaterFindings(comparison.home(), all);
+  }
+
   /** What the rows speak of, or what goes without saying. */
   private static final Set<HomeRule> SAID =
       EnumSet.of(
           HomeRule.IRON_STAINS,
           HomeRule.MANGANESE_STAINS,
-          HomeRule.PH_NOT_TESTED,
+          HomeRule.CHLORINE_PRESENT,
+          HomeRule.CHLORAMINE_PRESENT,
+          HomeRule.HYDROGEN_SULFIDE_LITTLE,
+          HomeRule.PH_UNKNOWN,
           HomeRule.SOLIDS_NOT_TESTED,
           HomeRule.WATER_COLD,
           HomeRule.TEMPERATURE_NOT_MEASURED);
@@ -49,7 +61,12 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     rows.add(temperature());
     rows.add(
         Row.of("water.bacteria", Phrase.of(water().bacteria()))
-            .noting(said(HomeRule.BACTERIA_FOUND, HomeRule.BACTERIA_NOT_TESTED)));
+            .noting(
+                said(
+                    List.of(
+                        VerdictRule.E_COLI_FOUND,
+                        VerdictRule.BACTERIA_FOUND,
+                        VerdictRule.BACTERIA_NOT_TESTED))));
     return new Rows(
         "water",
         List.of(
@@ -90,24 +107,37 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     };
   }
 
-  private static HomeRule[] rules(Substance substance) {
+  private static List<Rule<HomeLoad>> rules(Substance substance) {
     return switch (substance) {
       case IRON ->
-          new HomeRule[] {HomeRule.IRON_ABOVE_BED, HomeRule.IRON_STAINS, HomeRule.IRON_NOT_TESTED};
-      case DISSOLVED_IRON -> new HomeRule[] {HomeRule.IRON_OXIDISED};
-      case MANGANESE -> new HomeRule[] {HomeRule.MANGANESE_STAINS, HomeRule.MANGANESE_NOT_TESTED};
-      case TOTAL_DISSOLVED_SOLIDS -> new HomeRule[] {HomeRule.SOLIDS_HIGH};
-      case FREE_CHLORINE -> new HomeRule[] {HomeRule.CHLORINE_HARMS_RESIN};
-      case HYDROGEN_SULFIDE -> new HomeRule[] {HomeRule.HYDROGEN_SULFIDE_PRESENT};
-      case SODIUM, CHLORIDE, CHLORAMINE, ALKALINITY, CARBON_DIOXIDE, NITRATE -> new HomeRule[0];
+          List.of(
+              VerdictRule.IRON_ABOVE_BED,
+              VerdictRule.IRON_FORM_UNKNOWN,
+              HomeRule.IRON_STAINS,
+              HomeRule.IRON_ABOVE_OBJECTIVE,
+              VerdictRule.IRON_NOT_TESTED);
+      case DISSOLVED_IRON -> List.of(VerdictRule.IRON_PARTICLES);
+      case MANGANESE ->
+          List.of(
+              HomeRule.MANGANESE_ABOVE_ADVISORY,
+              HomeRule.MANGANESE_ABOVE_GUIDELINE,
+              HomeRule.MANGANESE_STAINS,
+              VerdictRule.MANGANESE_NOT_TESTED,
+              HomeRule.MANGANESE_UNKNOWN);
+      case TOTAL_DISSOLVED_SOLIDS -> List.of(HomeRule.SOLIDS_HIGH);
+      case FREE_CHLORINE -> List.of(HomeRule.CHLORINE_WEARS_RESIN, HomeRule.CHLORINE_PRESENT);
+      case CHLORAMINE -> List.of(HomeRule.CHLORAMINE_PRESENT);
+      case HYDROGEN_SULFIDE ->
+          List.of(VerdictRule.HYDROGEN_SULFIDE_IN_WATER, HomeRule.HYDROGEN_SULFIDE_LITTLE);
+      case NITRATE -> List.of(HomeRule.NITRATE_HIGH, VerdictRule.NITRATE_NOT_TESTED);
+      case SODIUM, CHLORIDE, ALKALINITY, CARBON_DIOXIDE -> List.of();
     };
   }
 
   /** The first finding of some rules. */
-  private Phrase said(HomeRule... rules) {
+  private Phrase said(List<Rule<HomeLoad>> rules) {
     return findings.stream()
-        .filter(
-            finding -> Arrays.stream(rules).anyMatch(rule -> rule.code().equals(finding.code())))
+        .filter(finding -> rules.stream().anyMatch(finding::isOf))
         .findFirst()
         .<Phrase>map(Phrase.Found::new)
         .orElse(Phrase.NONE);
@@ -131,10 +161,11 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
   }
 
   private Row acidity() {
+    Phrase outside =
+        said(List.of(VerdictRule.PH_TOO_LOW, VerdictRule.PH_NOT_TESTED, HomeRule.PH_HIGH));
     if (water().ph().isEmpty()) {
-      return Row.of("water.ph", Phrase.text("water.notTested"));
+      return Row.of("water.ph", Phrase.text("water.notTested")).noting(outside);
     }
-    Phrase outside = said(HomeRule.PH_OUTSIDE);
     return Row.of("water.ph", Figure.of(water().ph().getAsDouble(), 1))
         .noting(outside.isEmpty() ? Phrase.text("water.phFine") : outside);
   }
@@ -145,7 +176,7 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
             .temperature()
             .map(measured -> Phrase.of(Figure.of(measured)))
             .orElse(Phrase.text("water.notTested"));
-    Phrase cold = said(HomeRule.WATER_COLD, HomeRule.TEMPERATURE_NOT_MEASURED);
+    Phrase cold = said(List.of(HomeRule.WATER_COLD, HomeRule.TEMPERATURE_NOT_MEASURED));
     return Row.of("water.temperature", found)
         .noting(cold.isEmpty() ? Phrase.text("water.temperatureFine") : cold);
   }
