@@ -803,6 +803,7 @@ class RangesTest {
           "Worked",
           "ShippedResins",
           "CompensatedHardness",
+          "CurveBasis",
           "DailyUse",
           "HomeLoad",
           "PeakFlow",

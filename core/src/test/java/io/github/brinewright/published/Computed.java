@@ -5,8 +5,11 @@ import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
+import io.github.brinewright.finding.HomeRule;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.Place;
+import io.github.brinewright.home.Substance;
 import io.github.brinewright.hydraulics.Backwash;
 import io.github.brinewright.hydraulics.BeadSettling;
 import io.github.brinewright.hydraulics.Fluid;
@@ -57,6 +60,7 @@ final class Computed {
     computed.otherBeds();
     computed.money();
     computed.demand();
+    computed.levels();
     return computed.all;
   }
 
@@ -70,6 +74,11 @@ final class Computed {
 
   private static ResinCapacity perCubicFoot(double grains) {
     return ResinCapacity.ofGrainsPerCubicFoot(grains);
+  }
+
+  private void levels() {
+    put("CHL-01", () -> Threshold.of(HomeRule.CHLORINE_PRESENT, Substance.FREE_CHLORINE, Place.US));
+    put("IRON-CA", () -> Threshold.of(HomeRule.IRON_ABOVE_OBJECTIVE, Substance.IRON, Place.CANADA));
   }
 
   private void units() {
@@ -105,15 +114,19 @@ final class Computed {
 
   private void capacity() {
     put("K01", () -> capacity(ShippedResins.STANDARD_GEL, 6));
-    put("K02.a", () -> capacity(ShippedResins.GENERAL_PURPOSE, 5));
-    put("K02.b", () -> capacity(ShippedResins.STANDARD_MESH, 5));
+    put("K02.a", () -> at(ShippedResins.MICHAUD_GENERAL_PURPOSE, 5));
+    put("K02.b", () -> at(ShippedResins.KELLER_STANDARD_MESH, 5));
     put("K02.c", () -> capacity(ShippedResins.STANDARD_GEL, 5));
     put("K10.a", () -> ResinCapacity.ofEquivalentsPerLitre(1.9).grainsPerCubicFoot());
     put("K10.b", () -> ResinCapacity.ofEquivalentsPerLitre(2.0).grainsPerCubicFoot());
   }
 
   private static double capacity(Resin resin, double pounds) {
-    return resin.curve().at(SaltDosage.ofPoundsPerCubicFoot(pounds)).grainsPerCubicFoot();
+    return at(resin.curve(), pounds);
+  }
+
+  private static double at(CapacityCurve curve, double pounds) {
+    return curve.at(SaltDosage.ofPoundsPerCubicFoot(pounds)).grainsPerCubicFoot();
   }
 
   private void salt() {
