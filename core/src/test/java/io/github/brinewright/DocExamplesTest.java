@@ -15,6 +15,8 @@ import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.PeakFlow;
+import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.UseTotal;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
@@ -135,6 +137,30 @@ class DocExamplesTest {
           entry("DailyVariation: 5 days, 6 → 0.185", () -> USUAL.totalBeyond(5, 6)),
           entry("DailyVariation: 0.461 → 0.606", USUAL::meanExcess),
           entry("DailyVariation: 0.05 at 0.461 → 1.480", () -> USUAL.reserveForRisk(0.05)),
+          entry(
+              "UncertainMean: 0.05 → 1.51 with a bill, 2.06 without",
+              () ->
+                  List.of(
+                      UncertainMean.WITH_BILL.reserveForRisk(USUAL, 0.05),
+                      UncertainMean.WITHOUT_BILL.reserveForRisk(USUAL, 0.05))),
+          entry(
+              "UncertainMean: 0.75 at 0.457 → 1.22",
+              () -> UncertainMean.WITHOUT_BILL.quantile(0.75)),
+          entry(
+              "UncertainMean: 0.9, 1 day with a bill and 7 days without → 1.63 and 1.64",
+              () ->
+                  List.of(
+                      UncertainMean.WITH_BILL.factor(USUAL, 1, 0.9),
+                      UncertainMean.WITHOUT_BILL.factor(USUAL, 7, 0.9))),
+          entry(
+              "UncertainMean: 6 mean days, 0.9 with a bill → 4 days",
+              () -> (double) UncertainMean.WITH_BILL.longestInterval(USUAL, 6, 0.9, 14)),
+          entry(
+              "UseTotal: mean 1, variance 0.2125, more than 1.5 → 0.137",
+              () -> new UseTotal(1, 0.2125).beyond(1.5)),
+          entry(
+              "UseTotal: mean 1, variance 0.2125, beyond 1.5 → 0.047",
+              () -> new UseTotal(1, 0.2125).excess(1.5)),
           entry("FixtureUnits: 10 → 14.6 gpm", () -> FixtureUnits.flow(10).gallonsPerMinute()),
           entry(
               "FixtureUnits: 2 showers and a lavatory → 3.5",

@@ -33,6 +33,7 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.HardWaterForecast;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
@@ -206,6 +207,13 @@ class PriceAndResultRangesTest {
   }
 
   private void simulations() {
+    HardWaterForecast forecast = HardWaterForecast.of(demand(100, 0, 0, 1));
+    real(
+        HardWaterForecast.class,
+        "multiple",
+        0.01,
+        100,
+        v -> forecast.yearAt(bed(1_000, 1_000, 5, 1, 1, 1), v));
     whole(DemandModel.class, "days away", 0, 300, v -> demand(1, (int) v, 0, 1));
     whole(DemandModel.class, "guest days", 0, 300, v -> demand(1, 0, (int) v, 1));
     real(DemandModel.class, "guest factor", 1, 5, v -> demand(1, 0, 0, v));
@@ -300,6 +308,7 @@ class PriceAndResultRangesTest {
           "DesignRule",
           "DosageStudy",
           "Finding",
+          "HardWater",
           "HomeRule",
           "Kind",
           "Point",

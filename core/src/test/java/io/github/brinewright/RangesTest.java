@@ -11,6 +11,8 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.UseTotal;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Customer;
 import io.github.brinewright.home.Fixture;
@@ -208,6 +210,7 @@ class RangesTest {
     curvesAndBases();
     home();
     demand();
+    uncertainUse();
     hydraulics();
     regeneration();
     sizingAndTrace();
@@ -438,6 +441,24 @@ class RangesTest {
 
   private static Site.Builder site(String id) {
     return Site.of(id, water().build(), Household.of(3).build());
+  }
+
+  private static void uncertainUse() {
+    Class<?> type = UncertainMean.class;
+    UncertainMean billed = UncertainMean.WITH_BILL;
+    DailyVariation usual = DailyVariation.USUAL;
+    number(
+        type, "coefficient of variation of the mean use", Bounds.of(0.0, 1.0), UncertainMean::new);
+    number(type, "share of cases", Bounds.of(0.01, 0.999), v -> billed.factor(usual, 1, v));
+    whole(type, "days together", Bounds.of(1, 365), v -> billed.factor(usual, v, 0.9));
+    number(
+        type, "risk of running out", Bounds.of(0.0001, 0.5), v -> billed.reserveForRisk(usual, v));
+    number(
+        UncertainMean.Draw.class,
+        "weight of a home",
+        Bounds.of(0.0, 1.0),
+        v -> new UncertainMean.Draw(1, v));
+    number(UseTotal.class, "mean use", Bounds.of(0.0, 1e12), v -> new UseTotal(v, 1));
   }
 
   private static void demand() {

@@ -94,8 +94,8 @@ public record UncertainMean(double coefficient) {
 
   /**
    * How many times the stated mean a bed must hold for each of some days, so that their use stays
-   * within it in a share of cases, over all homes. Example: 0.9 and 1 day with a bill → 1.63; 0.9
-   * and 7 days without → 1.64. Source: gamma sum of the days, lognormal spread of the homes; own
+   * within it in a share of cases, over all homes. Example: 0.9, 1 day with a bill and 7 days
+   * without → 1.63 and 1.64. Source: gamma sum of the days, lognormal spread of the homes; own
    * computation.
    *
    * @param days 1 to 365

@@ -7,6 +7,7 @@ import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SiteCells;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -171,6 +172,16 @@ public final class Proposals {
 
   /**
    * A form for a site visit that begins with what is known of a home.
+   *
+   * @param home of this job
+   * @param date of the form
+   */
+  public byte[] form(QuotedHome home, LocalDate date) {
+    return form(SiteCells.of(home), date);
+  }
+
+  /**
+   * A form for a site visit that begins with a row as it stands, not yet understood.
    *
    * @param cells of sites.csv by column, as {@code SiteCells} reads them; may have errors
    * @param date of the form

@@ -36,11 +36,10 @@ public final class Reopened {
   private final @Nullable FilledVisit visit;
   private final JobReading reading;
 
-  private Reopened(CarriedJob carried, @Nullable FilledVisit visit, JobFiles prices)
-      throws ReopenException {
+  private Reopened(CarriedJob carried, @Nullable FilledVisit visit, JobFiles prices) {
     this.carried = carried;
     this.visit = visit;
-    reading = reading(prices.with(SiteCells.FILE, sites()));
+    reading = JobFolder.read(prices.with(SiteCells.FILE, sites()));
   }
 
   /**
@@ -83,15 +82,6 @@ public final class Reopened {
     }
   }
 
-  private static JobReading reading(JobFiles files) throws ReopenException {
-    try {
-      return JobFolder.read(files);
-    } catch (IllegalArgumentException notBase64) {
-      throw new ReopenException(
-          Reason.MALFORMED_DATA, String.valueOf(notBase64.getMessage()), notBase64);
-    }
-  }
-
   /** The text of sites.csv with the home. */
   private String sites() {
     return visit == null ? carried.files().getOrDefault(SiteCells.FILE, "") : visit.csv();
@@ -101,9 +91,8 @@ public final class Reopened {
    * The same home with everything else of another job: its dealer, price list and tariffs.
    *
    * @param prices files of the other job; its sites.csv is passed over
-   * @throws ReopenException with {@link Reason#MALFORMED_DATA} when the files cannot be understood
    */
-  public Reopened atPricesOf(JobFiles prices) throws ReopenException {
+  public Reopened atPricesOf(JobFiles prices) {
     return new Reopened(carried, visit, prices);
   }
 

@@ -137,6 +137,13 @@ class ReopenedTest {
     }
   }
 
+  @ParameterizedTest
+  @MethodSource("homes")
+  void aFormBegunWithAHomeGivesItsComparison(String id) throws Exception {
+    Reopened begun = Reopened.read(PROPOSALS.form(home(id), DAY));
+    assertThat(json(begun.comparison().orElseThrow())).isEqualTo(json(TOWN.compare(home(id))));
+  }
+
   @Test
   void aBlankFormHasNoHomeAndSaysSoInTheWordsOfItsFields() throws Exception {
     Reopened blank = Reopened.read(PROPOSALS.form(DAY));
@@ -256,14 +263,18 @@ class ReopenedTest {
   @Test
   void dataOfAnotherFormAreRefused() throws Exception {
     assertThat(refusal(carrying("{}"))).isEqualTo(Reason.MALFORMED_DATA);
-    assertThat(
-            refusal(
-                carrying(
-                    "{\"version\":1,\"site\":\"A\",\"date\":\"2026-05-02\",\"files\":"
-                        + "{\"dealer.properties\":\"logo=l.png\",\"l.png\":\"A\","
-                        + "\"sites.csv\":\"site_id\"}}")))
-        .as("a picture that is no Base64")
-        .isEqualTo(Reason.MALFORMED_DATA);
+  }
+
+  @Test
+  void aPictureThatIsNoneIsAProblemOfTheJob() throws Exception {
+    byte[] pdf =
+        carrying(
+            "{\"version\":1,\"site\":\"A\",\"date\":\"2026-05-02\",\"files\":"
+                + "{\"dealer.properties\":\"logo=l.png\",\"l.png\":\"A\","
+                + "\"sites.csv\":\"site_id,hardness_gpg,people\\nA,18,3\"}}");
+    assertThat(Reopened.read(pdf).problems())
+        .singleElement()
+        .satisfies(problem -> assertThat(problem.column()).isEqualTo("logo"));
   }
 
   @Test

@@ -46,11 +46,7 @@ record PdfInput(Path path, Reopened content) {
 
   /** The same home at the prices of a job folder. */
   PdfInput at(Path prices) {
-    try {
-      return new PdfInput(path, content.atPricesOf(JobFiles.in(prices)));
-    } catch (ReopenException refused) {
-      throw new UsageException(prices + " cannot be read: " + refused.getMessage());
-    }
+    return new PdfInput(path, content.atPricesOf(JobFiles.in(prices)));
   }
 
   /** A problem in the words of the document that it came with. */
