@@ -30,7 +30,7 @@ final class OwnRules implements Consumer {
               })
           .severity(Severity.CAUTION)
           .words(Locale.ENGLISH, "Homes of {0} here have tight cellars: measure the door.")
-          .words(Locale.FRENCH, "Ici, à {0}, la cave est étroite : mesurer la porte.")
+          .words(Locale.FRENCH, "Ici, à {0}, la cave est étroite : mesurer la porte.")
           .build();
 
   @Override
