@@ -207,10 +207,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   private static Optional<List<Figure>> noReserve(Design design) {
     boolean holds = design.usable().compareTo(design.dailyLoad()) >= 0;
     Volume needed =
-        design
-            .softener()
-            .resinVolume()
-            .times(2 * design.dailyLoad().ratioTo(design.usable()));
+        design.softener().resinVolume().times(2 * design.dailyLoad().ratioTo(design.usable()));
     return Rule.when(
         design.setup().control() == Control.METERED_AT_NIGHT
             && holds
