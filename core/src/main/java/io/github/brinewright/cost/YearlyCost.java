@@ -85,6 +85,11 @@ public final class YearlyCost implements Explained {
     return Collections.unmodifiableMap(lines);
   }
 
+  /** Salt, water and sewer alone: what a regeneration costs, over the year. */
+  public Money saltAndWater() {
+    return Money.total(of(CostKind.SALT), of(CostKind.WATER), of(CostKind.SEWER));
+  }
+
   /** The sum of the lines. */
   public Money total() {
     return Money.total(lines.values());

@@ -1,6 +1,8 @@
 package io.github.brinewright.exchange;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.MarginCheck;
+import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Minutes;
@@ -11,10 +13,12 @@ import io.github.brinewright.regeneration.CycleStep;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.words.Wording;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -48,6 +52,29 @@ final class CandidateFields {
     fields.put("lifeCost", lifeCost());
     fields.put("cycle", design.cycle().parts().stream().map(CandidateFields::part).toList());
     fields.put("findings", findings(candidate.findings(), words));
+    fields.put("margins", candidate.margins().stream().map(each -> margin(each, words)).toList());
+    fields.put("marginsNear", codes(candidate.marginsNear()));
+    judged(fields, candidate);
+    fields.put("bestInPercentOfDraws", null);
+    return fields;
+  }
+
+  /** Codes of what a candidate breaks. */
+  static void judged(Map<String, @Nullable Object> fields, Candidate candidate) {
+    fields.put("limitsBroken", candidate.broken().stream().map(Finding::code).toList());
+    fields.put("marginsBroken", codes(candidate.marginsBroken()));
+  }
+
+  private static List<String> codes(List<MarginCheck> checks) {
+    return checks.stream().map(check -> check.margin().code()).toList();
+  }
+
+  private static Map<String, Object> margin(MarginCheck check, Wording words) {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("code", check.margin().code());
+    fields.put("grade", name(check.grade()));
+    fields.put("excess", Numbers.of(check.excess()));
+    fields.put("text", words.margin(check));
     return fields;
   }
 
@@ -71,20 +98,34 @@ final class CandidateFields {
     fields.put(key, Numbers.of(value));
   }
 
+  /** A number that makes no sense where the bed cannot serve the home; null there. */
+  private void putServed(String key, DoubleSupplier value) {
+    fields.put(key, serves(candidate) ? Numbers.of(value.getAsDouble()) : null);
+  }
+
+  /** Whether the bed can serve the home at all, whatever other limits it breaks. */
+  static boolean serves(Candidate candidate) {
+    return candidate.hardWater().isPresent();
+  }
+
   private void identity() {
     fields.put("unitId", candidate.softener().id());
     fields.put("unitName", candidate.softener().name());
     fields.put("control", name(candidate.setup().control()));
     fields.put("capacityMethod", name(design.basis().method()));
-    fields.put(
-        "saltDosageLbPerFt3",
-        candidate
-            .setup()
-            .dosage()
-            .map(dosage -> Numbers.of(dosage.poundsPerCubicFoot()))
-            .orElse(null));
+    fields.put("tanks", candidate.softener().tanks());
+    fields.put("arrangement", name(candidate.softener().arrangement()));
+    fields.put("saltDosageLbPerFt3", dosage(candidate));
     put("resinFt3", candidate.resin().cubicFeet());
     fields.put("feasible", candidate.feasible());
+  }
+
+  static @Nullable Object dosage(Candidate candidate) {
+    return candidate
+        .setup()
+        .dosage()
+        .map(dosage -> Numbers.of(dosage.poundsPerCubicFoot()))
+        .orElse(null);
   }
 
   private void load() {
@@ -95,7 +136,7 @@ final class CandidateFields {
   }
 
   private void regeneration() {
-    put("daysBetweenRegenerations", design.schedule().designDays());
+    putServed("daysBetweenRegenerations", design.schedule()::designDays);
     ofYear("expectedDaysBetweenRegenerations", YearlyUse::daysBetween);
     fields.put(
         "setVolumeGal",
@@ -112,6 +153,8 @@ final class CandidateFields {
     ofYear("saltPerYearLb", year -> year.salt().pounds());
     ofYear("waterPerYearGal", year -> year.water().gallons());
     ofYear("chlorideToDrainPerYearLb", year -> year.chloride().pounds());
+    fields.put("hardWaterGalPerYear", hardWaterGallons(candidate));
+    putServed("hardWaterDaysPerYear", () -> candidate.hardWaterDays().orElseThrow());
     fields.put(
         "monthsBetweenSaltFillings",
         design.filling().map(filling -> Numbers.of(filling.months())).orElse(null));
@@ -119,6 +162,10 @@ final class CandidateFields {
     put("potassiumAddedMgPerL", design.addedIons().potassium().milligramsPerLitre());
     put("grainsPerLbSalt", design.efficiency().salt().grainsPerPound());
     put("galPerThousandGrains", design.efficiency().water().gallonsPerThousandGrains());
+  }
+
+  static @Nullable Object hardWaterGallons(Candidate candidate) {
+    return candidate.hardWater().map(hard -> Numbers.of(hard.total().gallons())).orElse(null);
   }
 
   private void ofYear(String name, ToDoubleFunction<YearlyUse> figure) {
@@ -138,11 +185,19 @@ final class CandidateFields {
     put("drainFlowGpm", design.flow().drain().chosen().gallonsPerMinute());
   }
 
-  private Map<String, Object> costPerYear() {
-    Map<String, Object> costs = new LinkedHashMap<>();
-    candidate.yearly().lines().forEach((kind, money) -> costs.put(name(kind), money.getAmount()));
-    costs.put("total", amount(candidate.yearly().total()));
+  private Map<String, @Nullable Object> costPerYear() {
+    Map<String, @Nullable Object> costs = new LinkedHashMap<>();
+    candidate
+        .yearly()
+        .lines()
+        .forEach((kind, money) -> costs.put(name(kind), serves(kind) ? amount(money) : null));
+    costs.put("total", served(candidate, candidate.yearly().total()));
     return costs;
+  }
+
+  /** What a bed that cannot serve the home would take of salt and water is not known. */
+  private boolean serves(CostKind kind) {
+    return serves(candidate) || kind == CostKind.ELECTRICITY || kind == CostKind.SERVICE;
   }
 
   private Map<String, Object> price() {
@@ -155,15 +210,20 @@ final class CandidateFields {
     return price;
   }
 
-  private Map<String, Object> lifeCost() {
-    Map<String, Object> life = new LinkedHashMap<>();
+  private Map<String, @Nullable Object> lifeCost() {
+    Map<String, @Nullable Object> life = new LinkedHashMap<>();
     life.put("years", candidate.life().years());
-    life.put("total", amount(candidate.life().total()));
+    life.put("total", served(candidate, candidate.life().total()));
     return life;
   }
 
-  static java.math.BigDecimal amount(Money money) {
+  static BigDecimal amount(Money money) {
     return money.getAmount();
+  }
+
+  /** An amount that rests on a year's use; null where the bed cannot serve the home. */
+  static @Nullable BigDecimal served(Candidate candidate, Money money) {
+    return serves(candidate) ? amount(money) : null;
   }
 
   private static Map<String, Object> part(CycleStep part) {

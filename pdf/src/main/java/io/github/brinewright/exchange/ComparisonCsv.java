@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,37 +36,68 @@ public final class ComparisonCsv {
    * @param comparisons all simulated or none
    */
   public static String of(List<Simulated> comparisons) {
+    return csv(comparisons.stream().flatMap(ComparisonCsv::rows).toList());
+  }
+
+  /**
+   * Sizes and dosages side by side: a row for each cell of the grid of each control, with the names
+   * of JSON.
+   *
+   * @param comparisons of the homes, in their order
+   */
+  public static String grid(List<Comparison> comparisons) {
+    return csv(comparisons.stream().flatMap(ComparisonCsv::cells).toList());
+  }
+
+  private static Stream<Map<String, @Nullable Object>> rows(Simulated simulated) {
+    return simulated.comparison().candidates().stream().map(candidate -> row(simulated, candidate));
+  }
+
+  private static Stream<Map<String, @Nullable Object>> cells(Comparison comparison) {
+    return new GridFields(comparison)
+        .cells().stream()
+            .map(
+                cell -> {
+                  Map<String, @Nullable Object> row = home(comparison);
+                  row.putAll(cell);
+                  return row;
+                });
+  }
+
+  /** Rows below the names of the first. */
+  private static String csv(List<Map<String, @Nullable Object>> rows) {
     StringWriter text = new StringWriter();
     try (CSVWriter csv = new CSVWriter(text)) {
-      boolean headed = false;
-      for (Simulated simulated : comparisons) {
-        for (Candidate candidate : simulated.comparison().candidates()) {
-          Map<String, @Nullable Object> row = row(simulated, candidate);
-          if (!headed) {
-            csv.writeNext(row.keySet().toArray(String[]::new), false);
-            headed = true;
-          }
-          csv.writeNext(cells(row), false);
-        }
-      }
+      rows.stream()
+          .findFirst()
+          .ifPresent(row -> csv.writeNext(row.keySet().toArray(String[]::new), false));
+      rows.forEach(row -> csv.writeNext(cells(row), false));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
     return text.toString();
   }
 
-  private static Map<String, @Nullable Object> row(Simulated simulated, Candidate candidate) {
-    Comparison comparison = simulated.comparison();
+  private static Map<String, @Nullable Object> home(Comparison comparison) {
     Map<String, @Nullable Object> row = new LinkedHashMap<>();
     row.put("siteId", comparison.home().site().id());
+    row.put("siteVerdict", CandidateFields.name(comparison.verdict().kind()));
+    return row;
+  }
+
+  private static Map<String, @Nullable Object> row(Simulated simulated, Candidate candidate) {
+    Comparison comparison = simulated.comparison();
+    Map<String, @Nullable Object> row = home(comparison);
+    row.put(
+        "siteVerdictReasons", comparison.verdict().reasons().stream().map(Finding::code).toList());
     row.put("recommended", comparison.recommends(candidate));
     row.putAll(new CandidateFields(candidate).flat());
     row.put("priceTotal", candidate.quote().total().getAmount());
-    row.put("costPerYearTotal", candidate.yearly().total().getAmount());
-    row.put("lifeCostTotal", candidate.life().total().getAmount());
-    row.put(
-        "findings",
-        candidate.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
+    row.put("costPerYearTotal", CandidateFields.served(candidate, candidate.yearly().total()));
+    row.put("lifeCostTotal", CandidateFields.served(candidate, candidate.life().total()));
+    CandidateFields.judged(row, candidate);
+    row.put("marks", comparison.marks(candidate).stream().map(CandidateFields::name).toList());
+    row.put("findings", candidate.findings().stream().map(Finding::code).toList());
     if (simulated.years() > 0) {
       addYear(row, simulated.outcome(candidate).orElse(null));
     }
@@ -101,7 +133,11 @@ public final class ComparisonCsv {
     if (value instanceof BigDecimal number) {
       return number.toPlainString();
     }
-    String text = value.toString();
+    String text = value instanceof List<?> codes ? joined(codes) : value.toString();
     return text.matches("^[=+@-].*") ? "'" + text : text;
+  }
+
+  private static String joined(List<?> codes) {
+    return codes.stream().map(Object::toString).collect(Collectors.joining(" "));
   }
 }

@@ -51,7 +51,7 @@ public final class ComparisonJson {
   }
 
   /**
-   * One comparison as an object with version, site, currency, candidates and recommended.
+   * One comparison as an object with version, site, currency, candidates, recommended and grid.
    *
    * @param simulated the comparison with its simulated years
    * @param words for findings and reasons
@@ -103,8 +103,15 @@ public final class ComparisonJson {
         "recommended",
         comparison
             .recommended()
-            .map(candidate -> recommended(candidate, comparison, words))
+            .map(candidate -> chosen(candidate, comparison, why(comparison, words)))
             .orElse(null));
+    fields.put(
+        "cheapestThatFits",
+        comparison
+            .cheapestThatFits()
+            .map(candidate -> chosen(candidate, comparison, against(candidate, comparison, words)))
+            .orElse(null));
+    fields.put("grid", new GridFields(comparison).cells());
     return fields;
   }
 
@@ -118,13 +125,22 @@ public final class ComparisonJson {
     return fields;
   }
 
-  private static Map<String, @Nullable Object> recommended(
-      Candidate candidate, Comparison comparison, Wording words) {
+  private static String why(Comparison comparison, Wording words) {
+    return comparison.whyRecommended().map(words::reason).orElse("");
+  }
+
+  /** What it would save and gives up; of the recommended one, why that is recommended. */
+  private static String against(Candidate candidate, Comparison comparison, Wording words) {
+    return comparison.against(candidate).map(words::reason).orElseGet(() -> why(comparison, words));
+  }
+
+  private static Map<String, @Nullable Object> chosen(
+      Candidate candidate, Comparison comparison, String reason) {
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
     fields.put("candidate", comparison.candidates().indexOf(candidate));
     fields.put("unitId", candidate.softener().id());
     fields.put("control", CandidateFields.name(candidate.setup().control()));
-    fields.put("reason", comparison.whyRecommended().map(words::reason).orElse(""));
+    fields.put("reason", reason);
     return fields;
   }
 
@@ -133,6 +149,7 @@ public final class ComparisonJson {
     Site site = home.site();
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("id", site.id());
+    VerdictFields.add(fields, comparison.verdict(), words);
     fields.put("customer", site.contact().name());
     fields.put("people", site.household().people());
     fields.put("hardnessGpg", Numbers.of(site.water().hardness().grainsPerGallon()));
