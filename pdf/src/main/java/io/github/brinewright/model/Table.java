@@ -46,27 +46,50 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    */
   public record Line(
       String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
-    /** Keeps its own copy of {@code cells}. */
+    /**
+     * Keeps its own copy of {@code cells}.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     */
     public Line {
       cells = List.copyOf(cells);
     }
 
-    /** A line whose label is the text of its key. */
+    /**
+     * {@return a line whose label is the text of its key}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param cells one for each column
+     */
     public static Line of(String key, List<Phrase> cells) {
       return of(key, Phrase.text(key), cells);
     }
 
-    /** A line with a label of its own. */
+    /**
+     * {@return a line with a label of its own}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param label at the left of the line
+     * @param cells one for each column
+     */
     public static Line of(String key, Phrase label, List<Phrase> cells) {
       return new Line(key, label, cells, null, false);
     }
 
-    /** The same with the source of what it says. */
+    /**
+     * {@return the same with the source of what it says}
+     *
+     * @param other where what it says comes from
+     */
     public Line from(Source other) {
       return new Line(key, label, cells, other, total);
     }
 
-    /** The same as a sum of the lines above it. */
+    /** {@return the same as a sum of the lines above it} */
     public Line summing() {
       return new Line(key, label, cells, source, true);
     }
@@ -75,6 +98,10 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
   /**
    * Keeps its own copies of the lists.
    *
+   * @param key by which it is known in every language
+   * @param corner head of the labels
+   * @param columns beside the labels, from left to right
+   * @param lines from top to bottom, each with a cell for each column
    * @throws IllegalArgumentException when a line has more or fewer cells than there are columns
    */
   public Table {
