@@ -48,7 +48,7 @@ public final class MeteredSchedule implements Schedule {
   }
 
   /**
-   * A metered control of a bed.
+   * {@return a metered control of a bed}
    *
    * @param control a metered one
    * @param usable capacity between regenerations; more than zero
@@ -62,7 +62,7 @@ public final class MeteredSchedule implements Schedule {
     return new Builder(Require.positive("usable capacity", usable));
   }
 
-  /** The reserve held back. */
+  /** {@return the reserve held back} */
   public Reserve reserve() {
     return reserve;
   }
@@ -117,7 +117,12 @@ public final class MeteredSchedule implements Schedule {
       this.usable = usable;
     }
 
-    /** Capacity held back. */
+    /**
+     * Capacity held back.
+     *
+     * @param reserve zero or more
+     * @return this builder
+     */
     public Builder reserve(Reserve reserve) {
       this.reserve = reserve;
       return this;
@@ -127,6 +132,7 @@ public final class MeteredSchedule implements Schedule {
      * Days after which it regenerates in any case; 14 unless set.
      *
      * @param days 1 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder longestDays(int days) {
@@ -135,7 +141,7 @@ public final class MeteredSchedule implements Schedule {
     }
 
     /**
-     * The water it serves.
+     * {@return the schedule for the water it serves}
      *
      * @param compensated compensated hardness; more than zero
      * @param design design use of a day; more than zero
