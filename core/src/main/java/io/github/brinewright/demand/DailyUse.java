@@ -50,7 +50,7 @@ public final class DailyUse implements Explained {
    *
    * @param household who lives in the home, and what is known of their use
    * @param variation how the use of its days strays about the mean
-   * @param chosenShare of days that the design use shall cover, 0.5 to 0.99; empty for the usual
+   * @param chosenShare of days that the design use shall cover, 0.5 to 0.999; empty for the usual
    *     rule
    * @throws IllegalArgumentException outside that range
    */

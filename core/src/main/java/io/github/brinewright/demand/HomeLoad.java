@@ -81,7 +81,7 @@ public final class HomeLoad implements Explained {
    * instead of the usual rule}
    *
    * @param site people, water and supply of the home
-   * @param share 0.5 to 0.99; dimensionless
+   * @param share 0.5 to 0.999; dimensionless
    * @throws IllegalArgumentException outside that range
    */
   public static HomeLoad coveringShare(Site site, double share) {

@@ -24,9 +24,13 @@ public final class MeteredSchedule implements Schedule {
   /** Longest intervals that may be set: 1 to 14 days. */
   public static final Bounds<Integer> LONGEST = Bounds.of(1, LONGEST_DAYS);
 
+  /** Design days that a bed must hold: 0.01 to 14. */
+  public static final Bounds<Double> LEAST = Bounds.of(0.01, (double) LONGEST_DAYS);
+
   private final HardnessAmount usable;
   private final Reserve reserve;
   private final int longestDays;
+  private final double leastDays;
   private final Hardness hardness;
   private final Volume design;
   private final Worked<Volume> setVolume;
@@ -35,6 +39,7 @@ public final class MeteredSchedule implements Schedule {
     usable = builder.usable;
     reserve = builder.reserve;
     longestDays = builder.longestDays;
+    leastDays = builder.leastDays;
     this.hardness = hardness;
     this.design = design;
     setVolume =
@@ -94,7 +99,8 @@ public final class MeteredSchedule implements Schedule {
 
   @Override
   public boolean feasible() {
-    return setVolume.value().isPositive() && usable.asWaterOf(hardness).compareTo(design) >= 0;
+    return setVolume.value().isPositive()
+        && usable.asWaterOf(hardness).compareTo(design.times(leastDays)) >= 0;
   }
 
   @Override
@@ -107,11 +113,15 @@ public final class MeteredSchedule implements Schedule {
     return steps;
   }
 
-  /** Collects a metered schedule; without a reserve and up to 14 days unless set. */
+  /**
+   * Collects a metered schedule; without a reserve and for at least one and up to 14 days unless
+   * set.
+   */
   public static final class Builder {
     private final HardnessAmount usable;
     private Reserve reserve = Reserve.NONE;
     private int longestDays = LONGEST_DAYS;
+    private double leastDays = 1;
 
     private Builder(HardnessAmount usable) {
       this.usable = usable;
@@ -137,6 +147,19 @@ public final class MeteredSchedule implements Schedule {
      */
     public Builder longestDays(int days) {
       this.longestDays = LONGEST.require("longest interval in days", days);
+      return this;
+    }
+
+    /**
+     * Design days that the bed must hold to be feasible; 1 unless set. Tanks that take turns need
+     * hold no more than what is drawn until the other one is ready.
+     *
+     * @param days 0.01 to 14
+     * @return this builder
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder leastDays(double days) {
+      this.leastDays = LEAST.require("design days that the bed must hold", days);
       return this;
     }
 
