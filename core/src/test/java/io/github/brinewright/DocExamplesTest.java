@@ -132,6 +132,13 @@ class DocExamplesTest {
                       .at(SaltDosage.ofPoundsPerCubicFoot(6))
                       .grainsPerCubicFoot()),
           entry(
+              "ShippedResins: 10 lb/ft3 → 27,087 grains/ft3",
+              () ->
+                  ShippedResins.FINE_MESH
+                      .curve()
+                      .at(SaltDosage.ofPoundsPerCubicFoot(10))
+                      .grainsPerCubicFoot()),
+          entry(
               "IonHardness: Ca 20, Mg 10 → 91.12 mg/L",
               () -> IonHardness.of(mg(20), mg(10)).milligramsPerLitre()),
           entry(

@@ -9,6 +9,7 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.BlockRate;
@@ -27,10 +28,12 @@ import io.github.brinewright.finding.Rule;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
@@ -131,6 +134,7 @@ class PriceAndResultRangesTest {
     test.findings();
     test.simulations();
     test.beds();
+    test.margins();
     test.results();
     return test.cases.stream();
   }
@@ -267,6 +271,34 @@ class PriceAndResultRangesTest {
         hours);
   }
 
+  private void margins() {
+    real(Margins.class, "days at mean use", 0.5, 14, v -> changed().meanDays(v));
+    real(Margins.class, "days at design use", 0.5, 14, v -> changed().designDays(v));
+    real(Margins.class, "days of a twin", 0.5, 14, v -> changed().twinDays(v));
+    real(Margins.class, "peak share", 0.1, 5, v -> changed().peakShare(v));
+    real(Margins.class, "loading", 1, 100, v -> changed().serviceLoading(loading(v)));
+    real(Margins.class, "peak loading", 1, 100, v -> changed().peakLoading(loading(v)));
+    real(Margins.class, "loss", 1, 80, v -> changed().pressureLoss(Pressure.ofPsi(v)));
+    real(Margins.class, "left", 1, 80, v -> changed().pressureLeft(Pressure.ofPsi(v)));
+    real(Margins.class, "run out", 0.0001, 1, v -> changed().runOutBeyondRisk(v));
+    real(Margins.class, "hard water", 0.0001, 1, v -> changed().hardWaterMean(v));
+    real(Margins.class, "hard water high", 0.0001, 1, v -> changed().hardWaterHigh(v));
+    real(
+        Margins.class,
+        "lean dosage",
+        1,
+        30,
+        v -> changed().leanDosage(SaltDosage.ofPoundsPerCubicFoot(v)));
+  }
+
+  private static Margins.Builder changed() {
+    return Margins.builder();
+  }
+
+  private static FlowVelocity loading(double value) {
+    return FlowVelocity.ofGallonsPerMinutePerSquareFoot(value);
+  }
+
   private void results() {
     whole(Comparison.class, "columns", 1, 100, v -> COMPARISON.columns((int) v));
     cases.add(
@@ -310,9 +342,16 @@ class PriceAndResultRangesTest {
           "DesignRule",
           "DosageStudy",
           "Finding",
+          "Grade",
+          "Grid",
           "HardWater",
           "HomeRule",
+          "HowSure",
           "Kind",
+          "Margin",
+          "MarginCheck",
+          "Mark",
+          "MeterSaving",
           "OwnReason",
           "Point",
           "PriceList",
@@ -320,6 +359,7 @@ class PriceAndResultRangesTest {
           "Reason",
           "ReasonRule",
           "Revision",
+          "Row",
           "Rule",
           "RuleBook",
           "Sensitivity",

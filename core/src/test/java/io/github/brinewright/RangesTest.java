@@ -741,6 +741,7 @@ class RangesTest {
           "Worked",
           "ShippedResins",
           "CompensatedHardness",
+          "CurveBasis",
           "DailyUse",
           "HomeLoad",
           "PeakFlow",

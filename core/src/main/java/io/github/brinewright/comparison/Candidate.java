@@ -15,6 +15,7 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.softener.CapacityBasis;
 import io.github.brinewright.softener.CapacityBasis.Method;
+import io.github.brinewright.softener.CurveBasis;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Step;
@@ -152,6 +153,11 @@ public final class Candidate implements Explained {
   /** Whether its capacity rests on a rating alone. */
   public boolean byRating() {
     return design.basis().method() == Method.RATED_CAPACITY;
+  }
+
+  /** What its capacity is stated on. */
+  public CurveBasis curveBasis() {
+    return byRating() ? CurveBasis.RATING : softener().resin().curve().basis();
   }
 
   /** Volume of its bed. */

@@ -9,6 +9,8 @@ import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.CurveBasis;
+import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -18,6 +20,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -111,10 +114,19 @@ public final class Comparison {
    * The best candidate: of those that keep every limit one that breaks the fewest margins and,
    * among these, costs least over the years, or is level with that within 2 % and costs less to
    * buy, lets less hard water pass, takes less salt or less water. Empty when none keeps every
-   * limit.
+   * limit, and where the {@link Verdict} permits no recommendation.
    */
   public Optional<Candidate> recommended() {
+    return best().filter(candidate -> verdict.permitsRecommendation());
+  }
+
+  private Optional<Candidate> best() {
     return candidates().stream().findFirst().filter(Candidate::feasible);
+  }
+
+  /** Whether there is a recommended candidate, but a missing test may still change the figures. */
+  public boolean isProvisional() {
+    return verdict.isProvisional() && recommended().isPresent();
   }
 
   /**
@@ -169,8 +181,8 @@ public final class Comparison {
   }
 
   /**
-   * The recommended candidate or, where none keeps every limit, the one that breaks the fewest, of
-   * the largest bed.
+   * The recommended candidate or, without one, the best; where none keeps every limit, the one that
+   * breaks the fewest, of the largest bed.
    */
   public Candidate closest() {
     return recommended().orElseGet(() -> candidates().get(0));
@@ -238,6 +250,19 @@ public final class Comparison {
     return recommends(other)
         ? Optional.empty()
         : recommended().map(chosen -> new Reasons(ranking, chosen).against(other));
+  }
+
+  /** What the capacities of the candidates that keep every limit are stated on. */
+  public Set<CurveBasis> curveBases() {
+    return feasible().stream().map(Candidate::curveBasis).collect(Collectors.toSet());
+  }
+
+  /** What to say where capacities are compared across bases; empty where they share one. */
+  public Optional<Reason> acrossBases() {
+    int bases = curveBases().size();
+    return bases > 1
+        ? Optional.of(Reason.of(Reason.Kind.ACROSS_BASES, Figure.of(bases)))
+        : Optional.empty();
   }
 
   @Override

@@ -50,7 +50,7 @@ public record MarginCheck(Margin margin, Figure value, Figure limit, Grade grade
     return excess <= NEAR + ROUND_OFF ? Grade.NEAR : Grade.BROKEN;
   }
 
-  /** The same, near at the worst, since another method finds it kept. */
+  /** The same, near at the worst, since another method finds it not broken. */
   MarginCheck keptByAnotherMethod() {
     return grade == Grade.BROKEN ? new MarginCheck(margin, value, limit, Grade.NEAR, excess) : this;
   }

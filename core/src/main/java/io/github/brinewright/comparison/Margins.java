@@ -52,6 +52,7 @@ public final class Margins {
             3,
             2,
             1,
+            1,
             FlowVelocity.ofGallonsPerMinutePerSquareFoot(15),
             FlowVelocity.ofGallonsPerMinutePerSquareFoot(20),
             Pressure.ofPsi(15),
@@ -75,6 +76,11 @@ public final class Margins {
   /** Least days between regenerations at design use. */
   public double designDays() {
     return values.designDays;
+  }
+
+  /** Least days between regenerations of tanks that take turns, at any use. */
+  public double twinDays() {
+    return values.twinDays;
   }
 
   /** Highest peak flow as a share of the service flow; dimensionless. */
@@ -103,9 +109,9 @@ public final class Margins {
   }
 
   /**
-   * Share of intervals that may run out beyond the risk chosen; dimensionless. The risk is {@link
-   * io.github.brinewright.finding.Limits#reserveRisk()} or, where a design day is held back, the
-   * one day in ten that is above it.
+   * Share of intervals that may run out beyond the risk chosen; dimensionless. The risk is that of
+   * a meter's reserve, {@link io.github.brinewright.finding.Limits#reserveRisk()}; under a clock,
+   * and where a design day is held back, it is the one day in ten that is above that day.
    */
   public double runOutBeyondRisk() {
     return values.runOutBeyondRisk;
@@ -144,6 +150,7 @@ public final class Margins {
   private record Values(
       double meanDays,
       double designDays,
+      double twinDays,
       double peakShare,
       FlowVelocity serviceLoading,
       FlowVelocity peakLoading,
@@ -158,6 +165,7 @@ public final class Margins {
   public static final class Builder {
     private double meanDays;
     private double designDays;
+    private double twinDays;
     private double peakShare;
     private FlowVelocity serviceLoading;
     private FlowVelocity peakLoading;
@@ -171,6 +179,7 @@ public final class Margins {
     private Builder(Values start) {
       meanDays = start.meanDays;
       designDays = start.designDays;
+      twinDays = start.twinDays;
       peakShare = start.peakShare;
       serviceLoading = start.serviceLoading;
       peakLoading = start.peakLoading;
@@ -201,6 +210,17 @@ public final class Margins {
      */
     public Builder designDays(double days) {
       designDays = DAYS.require("least days between regenerations at design use", days);
+      return this;
+    }
+
+    /**
+     * Least days between regenerations of tanks that take turns, at any use; 1 unless set.
+     *
+     * @param days 0.5 to 14
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder twinDays(double days) {
+      twinDays = DAYS.require("least days between regenerations of a twin", days);
       return this;
     }
 
@@ -311,6 +331,7 @@ public final class Margins {
           new Values(
               meanDays,
               designDays,
+              twinDays,
               peakShare,
               serviceLoading,
               peakLoading,

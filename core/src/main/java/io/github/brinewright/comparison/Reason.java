@@ -55,6 +55,8 @@ public final class Reason {
     LEVEL_BUT_MORE_WATER,
     /** Equal in all that counts; the order of names decides. */
     LEVEL_BUT_LATER_NAME,
+    /** Capacities are compared across bases. */
+    ACROSS_BASES,
     /** Breaks a limit. */
     BREAKS_LIMIT
   }

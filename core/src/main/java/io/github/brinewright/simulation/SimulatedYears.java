@@ -88,6 +88,16 @@ public final class SimulatedYears {
     return spread(YearCounts::cycleGallons);
   }
 
+  /** Hard water of a mean year by cause, as a {@link HardWaterForecast} tells it. */
+  public HardWater hardWater() {
+    return new HardWater(
+        regenerations().mean(),
+        Volume.ofGallons(hardGallons().mean()),
+        Volume.ofGallons(cycleGallons().mean()),
+        hardDays().mean(),
+        runOutShare());
+  }
+
   /** Days of the longest interval of a year. */
   public Spread longestGap() {
     return spread(YearCounts::longestGap);

@@ -48,6 +48,9 @@ public sealed interface CapacityCurve permits LogarithmicCurve, TableCurve {
    */
   Worked<ResinCapacity> worked(SaltDosage dosage);
 
+  /** What its capacities are stated on; a dealer's own table is a basis of its own. */
+  CurveBasis basis();
+
   /** The dosages that it answers for. */
   default Bounds<SaltDosage> dosages() {
     return Bounds.of(lowest(), highest());

@@ -15,10 +15,30 @@ import io.github.brinewright.trace.Worked;
  * @param lowest the lowest dosage the fit was made for; 1 to 30 lb/ft3
  * @param highest the highest dosage the fit was made for; {@code lowest} to 30 lb/ft3
  * @param source who states the fit
+ * @param basis what its capacities are stated on
  */
 public record LogarithmicCurve(
-    ResinCapacity slope, ResinCapacity offset, SaltDosage lowest, SaltDosage highest, Source source)
+    ResinCapacity slope,
+    ResinCapacity offset,
+    SaltDosage lowest,
+    SaltDosage highest,
+    Source source,
+    CurveBasis basis)
     implements CapacityCurve {
+  /**
+   * A fit that is a basis of its own.
+   *
+   * @throws IllegalArgumentException as the other constructor
+   */
+  public LogarithmicCurve(
+      ResinCapacity slope,
+      ResinCapacity offset,
+      SaltDosage lowest,
+      SaltDosage highest,
+      Source source) {
+    this(slope, offset, lowest, highest, source, new CurveBasis(source));
+  }
+
   /**
    * @throws IllegalArgumentException when a dosage is out of range, when efficiency would not fall
    *     over the range, or when it would exceed the chemical limit at its lower end
@@ -41,6 +61,24 @@ public record LogarithmicCurve(
           "at " + lowest + " the efficiency is above the chemical limit " + CHEMICAL_LIMIT);
     }
     CAPACITY.require("capacity at the highest dosage", capacity(slope, highest, offset));
+  }
+
+  /**
+   * The same basis for another resin, over a part of the range.
+   *
+   * @param ratio of its capacity to this one's, like for like; more than zero, dimensionless
+   * @param from the lowest dosage; within this range
+   * @param to the highest dosage; within this range
+   * @param statedBy who states the ratio
+   */
+  LogarithmicCurve likeForLike(double ratio, double from, double to, Source statedBy) {
+    return new LogarithmicCurve(
+        slope.times(ratio),
+        offset.times(ratio),
+        requireCovered(SaltDosage.ofPoundsPerCubicFoot(from)),
+        requireCovered(SaltDosage.ofPoundsPerCubicFoot(to)),
+        statedBy,
+        basis);
   }
 
   private static ResinCapacity capacity(

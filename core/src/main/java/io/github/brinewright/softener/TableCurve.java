@@ -67,6 +67,11 @@ public final class TableCurve implements CapacityCurve {
     return source;
   }
 
+  @Override
+  public CurveBasis basis() {
+    return new CurveBasis(source);
+  }
+
   private void check() {
     if (points.size() < 2) {
       throw new IllegalArgumentException("a resin table needs at least two dosages");

@@ -2,6 +2,7 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -53,9 +55,10 @@ final class DosageSearch {
     for (int i = 0; i <= CELLS; i++) {
       point(Math.min(lowest + i * cell, highest)).ifPresent(curve::add);
     }
-    return curve.stream()
+    List<Point> stocked = stocked();
+    return Stream.concat(curve.stream(), stocked.stream())
         .min(Comparator.comparing(Point::cost))
-        .map(coarse -> new DosageStudy(curve, refined(coarse), stocked()));
+        .map(coarse -> new DosageStudy(curve, refined(coarse), stocked));
   }
 
   private Point refined(Point coarse) {
@@ -85,6 +88,12 @@ final class DosageSearch {
         .toList();
   }
 
+  /** Whether a candidate breaks no margin that another one keeps or nearly keeps. */
+  private static boolean keepsTheMarginsOf(Candidate other, Candidate tried) {
+    return tried.marginsBroken().stream()
+        .allMatch(check -> other.margin(check.margin()).filter(MarginCheck::broken).isPresent());
+  }
+
   private Optional<Point> point(double pounds) {
     SaltDosage dosage = SaltDosage.ofPoundsPerCubicFoot(pounds);
     DosageCurveBasis other =
@@ -92,7 +101,7 @@ final class DosageSearch {
             basis.resinType(), basis.resin(), dosage, basis.designFactor(), basis.regenerant());
     Setup setup = new Setup(candidate.softener(), other, candidate.setup().control());
     Candidate tried = comparison.priceList().appraise(sizer.design(setup), comparison.tariff());
-    return tried.feasible()
+    return tried.feasible() && keepsTheMarginsOf(candidate, tried)
         ? Optional.of(new Point(dosage, tried.life().total()))
         : Optional.empty();
   }

@@ -46,7 +46,7 @@ public final class DosageStudy {
 
   /**
    * Studies the bed of a candidate; empty when it is sized by a rating or no dosage of its table
-   * keeps every limit.
+   * keeps every limit, and every margin that the candidate keeps.
    *
    * @param candidate of the comparison
    */
@@ -54,7 +54,9 @@ public final class DosageStudy {
     return DosageSearch.of(comparison, candidate).flatMap(DosageSearch::study);
   }
 
-  /** Points over the whole table, by rising dosage; only those that keep every limit. */
+  /**
+   * Points over the whole table, by rising dosage; only those that keep what the candidate keeps.
+   */
   public List<Point> curve() {
     return curve;
   }
@@ -64,7 +66,7 @@ public final class DosageStudy {
     return best;
   }
 
-  /** The dosages in stock that keep every limit. */
+  /** The dosages in stock that keep every limit, and every margin that the candidate keeps. */
   public List<Point> stocked() {
     return stocked;
   }
@@ -80,7 +82,7 @@ public final class DosageStudy {
     return new Range<>(within.get(0), within.get(within.size() - 1));
   }
 
-  /** The cheapest dosage in stock; empty when none keeps every limit. */
+  /** The cheapest dosage in stock; empty when none keeps what the candidate keeps. */
   public Optional<Point> bestStocked() {
     return stocked.stream().min(Comparator.comparing(Point::cost));
   }

@@ -2,8 +2,10 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.TypicalYear;
 import io.github.brinewright.simulation.YearSimulation;
@@ -163,6 +165,33 @@ public final class HomeStudy {
   /** What the meter saves a year against a clock on the same bed; negative when it costs more. */
   public Optional<Money> meterSaves() {
     return meter().map(meter -> costs.get(Control.CLOCK).minus(costs.get(meter)));
+  }
+
+  /**
+   * What the meter saves and what drives it: the clock is set for full use, the meter waits for
+   * what is used. Empty as {@link #meter()}.
+   */
+  public Optional<MeterSaving> meterSaving() {
+    HomeLoad home = candidate.design().home();
+    return meterSaves()
+        .map(
+            saved ->
+                new MeterSaving(
+                    saved,
+                    home.softenedDesign(),
+                    home.softenedExpected(),
+                    controls.get(Control.CLOCK).hardWater(),
+                    controls.get(meterFor(recommended())).hardWater()));
+  }
+
+  /**
+   * Hard water of a mean year under each control, by cause, on the same days; without those that
+   * could not serve the home.
+   */
+  public Map<Control, HardWater> hardWater() {
+    Map<Control, HardWater> hard = new EnumMap<>(Control.class);
+    controls.forEach((control, years) -> hard.put(control, years.hardWater()));
+    return Collections.unmodifiableMap(hard);
   }
 
   /**

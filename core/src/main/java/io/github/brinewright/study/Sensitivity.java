@@ -2,6 +2,7 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.softener.Softener;
 import java.util.ArrayList;
@@ -34,15 +35,20 @@ public final class Sensitivity {
 
   private static Sensitivity after(
       WhatIf change, Site site, Comparison comparison, Candidate chosen) {
-    Softener then =
-        comparison
-            .priceList()
-            .compare(site, change.tariff(comparison.tariff()))
-            .recommended()
-            .map(Candidate::softener)
-            .orElse(null);
+    Comparison after = comparison.priceList().compare(site, change.tariff(comparison.tariff()));
+    Softener then = after.recommended().map(Candidate::softener).orElse(null);
     boolean same = then != null && then.id().equals(chosen.softener().id());
-    return new Sensitivity(new Values(change, then, same));
+    Reason flips = same ? null : twin(after, chosen).flatMap(after::against).orElse(null);
+    return new Sensitivity(new Values(change, then, same, flips));
+  }
+
+  /** The setting that is recommended now, after the change. */
+  private static Optional<Candidate> twin(Comparison after, Candidate chosen) {
+    return after.candidates().stream()
+        .filter(one -> one.softener().equals(chosen.softener()))
+        .filter(one -> one.setup().control() == chosen.setup().control())
+        .filter(one -> one.salt().equals(chosen.salt()))
+        .findFirst();
   }
 
   /** What turned out otherwise. */
@@ -65,6 +71,14 @@ public final class Sensitivity {
     return values.holds;
   }
 
+  /**
+   * What flips the choice: the limit, the margin or the cost by which the unit recommended now
+   * falls behind after the change. Empty when the choice holds or nothing is recommended then.
+   */
+  public Optional<Reason> flips() {
+    return Optional.ofNullable(values.flips);
+  }
+
   @Override
   public boolean equals(Object other) {
     return other instanceof Sensitivity sensitivity && values.equals(sensitivity.values);
@@ -81,5 +95,6 @@ public final class Sensitivity {
         + (holds() ? " holds" : " becomes " + recommended().orElse("nothing that serves"));
   }
 
-  private record Values(WhatIf change, @Nullable Softener softener, boolean holds) {}
+  private record Values(
+      WhatIf change, @Nullable Softener softener, boolean holds, @Nullable Reason flips) {}
 }

@@ -9,7 +9,7 @@ import org.joda.money.Money;
 
 /**
  * Which candidates no other one beats: another beats it when it is no worse in price, yearly cost,
- * days of hard water and regenerations, and better in one of them.
+ * hard water from all causes and regenerations, and better in one of them.
  */
 public final class Undominated {
   private Undominated() {}
@@ -29,13 +29,13 @@ public final class Undominated {
   }
 
   private record Rated(
-      Candidate candidate, Money price, Money yearly, double hardDays, double regenerations) {
+      Candidate candidate, Money price, Money yearly, double hardGallons, double regenerations) {
     static Rated of(Candidate candidate, SimulatedYears outcome) {
       return new Rated(
           candidate,
           candidate.quote().total(),
           candidate.yearly().total(),
-          outcome.hardDays().mean(),
+          outcome.hardWater().total().gallons(),
           outcome.regenerations().mean());
     }
 
@@ -43,7 +43,7 @@ public final class Undominated {
       int[] signs = {
         price.compareTo(other.price),
         yearly.compareTo(other.yearly),
-        Double.compare(hardDays, other.hardDays),
+        Double.compare(hardGallons, other.hardGallons),
         Double.compare(regenerations, other.regenerations)
       };
       return IntStream.of(signs).allMatch(sign -> sign <= 0)

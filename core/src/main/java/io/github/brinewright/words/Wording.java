@@ -9,6 +9,7 @@ import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
@@ -303,6 +304,26 @@ public final class Wording {
   /** How a candidate stands to a margin, as a sentence. */
   public String margin(MarginCheck check) {
     return text("margin." + check.margin().code(), check.value(), check.limit());
+  }
+
+  /** What a meter saves, and what drives it. */
+  public String meterSaving(MeterSaving saving) {
+    return text(
+        saving.saved().isNegative() ? "study.METER_COSTS" : "study.METER_SAVES",
+        Figure.about(saving.saved().abs()),
+        Figure.of(saving.setFor()),
+        Figure.of(saving.used()),
+        Figure.of(saving.byClock().total()),
+        Figure.of(saving.byMeter().total()));
+  }
+
+  /**
+   * How sure a choice is.
+   *
+   * @param percentOfDraws of {@link io.github.brinewright.study.HowSure}; 0 to 100
+   */
+  public String howSure(int percentOfDraws) {
+    return text("study.HOW_SURE", Figure.of(percentOfDraws));
   }
 
   /** A step as a reader would redo it. */

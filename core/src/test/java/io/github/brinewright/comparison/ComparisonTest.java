@@ -34,7 +34,7 @@ class ComparisonTest {
 
   @Test
   void feasibleOptionsComeFirst() {
-    Comparison comparison = compare(offers(), 25, 5);
+    Comparison comparison = compare(offers(), 40, 8);
     List<Candidate> candidates = comparison.candidates();
 
     assertThat(candidates)

@@ -105,15 +105,19 @@ final class Computed {
 
   private void capacity() {
     put("K01", () -> capacity(ShippedResins.STANDARD_GEL, 6));
-    put("K02.a", () -> capacity(ShippedResins.GENERAL_PURPOSE, 5));
-    put("K02.b", () -> capacity(ShippedResins.STANDARD_MESH, 5));
+    put("K02.a", () -> at(ShippedResins.MICHAUD_GENERAL_PURPOSE, 5));
+    put("K02.b", () -> at(ShippedResins.KELLER_STANDARD_MESH, 5));
     put("K02.c", () -> capacity(ShippedResins.STANDARD_GEL, 5));
     put("K10.a", () -> ResinCapacity.ofEquivalentsPerLitre(1.9).grainsPerCubicFoot());
     put("K10.b", () -> ResinCapacity.ofEquivalentsPerLitre(2.0).grainsPerCubicFoot());
   }
 
   private static double capacity(Resin resin, double pounds) {
-    return resin.curve().at(SaltDosage.ofPoundsPerCubicFoot(pounds)).grainsPerCubicFoot();
+    return at(resin.curve(), pounds);
+  }
+
+  private static double at(CapacityCurve curve, double pounds) {
+    return curve.at(SaltDosage.ofPoundsPerCubicFoot(pounds)).grainsPerCubicFoot();
   }
 
   private void salt() {

@@ -3,6 +3,7 @@ package io.github.brinewright.softener;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
@@ -51,13 +52,35 @@ class CurveTest {
 
   @Test
   void aTableKeepsItsOwnRows() {
-    CapacityCurve curve = ShippedResins.STANDARD_MESH.curve();
+    CapacityCurve curve = ShippedResins.KELLER_STANDARD_MESH;
     assertThat(curve.at(SaltDosage.ofPoundsPerCubicFoot(10)).grainsPerCubicFoot())
         .as("Keller, WC&P 2005")
         .isCloseTo(29_000, within(1e-9));
     assertThat(curve.at(SaltDosage.ofPoundsPerCubicFoot(12.5)).grainsPerCubicFoot())
         .as("half way between 29,000 and 31,300")
         .isCloseTo(30_150, within(1e-9));
+  }
+
+  @Test
+  void shippedResinsShareOneBasisAndDifferAsLikeForLike() {
+    assertThat(ShippedResins.all())
+        .allMatch(resin -> resin.curve().basis().equals(CurveBasis.SHIPPED));
+    for (double pounds : new double[] {5, 10, 15}) {
+      SaltDosage dosage = SaltDosage.ofPoundsPerCubicFoot(pounds);
+      double published =
+          ShippedResins.KELLER_FINE_MESH
+              .at(dosage)
+              .ratioTo(ShippedResins.KELLER_STANDARD_MESH.at(dosage));
+      double shipped =
+          ShippedResins.FINE_MESH
+              .curve()
+              .at(dosage)
+              .ratioTo(ShippedResins.STANDARD_MESH.curve().at(dosage));
+      assertThat(shipped)
+          .as("Keller, WC&P 2005, at %s; one ratio stands for three within 1 %%", dosage)
+          .isCloseTo(published, withinPercentage(1));
+    }
+    assertThat(ShippedResins.KELLER_FINE_MESH.basis()).isNotEqualTo(CurveBasis.SHIPPED);
   }
 
   @Test

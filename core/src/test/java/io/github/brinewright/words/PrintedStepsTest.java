@@ -29,6 +29,7 @@ import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Step;
@@ -189,7 +190,7 @@ class PrintedStepsTest {
                 .valveLoss(Pressure.ofPsi(6))
                 .dosages(dosages(4, 7.5, 12)),
             Softener.withResin("fine", Volume.ofCubicFeet(2.25))
-                .resin(ShippedResins.FINE_MESH)
+                .resin(Resin.of("table", "Table", ShippedResins.KELLER_FINE_MESH))
                 .refill(quarter, Duration.ofMinutes(1))
                 .dosages(dosages(5, 8.5, 14)),
             Softener.withResin("potassium", Volume.ofCubicFeet(2))
