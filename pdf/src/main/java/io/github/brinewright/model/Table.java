@@ -2,6 +2,7 @@ package io.github.brinewright.model;
 
 import io.github.brinewright.trace.Source;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,12 +44,25 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param cells one for each column
    * @param source of what the line says, where it has one of its own
    * @param total whether it sums up the lines above it
+   * @param marked numbers of the cells that are marked by a rule, from 0
    */
   public record Line(
-      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
-    /** Keeps its own copy of {@code cells}. */
+      String key,
+      Phrase label,
+      List<Phrase> cells,
+      @Nullable Source source,
+      boolean total,
+      Set<Integer> marked) {
+    /** Keeps its own copies of {@code cells} and {@code marked}. */
     public Line {
       cells = List.copyOf(cells);
+      marked = Set.copyOf(marked);
+    }
+
+    /** A line without marks. */
+    public Line(
+        String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+      this(key, label, cells, source, total, Set.of());
     }
 
     /** A line whose label is the text of its key. */
@@ -63,12 +77,17 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
 
     /** The same with the source of what it says. */
     public Line from(Source other) {
-      return new Line(key, label, cells, other, total);
+      return new Line(key, label, cells, other, total, marked);
     }
 
     /** The same as a sum of the lines above it. */
     public Line summing() {
-      return new Line(key, label, cells, source, true);
+      return new Line(key, label, cells, source, true, marked);
+    }
+
+    /** The same with cells marked by a rule. */
+    public Line marking(Set<Integer> numbers) {
+      return new Line(key, label, cells, source, total, numbers);
     }
   }
 

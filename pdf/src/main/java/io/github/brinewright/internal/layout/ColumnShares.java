@@ -22,7 +22,8 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
         switch (kinds.size()) {
           case 1 -> 1 - within(natural(1), 0.28, 0.38);
           case 2 -> 0.46;
-          default -> 0.26;
+          case 3, 4, 5, 6 -> 0.26;
+          default -> 0.19;
         };
     List<Double> shares = new ArrayList<>(List.of(labels));
     kinds.forEach(kind -> shares.add((1 - labels) / kinds.size()));

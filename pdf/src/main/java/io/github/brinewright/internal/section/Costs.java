@@ -57,7 +57,8 @@ public final class Costs {
 
   private List<Phrase> cells(Function<Candidate, Money> money) {
     return subject.columns().stream()
-        .map(candidate -> Phrase.of(Figure.about(money.apply(candidate))))
+        .map(
+            candidate -> CandidateRow.served(candidate, () -> Figure.about(money.apply(candidate))))
         .toList();
   }
 
@@ -68,6 +69,7 @@ public final class Costs {
                 comparison.smaller().stream(),
                 comparison.larger().stream())
             .flatMap(Function.identity())
+            .filter(candidate -> candidate.design().feasible())
             .toList();
     Phrase alternative =
         Phrase.text(

@@ -13,6 +13,7 @@ import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
+import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -49,11 +50,7 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
 
   Rows rows() {
     List<Row> rows = new ArrayList<>();
-    rows.add(
-        Row.of("water.hardness", Figure.of(water().hardness()))
-            .noting(
-                Phrase.text(
-                    "water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())))));
+    rows.addAll(hardness());
     for (Substance substance : Substance.values()) {
       rows.add(row(substance));
     }
@@ -74,6 +71,20 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
         rows);
   }
 
+  /** As tested and, where a treatment is stated, behind it. */
+  private List<Row> hardness() {
+    Phrase sized =
+        Phrase.text("water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())));
+    Row tested = Row.of("water.hardness", Figure.of(water().hardness()));
+    return home.site()
+        .treated()
+        .map(
+            treated ->
+                List.of(
+                    tested, Row.of("water.treated", TreatedAs.stated(home.site())).noting(sized)))
+        .orElseGet(() -> List.of(tested.noting(sized)));
+  }
+
   /** Notes on the home that no row speaks of. */
   List<Phrase> more() {
     return findings.stream()
@@ -90,8 +101,8 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
   private Row row(Substance substance) {
     Phrase found =
         water()
-            .found(substance)
-            .map(amount -> Phrase.of(Figure.of(amount, decimals(substance))))
+            .result(substance)
+            .map(result -> TreatedAs.result(result, decimals(substance)))
             .orElse(Phrase.text("water.notTested"));
     Phrase meaning = new Phrase.Joined(List.of(said(rules(substance)), counted(substance)), " ");
     boolean tested = water().found(substance).isPresent();
@@ -147,11 +158,15 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
   private Phrase counted(Substance substance) {
     FoulingAllowances allowances = home.site().allowances();
     return switch (substance) {
-      case IRON -> counted(allowances.iron().forConcentration(water().foundOrNone(substance)));
-      case MANGANESE ->
-          counted(allowances.manganese().forConcentration(water().foundOrNone(substance)));
+      case IRON -> counted(allowances.iron().forConcentration(entering(substance)));
+      case MANGANESE -> counted(allowances.manganese().forConcentration(entering(substance)));
       default -> Phrase.NONE;
     };
+  }
+
+  /** What of it reaches the softener. */
+  private Concentration entering(Substance substance) {
+    return home.site().softenedWater().foundOrNone(substance);
   }
 
   private static Phrase counted(Hardness added) {

@@ -10,6 +10,7 @@ import io.github.brinewright.model.Table;
 import io.github.brinewright.model.Together;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.softener.Control;
@@ -62,7 +63,10 @@ public final class YearInHome {
             line(
                 "year.water",
                 years -> range(years.waterGallons(), value -> Figure.of(Volume.ofGallons(value)))),
+            line("year.hardRunOut", years -> range(years.hardGallons(), YearInHome::gallons)),
             line("year.hardDays", years -> range(years.hardDays(), YearInHome::days)),
+            line("year.hardCycle", years -> range(years.cycleGallons(), YearInHome::gallons)),
+            line("year.hardTotal", this::hardInAll),
             line("year.unused", years -> Phrase.of(Figure.percent(years.unusedShare()))),
             line(
                 "year.cost",
@@ -81,6 +85,20 @@ public final class YearInHome {
 
   private Table.Line line(String key, Function<SimulatedYears, Phrase> cell) {
     return Table.Line.of(key, study.controls().values().stream().map(cell).toList());
+  }
+
+  /** From all causes: gallons, and the days of mean use that they are. */
+  private Phrase hardInAll(SimulatedYears years) {
+    HardWater hard = years.hardWater();
+    Volume daily = study.candidate().design().home().softenedExpected();
+    return Phrase.text(
+        "compare.hardOf",
+        Phrase.of(Figure.of(hard.total(), 0)),
+        Phrase.of(Figure.days(hard.daysOf(daily), 1)));
+  }
+
+  private static Figure gallons(double value) {
+    return Figure.of(Volume.ofGallons(value), 0);
   }
 
   private static Figure whole(double value) {
