@@ -22,9 +22,12 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.hydraulics.Backwash;
 import io.github.brinewright.hydraulics.BeadSettling;
@@ -60,6 +63,7 @@ import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.ColdWater;
@@ -255,6 +259,21 @@ class RangesTest {
     quantity(type, "service flow", Softener.SERVICE_FLOW, v -> bed().serviceFlow(v, HALF));
     quantity(type, "peak service flow", Softener.SERVICE_FLOW, v -> bed().serviceFlow(HALF, v));
     quantity(type, "valve loss", Softener.VALVE_LOSS, v -> bed().valveLoss(v));
+    quantity(
+        type,
+        "certified efficiency",
+        Softener.CERTIFIED_EFFICIENCY,
+        v -> bed().certifiedEfficiency(v));
+    for (Arrangement each : Arrangement.values()) {
+      whole(type, "tanks", each.tanks(), v -> bed().arrangement(each, v));
+    }
+    add(
+        type,
+        "controls",
+        Control.METERED_AT_ONCE,
+        Control.METERED_AT_NIGHT,
+        "metered, at once",
+        v -> bed().arrangement(Arrangement.TWIN_ALTERNATING, 2).controls(EnumSet.of(v)).build());
     quantity(type, "standby power", Softener.STANDBY, v -> bed().standby(v));
     quantity(type, "salt storage", Softener.SALT_STORAGE, v -> bed().saltStorage(v));
     quantity(type, "drain flow", Softener.DRAIN_FLOW, v -> bed().drainFlows(List.of(HALF, v)));
@@ -392,6 +411,49 @@ class RangesTest {
       quantity(WaterAnalysis.class, each.name(), Substance.FOUND, v -> water().found(each, v));
     }
     Concentration none = Concentration.ofMilligramsPerLitre(0);
+    quantity(LabResult.class, "lab result", Substance.FOUND, LabResult::measured);
+    Concentration much = Concentration.ofMilligramsPerLitre(50_001);
+    Concentration some = Concentration.ofMilligramsPerLitre(0.05);
+    add(LabResult.class, "lab result", some, much, "to 50000.0 mg/L", LabResult::below);
+    add(LabResult.class, "reporting limit", some, none, "more than zero", LabResult::below);
+    add(
+        LabResult.class,
+        "not detected",
+        none,
+        some,
+        "no amount",
+        v -> new LabResult(LabResult.Kind.NOT_DETECTED, v));
+    quantity(WaterAnalysis.class, "turbidity", WaterAnalysis.TURBIDITY, v -> water().turbidity(v));
+    quantity(
+        TreatedWater.class, "treated hardness", WaterAnalysis.HARDNESS, TreatedWater::ofHardness);
+    TreatedWater treated = TreatedWater.ofHardness(GPG);
+    quantity(TreatedWater.class, "treated hardness", WaterAnalysis.HARDNESS, treated::withHardness);
+    number(TreatedWater.class, "treated pH", WaterAnalysis.PH, treated::withPh);
+    for (String wrong : new String[] {"us", "USA", "XX", "US-", "US-CALI", "US CA", ""}) {
+      add(Place.class, "place", "US-CA", wrong, "ISO 3166", Place::of);
+    }
+    quantity(Household.class, "peak flow", Household.PEAK_FLOW, v -> Household.of(3).peakFlow(v));
+    quantity(
+        Supply.class,
+        "flowing pressure",
+        Supply.FLOWING_PRESSURE,
+        Supply.NOT_MEASURED::withFlowingPressure);
+    temperature(
+        Site.class,
+        "brine tank temperature",
+        Site.BRINE_TANK_TEMPERATURE,
+        v -> site("h").brineTankTemperature(v));
+    add(
+        Site.class,
+        "target hardness",
+        Hardness.ofGrainsPerGallon(5),
+        Hardness.ofGrainsPerGallon(6),
+        "not below the 6.0 gpg",
+        v ->
+            site("h")
+                .treated(TreatedWater.ofHardness(Hardness.ofGrainsPerGallon(6)))
+                .target(v)
+                .build());
     quantity(IonHardness.class, "calcium", Substance.FOUND, v -> IonHardness.of(v, none));
     quantity(IonHardness.class, "magnesium", Substance.FOUND, v -> IonHardness.of(none, v));
     whole(Household.class, "people", Household.PEOPLE, Household::of);

@@ -5,8 +5,8 @@ import static io.github.brinewright.finding.Severity.NOTE;
 import static io.github.brinewright.finding.Severity.STOP;
 
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.home.Household;
-import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.demand.PeakMethod;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.quantity.Area;
@@ -16,6 +16,7 @@ import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
@@ -51,6 +52,14 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       STOP, Sources.ERGUN, (design, limits) -> pressureLeft(design, limits.leastPressure())),
   /** The backwash needs more than the supply gives. */
   BACKWASH_ABOVE_SUPPLY(STOP, Sources.RICHARDSON_ZAKI, (design, limits) -> backwash(design)),
+  /** California: a clock where the softener drains to a sewer. */
+  DEMAND_CONTROL_REQUIRED(
+      STOP,
+      Sources.CALIFORNIA,
+      (design, limits) ->
+          Rule.when(underCalifornianLaw(design) && !design.setup().control().metered())),
+  /** California: no certificate of 4,000 grains a pound where the softener drains to a sewer. */
+  CERTIFICATE_REQUIRED(STOP, Sources.CALIFORNIA, (design, limits) -> certificateMissing(design)),
   /** The bed is less deep than {@link Limits#leastBedDepth()}. */
   BED_SHALLOW(
       NOTE,
@@ -117,13 +126,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   /** The steps of the refill setting give over a tenth more salt than wanted. */
   REFILL_COARSE(NOTE, Sources.DEFINITION, (design, limits) -> coarseRefill(design)),
   /** The bed could run longer than the longest interval. */
-  LONGEST_INTERVAL(
-      NOTE,
-      Sources.CLOCK_DAYS,
-      (design, limits) ->
-          Rule.when(
-              design.year().map(YearlyUse::daysBetween).orElse(0.0) >= Schedule.LONGEST_DAYS - 1e-9,
-              Figure.days(Schedule.LONGEST_DAYS, 0))),
+  LONGEST_INTERVAL(NOTE, Sources.CLOCK_DAYS, (design, limits) -> longestInterval(design)),
   /** The volume of the bed is only guessed from its rating. */
   RESIN_VOLUME_ASSUMED(
       NOTE,
@@ -153,6 +156,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     this.source = source;
     this.condition = condition;
   }
+
+  private static final SaltEfficiency CALIFORNIAN = SaltEfficiency.ofGrainsPerPound(4_000);
 
   private static final FlowVelocity MOST_LOADING = FlowVelocity.ofGallonsPerMinutePerSquareFoot(20);
 
@@ -214,11 +219,17 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         Figure.of(needed.cubicFeet(), 1));
   }
 
+  private static Optional<List<Figure>> longestInterval(Design design) {
+    int longest = Math.min(design.schedule().longestDays(), Schedule.LONGEST_DAYS);
+    double days = design.year().map(YearlyUse::daysBetween).orElse(0.0);
+    return Rule.when(days >= longest - 1e-9, Figure.days(longest, 0));
+  }
+
   private static Optional<List<Figure>> overloaded(Design design) {
     Area area = design.softener().vessel().area();
     FlowVelocity loading = area.velocityOf(design.flow().peak());
     return Rule.when(
-        design.home().peak().byFixtures() && loading.exceeds(MOST_LOADING),
+        design.home().peak().method() != PeakMethod.BATHROOMS && loading.exceeds(MOST_LOADING),
         Figure.of(design.flow().peak()),
         Figure.of(loading, 0),
         Figure.of(MOST_LOADING, 0));
@@ -227,17 +238,29 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   /** The district reckons with 40 gal a person; a private well stands where sewers do not go. */
   private static Optional<List<Figure>> sewerAdvice(Design design) {
     HomeLoad home = design.home();
-    Household household = home.site().household();
-    Volume softened =
-        Volume.ofGallons(40)
-            .times(household.people() * household.softened().share() * home.blend());
-    double days = design.basis().usable().ratioTo(home.compensatedHardness().in(softened));
+    Volume assumed = Volume.ofGallons(40).times(home.site().household().people());
+    double designDays = design.usable().ratioTo(design.dailyLoad());
+    double days = designDays * home.use().design().ratioTo(assumed);
     return Rule.when(
-        home.site().water().source() == WaterSource.PUBLIC_SUPPLY
-            && design.schedule().feasible()
-            && days < 3,
-        Figure.days(days, 1),
-        Figure.days(3, 0));
+        sewered(home) && design.feasible() && days < 3, Figure.days(days, 1), Figure.days(3, 0));
+  }
+
+  private static boolean sewered(HomeLoad home) {
+    return home.site().water().source() == WaterSource.PUBLIC_SUPPLY;
+  }
+
+  private static boolean underCalifornianLaw(Design design) {
+    return sewered(design.home()) && design.home().site().place().isWithin(Place.of("US-CA"));
+  }
+
+  private static Optional<List<Figure>> certificateMissing(Design design) {
+    boolean certified =
+        design
+            .softener()
+            .certifiedEfficiency()
+            .filter(stated -> stated.compareTo(CALIFORNIAN) >= 0)
+            .isPresent();
+    return Rule.when(underCalifornianLaw(design) && !certified, Figure.of(CALIFORNIAN));
   }
 
   private static Optional<List<Figure>> backwash(Design design) {
@@ -257,7 +280,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         .home()
         .site()
         .supply()
-        .pressure()
+        .pressureInUse()
         .map(pressure -> pressure.minus(loss).max(Pressure.ofPsi(0)))
         .filter(least::exceeds)
         .map(left -> List.of(Figure.of(left), Figure.of(loss)));
@@ -276,7 +299,7 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   private static Optional<List<Figure>> sodium(Design design) {
     Concentration raw = design.home().site().water().foundOrNone(Substance.SODIUM);
     Concentration total = raw.plus(design.addedIons().sodium());
-    boolean drunk = design.home().site().household().softened() == SoftenedShare.WHOLE_HOUSE;
+    boolean drunk = design.home().removedFromColdWater().isPositive();
     return Rule.when(drunk && total.milligramsPerLitre() > 60, Figure.of(total, 0));
   }
 

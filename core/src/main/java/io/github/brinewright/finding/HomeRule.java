@@ -10,7 +10,6 @@ import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.Supply;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.trace.Figure;
@@ -210,11 +209,21 @@ public enum HomeRule implements Rule<HomeLoad> {
               home.site().target().isPositive(),
               Figure.of(home.site().target()),
               Figure.percent(home.blend()))),
-  /** The bill shows more use than the allowance for each person, so the size rests on it. */
-  BILL_ABOVE_ALLOWANCE(
+  /** The size rests on a bill. */
+  SIZED_ON_BILL(
       NOTE,
       Sources.WATER_BILL,
-      home -> Rule.when(home.use().designBasis() == UseBasis.BILL, Figure.of(home.use().design())));
+      home -> Rule.when(home.use().designBasis() == UseBasis.BILL, Figure.of(home.use().design()))),
+  /** The allowance for each person would cover less than three days in four. */
+  ALLOWANCE_TOO_SMALL(
+      NOTE,
+      Sources.METER_DATA,
+      home ->
+          Rule.when(
+              home.use().designBasis() == UseBasis.NINE_DAYS_IN_TEN,
+              Figure.of(home.use().design()))),
+  /** A bill more than 1.3 standard deviations above homes of its size. */
+  BILL_HIGH(CAUTION, Sources.METER_DATA, HomeRule::highBill);
 
   private final Severity severity;
   private final Source source;
@@ -274,11 +283,17 @@ public enum HomeRule implements Rule<HomeLoad> {
     return water(home).ph().orElse(7);
   }
 
+  private static Optional<List<Figure>> highBill(HomeLoad home) {
+    return home.use()
+        .usualForSize()
+        .filter(usual -> home.use().deviationsAboveUsual() > WaterFacts.UNUSUAL_DEVIATIONS)
+        .map(usual -> List.of(Figure.of(home.use().expected()), Figure.of(usual)));
+  }
+
   private static Optional<List<Figure>> lowPressure(HomeLoad home) {
-    Supply supply = home.site().supply();
-    return supply
-        .flowingPressure()
-        .or(supply::pressure)
+    return home.site()
+        .supply()
+        .pressureInUse()
         .filter(Pressure.ofPsi(30)::exceeds)
         .filter(pressure -> !applies(VerdictRule.PRESSURE_BELOW_ANY, home))
         .map(pressure -> List.of(Figure.of(pressure)));

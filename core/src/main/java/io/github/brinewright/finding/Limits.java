@@ -3,6 +3,8 @@ package io.github.brinewright.finding;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Require;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Limits that a dealer may set; the usual ones are common practice.
@@ -33,7 +35,9 @@ public final class Limits {
 
   /** These limits, to be changed. */
   public Builder toBuilder() {
-    return new Builder()
+    Builder builder = new Builder();
+    builder.designUse = values.designUse;
+    return builder
         .shortestDays(values.shortestDays)
         .lowestPressure(values.lowestPressure)
         .reserveRisk(values.reserveRisk)
@@ -64,6 +68,14 @@ public final class Limits {
    */
   public double reserveRisk() {
     return values.reserveRisk;
+  }
+
+  /**
+   * Share of days whose use the design use covers, for all homes; 0.5 to 0.999, dimensionless.
+   * Empty for the usual allowance or bill.
+   */
+  public OptionalDouble designUse() {
+    return values.designUse == null ? OptionalDouble.empty() : OptionalDouble.of(values.designUse);
   }
 
   /** Share of regenerations before which the bed has run out, above which it is worth a word. */
@@ -110,6 +122,7 @@ public final class Limits {
       double shortestDays,
       Pressure lowestPressure,
       double reserveRisk,
+      @Nullable Double designUse,
       double runOutNoted,
       double runOutBarred,
       Pressure highestPressureLoss,
@@ -121,6 +134,7 @@ public final class Limits {
     private double shortestDays = 2;
     private Pressure lowestPressure = Pressure.ofPsi(30);
     private double reserveRisk;
+    private @Nullable Double designUse;
     private double runOutNoted = 0.06;
     private double runOutBarred = 0.2;
     private Pressure highestPressureLoss = Pressure.ofPsi(15);
@@ -162,6 +176,18 @@ public final class Limits {
      */
     public Builder reserveRisk(double share) {
       reserveRisk = share == 0 ? 0 : Require.between("risk of running out", share, 0.0001, 0.5);
+      return this;
+    }
+
+    /**
+     * Share of days whose use the design use covers, for all homes; the usual allowance or bill
+     * unless set.
+     *
+     * @param share 0.5 to 0.999; dimensionless
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder designUse(double share) {
+      designUse = Require.between("share of days that the design use covers", share, 0.5, 0.999);
       return this;
     }
 
@@ -222,6 +248,7 @@ public final class Limits {
               shortestDays,
               lowestPressure,
               reserveRisk,
+              designUse,
               runOutNoted,
               runOutBarred,
               highestPressureLoss,

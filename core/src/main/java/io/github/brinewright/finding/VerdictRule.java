@@ -10,7 +10,6 @@ import io.github.brinewright.home.HardnessClass;
 import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.Supply;
 import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
@@ -184,12 +183,9 @@ public enum VerdictRule implements ReasonRule {
     return Rule.when(facts.well() && !facts.tested(substance));
   }
 
-  /** Flowing where it was measured, since that is what a softener gets. */
   private static Optional<List<Figure>> pressureBelowAny(Site site) {
-    Supply supply = site.supply();
-    return supply
-        .flowingPressure()
-        .or(supply::pressure)
+    return site.supply()
+        .pressureInUse()
         .filter(pressure -> !pressure.exceeds(LEAST_PRESSURE))
         .map(pressure -> List.of(Figure.of(pressure), Figure.of(LEAST_PRESSURE)));
   }

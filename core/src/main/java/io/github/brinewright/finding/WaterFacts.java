@@ -32,6 +32,9 @@ record WaterFacts(WaterAnalysis water) {
 
   static final double CLOUDY = 1;
 
+  /** Standard deviations above homes of its size from which a use asks for a question. */
+  static final double UNUSUAL_DEVIATIONS = 1.3;
+
   /** Far below what a laboratory tells apart; a difference that should be 0.3 may miss it so. */
   private static final double ROUNDING = 1e-9;
 

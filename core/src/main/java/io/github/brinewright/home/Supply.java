@@ -88,6 +88,14 @@ public final class Supply {
     return Optional.ofNullable(flowingPressure);
   }
 
+  /**
+   * What a softener gets while water flows: the flowing pressure, or where that was not measured
+   * the static one, which is higher; empty when neither was.
+   */
+  public Optional<Pressure> pressureInUse() {
+    return flowingPressure().or(this::pressure);
+  }
+
   /** The most it delivers; empty when it was not measured. */
   public Optional<FlowRate> flow() {
     return Optional.ofNullable(flow);

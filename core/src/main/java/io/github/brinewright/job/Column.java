@@ -46,6 +46,8 @@ public record Column(
     WHOLE,
     /** An exact decimal: money, or a rate in per cent. */
     AMOUNT,
+    /** A number, {@code <} before a reporting limit, or {@code ND} for not detected. */
+    LAB_RESULT,
     /** Numbers separated by spaces. */
     NUMBERS,
     /** A day as year-month-day. */
@@ -58,6 +60,8 @@ public record Column(
     COUNTS,
     /** A language with its country, as {@code es-US}. */
     LOCALE,
+    /** A country or a part of one by ISO 3166, as {@code US-CA}. */
+    PLACE,
     /** Three letters of a currency. */
     CURRENCY,
     /** A colour as {@code #RRGGBB}. */
@@ -69,7 +73,11 @@ public record Column(
 
     /** Whether decimals are written in it. */
     public boolean numeric() {
-      return this == NUMBER || this == WHOLE || this == AMOUNT || this == NUMBERS;
+      return this == NUMBER
+          || this == WHOLE
+          || this == AMOUNT
+          || this == LAB_RESULT
+          || this == NUMBERS;
     }
   }
 

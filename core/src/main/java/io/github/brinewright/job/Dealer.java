@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.home.Place;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.words.UnitSystem;
 import java.util.List;
@@ -116,6 +117,11 @@ public final class Dealer {
     return set.locale;
   }
 
+  /** Where homes are that name no place of their own. */
+  public Place place() {
+    return set.place;
+  }
+
   /** Size of the page. */
   public Paper paper() {
     return set.paper;
@@ -157,6 +163,7 @@ public final class Dealer {
     private int validDays = 30;
     private CurrencyUnit currency = CurrencyUnit.USD;
     private Locale locale = Locale.US;
+    private Place place = Place.US;
     private Paper paper = Paper.LETTER;
     private UnitSystem units = UnitSystem.US;
     private @Nullable Logo logo;
@@ -233,6 +240,12 @@ public final class Dealer {
       return this;
     }
 
+    /** Where homes are that name no place of their own; the United States unless set. */
+    public Builder place(Place usual) {
+      place = usual;
+      return this;
+    }
+
     /** Size of the page; letter unless set. */
     public Builder paper(Paper size) {
       paper = size;
@@ -267,6 +280,7 @@ public final class Dealer {
           validDays,
           currency,
           locale,
+          place,
           paper,
           units,
           Objects.requireNonNullElse(logo, ""));

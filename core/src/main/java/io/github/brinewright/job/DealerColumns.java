@@ -84,6 +84,10 @@ public final class DealerColumns {
             (draft, locale) -> draft.dealer.locale(locale),
             of(Dealer::locale))
         .always(
+            Typed.place("place").usual(usual.place()),
+            (draft, place) -> draft.dealer.place(place),
+            of(Dealer::place))
+        .always(
             Typed.choice("paper", Dealer.Paper.class).usual(usual.paper()),
             (draft, paper) -> draft.dealer.paper(paper),
             of(Dealer::paper))
@@ -139,6 +143,10 @@ public final class DealerColumns {
                 .usual(Limits.USUAL.lowestPressure()),
             (draft, pressure) -> draft.lowestPressure = pressure,
             ofLimits(Limits::lowestPressure))
+        .add(
+            Typed.percent("design_use_percent", 50, 99.9),
+            (draft, share) -> draft.designUse = share,
+            source -> source.prices().limits().designUse().stream().boxed().findFirst())
         .add(
             Typed.percent("reserve_risk_percent", 0.01, 50),
             (draft, risk) -> draft.reserveRisk = risk,

@@ -25,6 +25,7 @@ final class DealerDraft {
   double shortestDays;
   @Nullable Pressure lowestPressure;
   double reserveRisk;
+  @Nullable Double designUse;
 
   Dealer builtDealer() {
     return dealer.contact(contact).build();
@@ -43,10 +44,11 @@ final class DealerDraft {
   }
 
   Limits builtLimits() {
-    return Limits.builder()
-        .shortestDays(shortestDays)
-        .lowestPressure(Objects.requireNonNull(lowestPressure))
-        .reserveRisk(reserveRisk)
-        .build();
+    Limits.Builder limits =
+        Limits.builder()
+            .shortestDays(shortestDays)
+            .lowestPressure(Objects.requireNonNull(lowestPressure))
+            .reserveRisk(reserveRisk);
+    return (designUse == null ? limits : limits.designUse(designUse)).build();
   }
 }

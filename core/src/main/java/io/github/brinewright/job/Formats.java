@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
@@ -61,6 +62,14 @@ final class Formats {
   /** Three letters. */
   static final Format<CurrencyUnit> CURRENCY =
       parsed(CurrencyUnit::of, IllegalCurrencyException.class, ProblemCode.NOT_A_CURRENCY);
+
+  /** A country or a part of one, in letters of either case. */
+  static final Format<Place> PLACE =
+      parsed(
+              text -> Place.of(text.toUpperCase(Locale.ROOT)).code(),
+              IllegalArgumentException.class,
+              ProblemCode.NOT_A_PLACE)
+          .as(Place::of, Place::code);
 
   /** Whether a text is a colour. */
   static boolean isColour(String text) {

@@ -63,7 +63,7 @@ public final class JobFolder {
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
-    SiteReader sites = new SiteReader(tariffs, first);
+    SiteReader sites = new SiteReader(tariffs, first, dealer.builtDealer().place());
     List<QuotedHome> homes = withHomes ? sites.read(files, problems) : List.of();
     Job job =
         sharedFilesGood

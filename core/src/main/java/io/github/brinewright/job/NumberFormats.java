@@ -23,14 +23,24 @@ final class NumberFormats {
 
   private NumberFormats() {}
 
+  /** Whether a text is a number as {@link #AMOUNT} takes it. */
+  static boolean isNumber(String text) {
+    return NUMBER.matcher(text).matches();
+  }
+
+  /** Whether a text would be a number but for its commas. */
+  static boolean hasComma(String text) {
+    return COMMA_NUMBER.matcher(text).matches();
+  }
+
   /** An exact decimal within the bounds of its column. */
   static final Format<BigDecimal> AMOUNT =
       new Format<>() {
         @Override
         public Optional<BigDecimal> read(Cell cell) {
-          if (!NUMBER.matcher(cell.text()).matches()) {
-            boolean comma = COMMA_NUMBER.matcher(cell.text()).matches();
-            return cell.refuse(comma ? ProblemCode.COMMA : ProblemCode.NOT_A_NUMBER);
+          if (!isNumber(cell.text())) {
+            return cell.refuse(
+                hasComma(cell.text()) ? ProblemCode.COMMA : ProblemCode.NOT_A_NUMBER);
           }
           BigDecimal number = new BigDecimal(cell.text());
           return cell.column().bounds().hold(number.doubleValue())

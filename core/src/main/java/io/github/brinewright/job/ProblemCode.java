@@ -52,6 +52,10 @@ public enum ProblemCode {
   COMMA,
   /** A cell is not a number. */
   NOT_A_NUMBER,
+  /** A cell is no result of a laboratory. */
+  NOT_A_LAB_RESULT,
+  /** A reporting limit is zero. */
+  REPORTING_LIMIT_ZERO,
   /** A number is outside its range: lowest and highest. */
   OUT_OF_RANGE,
   /** A number is not whole: lowest and highest. */
@@ -76,6 +80,8 @@ public enum ProblemCode {
   ID_TWICE,
   /** A locale is none that documents are written in. */
   NOT_A_LOCALE,
+  /** A cell is not a place. */
+  NOT_A_PLACE,
   /** A cell is not a currency. */
   NOT_A_CURRENCY,
   /** A cell is not a colour. */
@@ -83,10 +89,14 @@ public enum ProblemCode {
 
   /** Exactly one of two hardnesses is needed; the other column. */
   HARDNESS_NEEDED,
-  /** The hardness blended to is not below that of the water: the water's, in gpg. */
+  /** The hardness blended to is not below that of the water that is softened: that, in gpg. */
   TARGET_TOO_HIGH,
   /** Dosages or a rating are needed; the other column. */
   CAPACITY_NEEDED,
+  /** Tanks do not fit their arrangement: the fewest and the most of it. */
+  TANKS_UNFIT,
+  /** Tanks that take turns have another control than metered, at once: its word. */
+  TWIN_CONTROL,
   /** A dosage lies outside the table of its resin: lowest and highest. */
   DOSAGE_OUTSIDE_TABLE,
   /** A resin has a single dosage. */

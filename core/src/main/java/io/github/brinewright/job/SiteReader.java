@@ -1,7 +1,9 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
+import io.github.brinewright.quantity.Hardness;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -17,14 +19,17 @@ final class SiteReader {
   private static final Column GPG = COLUMNS.column("hardness_gpg");
   private static final Column MG_PER_L = COLUMNS.column("hardness_mg_per_l");
   private static final Column TARGET = COLUMNS.column("target_hardness_gpg");
+  private static final Column TREATED = COLUMNS.column("treated_hardness_gpg");
   private static final Column TARIFF = COLUMNS.column("tariff_id");
 
   private final Map<String, Tariff> tariffs;
   private final Tariff otherwise;
+  private final Place place;
   private int refused;
 
-  /** Sites may name one of the tariffs; where they name none, {@code otherwise} holds. */
-  SiteReader(Map<String, Tariff> tariffs, Tariff otherwise) {
+  /** Where a site names no tariff, {@code otherwise} holds, and where it names no place, that. */
+  SiteReader(Map<String, Tariff> tariffs, Tariff otherwise, Place place) {
+    this.place = place;
     this.tariffs = tariffs;
     this.otherwise = otherwise;
   }
@@ -56,25 +61,28 @@ final class SiteReader {
       row.note(ID.name(), draft.id, ProblemCode.ID_TWICE);
     }
     checkHardness(row, draft);
+    if (draft.saysTreated() && !row.has(TREATED.name())) {
+      row.needed(TREATED);
+    }
     row.bothOrNone(COLUMNS.column("bill_gal"), COLUMNS.column("bill_days"));
     return tariff(row, draft)
         .flatMap(
             prices ->
-                row.build(() -> new QuotedHome(draft.build(), prices).reading(draft.language)));
+                row.build(
+                    () -> new QuotedHome(draft.build(place), prices).reading(draft.language)));
   }
 
   private static void checkHardness(Row row, SiteDraft draft) {
+    Hardness softened = draft.softenedHardness();
     if (row.isWhole() && row.has(GPG.name()) == row.has(MG_PER_L.name())) {
       row.note(
           GPG.name(), "", ProblemCode.HARDNESS_NEEDED, new Argument.ColumnName(MG_PER_L.name()));
-    } else if (draft.target != null
-        && draft.hardness != null
-        && draft.target.compareTo(draft.hardness) >= 0) {
+    } else if (draft.target != null && softened != null && draft.target.compareTo(softened) >= 0) {
       row.note(
           TARGET.name(),
           row.cell(TARGET.name()).orElse(""),
           ProblemCode.TARGET_TOO_HIGH,
-          Argument.Number.of(draft.hardness.grainsPerGallon()));
+          Argument.Number.of(softened.grainsPerGallon()));
     }
   }
 

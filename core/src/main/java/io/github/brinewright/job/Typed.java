@@ -1,5 +1,7 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Column.Bounds;
 import io.github.brinewright.job.Column.Kind;
 import java.math.BigDecimal;
@@ -67,6 +69,15 @@ final class Typed<T> {
 
   static Typed<BigDecimal> amount(String name, double low, double high) {
     return new Typed<>(name, Kind.AMOUNT, NumberFormats.AMOUNT).within(low, high);
+  }
+
+  /** A number, a reporting limit, or that none was detected. */
+  static Typed<LabResult> labResult(String name, double low, double high) {
+    return new Typed<>(name, Kind.LAB_RESULT, new LabFormat()).within(low, high);
+  }
+
+  static Typed<Place> place(String name) {
+    return new Typed<>(name, Kind.PLACE, Formats.PLACE);
   }
 
   /** Exact decimals separated by spaces. */

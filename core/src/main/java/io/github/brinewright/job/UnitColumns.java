@@ -9,7 +9,9 @@ import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
@@ -99,8 +101,24 @@ public final class UnitColumns {
     return columns
         .always(
             Typed.choices("controls", Control.class),
-            (draft, controls) -> draft.unit(unit -> unit.controls(controls)),
+            (draft, controls) -> draft.controls = controls,
             of(Softener::controls))
+        .always(
+            Typed.choice("arrangement", Arrangement.class).usual(Arrangement.SINGLE),
+            (draft, arrangement) -> draft.arrangement = arrangement,
+            of(Softener::arrangement))
+        .always(
+            Typed.whole("tanks", 1, 4), (draft, tanks) -> draft.tanks = tanks, of(Softener::tanks))
+        .add(
+            Typed.number(
+                    "certified_grains_per_lb",
+                    500,
+                    6_000,
+                    SaltEfficiency::ofGrainsPerPound,
+                    SaltEfficiency::grainsPerPound)
+                .unit("grains/lb"),
+            (draft, certified) -> draft.unit(unit -> unit.certifiedEfficiency(certified)),
+            of(Softener::certifiedEfficiency))
         .add(
             inches("vessel_diameter_in", 4, 90),
             (draft, diameter) -> draft.vesselDiameter = diameter,

@@ -6,7 +6,9 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
@@ -16,6 +18,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -26,6 +29,9 @@ final class UnitDraft {
   String id = "";
   String resinId = "";
   List<SaltDosage> dosages = List.of();
+  Set<Control> controls = Set.of();
+  Arrangement arrangement = Arrangement.SINGLE;
+  @Nullable Integer tanks;
   @Nullable Volume resinVolume;
   @Nullable HardnessAmount rated;
   @Nullable FlowRate refillRate;
@@ -48,12 +54,21 @@ final class UnitDraft {
     settings.add(setting);
   }
 
+  /** Tanks as stated, or the fewest of the arrangement. */
+  int tanks() {
+    return tanks == null ? arrangement.tanks().low() : tanks;
+  }
+
   Offer build(Resin resin, CurrencyUnit currency) {
     Softener.Builder unit =
         bed()
             .resin(resin)
+            .arrangement(arrangement, tanks())
             .refill(Objects.requireNonNull(refillRate), Objects.requireNonNull(refillStep));
     settings.forEach(setting -> setting.accept(unit));
+    if (!controls.isEmpty()) {
+      unit.controls(controls);
+    }
     if (vesselDiameter != null && vesselHeight != null) {
       unit.vessel(new Vessel(vesselDiameter, vesselHeight));
     }

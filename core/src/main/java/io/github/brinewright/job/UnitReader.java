@@ -2,8 +2,11 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.job.Problem.Argument;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.CapacityCurve;
+import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Resin;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -50,6 +53,7 @@ final class UnitReader {
       row.note(ID, draft.id, ProblemCode.ID_TWICE);
     }
     checkBed(row);
+    checkTanks(row, draft);
     pair(row, "vessel_diameter_in", "vessel_height_in");
     pair(row, "brine_tank_diameter_in", "brine_tank_height_in");
     pair(row, "service_flow_gpm", "peak_flow_gpm");
@@ -71,6 +75,28 @@ final class UnitReader {
           RATED.name(), "", ProblemCode.CAPACITY_NEEDED, new Argument.ColumnName(DOSAGES.name()));
     } else if (row.isWhole() && !rated && !row.has(VOLUME.name())) {
       row.needed(VOLUME);
+    }
+  }
+
+  private static void checkTanks(Row row, UnitDraft draft) {
+    Bounds<Integer> fitting = draft.arrangement.tanks();
+    if (!fitting.holds(draft.tanks())) {
+      row.note(
+          "tanks",
+          String.valueOf(draft.tanks()),
+          ProblemCode.TANKS_UNFIT,
+          Argument.Number.of(fitting.low()),
+          Argument.Number.of(fitting.high()));
+    }
+    Set<Control> alone = Set.of(Control.METERED_AT_ONCE);
+    if (draft.arrangement == Arrangement.TWIN_ALTERNATING
+        && !draft.controls.isEmpty()
+        && !draft.controls.equals(alone)) {
+      row.note(
+          "controls",
+          row.cell("controls").orElse(""),
+          ProblemCode.TWIN_CONTROL,
+          new Argument.Words(List.of(Formats.word(Control.METERED_AT_ONCE))));
     }
   }
 

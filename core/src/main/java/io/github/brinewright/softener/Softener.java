@@ -534,7 +534,9 @@ public final class Softener {
         throw new IllegalArgumentException(
             "controls are " + controls() + ", but tanks that take turns are metered, at once");
       }
-      return new Softener(clone());
+      Builder fixed = clone();
+      fixed.controls = controls();
+      return new Softener(fixed);
     }
   }
 }

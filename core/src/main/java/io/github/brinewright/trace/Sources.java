@@ -229,4 +229,11 @@ public final class Sources {
           "resin-and-oxidants",
           "dardel.info, resins and oxidants: 0.2 mg/L of free chlorine believed safe for gel"
               + " resin; carbon takes about half of chloramine");
+
+  /** Softeners that drain to a sewer in California. */
+  public static final Source CALIFORNIA =
+      Source.published(
+          "california",
+          "California Health and Safety Code 116785: demand control, certified at least 4,000"
+              + " grains/lb");
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
@@ -18,6 +19,7 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Setup;
@@ -46,6 +48,7 @@ class DesignRuleTest {
   private double psi = 60;
   private double fahrenheit = 50;
   private double supplyGpm = 20;
+  private Place place = Place.US;
   private WaterSource source = WaterSource.PUBLIC_SUPPLY;
   private SoftenedShare softened = SoftenedShare.WHOLE_HOUSE;
 
@@ -58,6 +61,7 @@ class DesignRuleTest {
             .build();
     Site site =
         Site.of("h", water, household())
+            .place(place)
             .supply(Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(supplyGpm)))
             .build();
     Setup setup = Setup.of(unit.build()).get(0);
@@ -104,6 +108,7 @@ class DesignRuleTest {
     capacityRules();
     flowRules();
     saltAndWaterRules();
+    californiaAsksForDemandControlAndACertificateOnSewers();
     assertThat(spoken).containsExactlyInAnyOrderElementsOf(EnumSet.allOf(DesignRule.class));
   }
 
@@ -203,5 +208,22 @@ class DesignRuleTest {
     softened = SoftenedShare.HOT_WATER;
 
     assertThat(found(bed(1))).doesNotContain(DesignRule.SODIUM_MAY_BE_TASTED);
+  }
+
+  /** California Health and Safety Code 116785: demand control, certified 4,000 grains a pound. */
+  @Test
+  void californiaAsksForDemandControlAndACertificateOnSewers() {
+    place = Place.of("US-CA");
+    Softener.Builder certified = bed(1).certifiedEfficiency(SaltEfficiency.ofGrainsPerPound(4_000));
+
+    speaks(DesignRule.DEMAND_CONTROL_REQUIRED, clock(1));
+    speaks(DesignRule.CERTIFICATE_REQUIRED, bed(1));
+    assertThat(found(certified))
+        .doesNotContain(DesignRule.CERTIFICATE_REQUIRED, DesignRule.DEMAND_CONTROL_REQUIRED);
+    assertThat(found(bed(1).certifiedEfficiency(SaltEfficiency.ofGrainsPerPound(3_999))))
+        .contains(DesignRule.CERTIFICATE_REQUIRED);
+    source = WaterSource.PRIVATE_WELL;
+    assertThat(found(clock(1)))
+        .doesNotContain(DesignRule.CERTIFICATE_REQUIRED, DesignRule.DEMAND_CONTROL_REQUIRED);
   }
 }

@@ -176,10 +176,9 @@ class HomeRuleTest {
         HomeRule.BLENDED,
         TriedHome.city(18).site(site -> site.target(gpg(4))),
         TriedHome.city(18).site(site -> site.target(gpg(0))));
-    sides(
-        HomeRule.BILL_ABOVE_ALLOWANCE,
-        people(Household.of(2).bill(new Bill(Volume.ofGallons(9_500), 60))),
-        people(Household.of(2)));
+    sides(HomeRule.SIZED_ON_BILL, billed(120), people(Household.of(2)));
+    sides(HomeRule.ALLOWANCE_TOO_SMALL, people(Household.of(1)), people(Household.of(2)));
+    sides(HomeRule.BILL_HIGH, billed(180), billed(178));
     sides(
         HomeRule.HOT_WATER_ONLY,
         people(Household.of(2).softened(SoftenedShare.HOT_WATER)),
@@ -188,6 +187,14 @@ class HomeRuleTest {
         HomeRule.FIXTURES_OUTSIDE_TABLE,
         people(Household.of(2).fixture(Fixture.WATER_CLOSET, 100)),
         people(Household.of(2).fixture(Fixture.WATER_CLOSET, 90)));
+  }
+
+  /**
+   * Homes of two use 0.78 × (37.2 × 2 + 69.2) = 112 gal a day on average, and stray by 0.457 of it:
+   * 1.3 standard deviations above are 178.6 gal. DAIAD open meter data.
+   */
+  private static TriedHome billed(double gallonsADay) {
+    return people(Household.of(2).bill(new Bill(Volume.ofGallons(gallonsADay * 60), 60)));
   }
 
   /** In Canada its own objective stands in place of the American level, and the other way. */

@@ -45,6 +45,9 @@ class ColumnEdgesTest {
           Map.entry("brine_tank_height_in", Map.of("brine_tank_diameter_in", "18")),
           Map.entry("service_flow_gpm", Map.of("peak_flow_gpm", "10")),
           Map.entry("peak_flow_gpm", Map.of("service_flow_gpm", "5")),
+          Map.entry("treated_iron_mg_per_l", Map.of("treated_hardness_gpg", "18")),
+          Map.entry("treated_manganese_mg_per_l", Map.of("treated_hardness_gpg", "18")),
+          Map.entry("treated_ph", Map.of("treated_hardness_gpg", "18")),
           Map.entry("credit_percent", Map.of("credit_months", "12")),
           Map.entry("water_steps_gal_per_month", Map.of("water_price_per_1000_gal", "4 5")),
           Map.entry("sewer_steps_gal_per_month", Map.of("sewer_price_per_1000_gal", "4 5")));
@@ -112,9 +115,10 @@ class ColumnEdgesTest {
         .toList();
   }
 
-  /** A resin of one row and a dosage outside its table are other matters than a range. */
+  /** A resin of one row, a dosage outside its table, tanks: other matters than a range. */
   private static boolean ofTheRange(Problem problem) {
     return problem.code() != ProblemCode.DOSAGE_OUTSIDE_TABLE
+        && problem.code() != ProblemCode.TANKS_UNFIT
         && !problem.code().name().startsWith("RESIN_");
   }
 

@@ -75,6 +75,8 @@ class ColumnTablesTest {
     return switch (column.kind()) {
       case SHORT_NAME -> "1-40 characters";
       case DATE -> "as `2026-03-31`";
+      case LAB_RESULT -> column.range().map(this::range).orElseThrow() + " mg/L, `<0.05`, `ND`";
+      case PLACE -> "as `US`, `US-CA`, `CA`, `CA-ON`";
       case LOCALE -> "as `en-US`, `es-US`, `fr-CA`";
       case CURRENCY -> "three letters";
       case COLOUR -> "as `#1F5C66`";

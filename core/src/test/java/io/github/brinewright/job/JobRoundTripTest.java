@@ -16,11 +16,16 @@ import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Customer;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
+import io.github.brinewright.home.TapIron;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.quantity.Concentration;
@@ -36,8 +41,11 @@ import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
@@ -118,17 +126,39 @@ class JobRoundTripTest {
                       ? Hardness.ofGrainsPerGallon(within(11, 200))
                       : Hardness.ofMilligramsPerLitre(within(200, 3_400)))
               .from(one(WaterSource.class))
-              .bacteria(one(BacteriaResult.class));
+              .bacteria(one(BacteriaResult.class))
+              .eColi(one(BacteriaResult.class))
+              .ironBacteria(one(BacteriaResult.class));
       for (Substance substance : Substance.values()) {
         if (yes()) {
-          water.found(substance, Concentration.ofMilligramsPerLitre(within(0, 5)));
+          water.found(substance, labResult());
         }
       }
       if (yes()) {
         water.ph(within(6, 8)).temperature(Temperature.ofFahrenheit(within(40, 70)));
         water.date(LocalDate.of(2026, whole(1, 12), whole(1, 28)));
       }
+      if (yes()) {
+        water.hardnessBy(one(HardnessMethod.class)).ironAtTap(one(TapIron.class));
+        water.turbidity(Turbidity.ofNtu(within(0, 4_000)));
+      }
       return water.build();
+    }
+
+    LabResult labResult() {
+      Concentration amount = Concentration.ofMilligramsPerLitre(within(0.01, 5));
+      return switch (one(LabResult.Kind.class)) {
+        case MEASURED -> LabResult.measured(yes() ? amount : amount.times(0));
+        case BELOW_REPORTING_LIMIT -> LabResult.below(amount);
+        case NOT_DETECTED -> LabResult.NOT_DETECTED;
+      };
+    }
+
+    TreatedWater treated() {
+      TreatedWater treated = TreatedWater.ofHardness(Hardness.ofGrainsPerGallon(within(11, 200)));
+      treated = yes() ? treated.withIron(labResult()) : treated;
+      treated = yes() ? treated.withManganese(labResult()) : treated;
+      return yes() ? treated.withPh(within(0, 14)) : treated;
     }
 
     Household household() {
@@ -139,6 +169,9 @@ class JobRoundTripTest {
               .softened(one(SoftenedShare.class))
               .away(whole(0, 300))
               .guests(whole(0, 40), whole(0, 300));
+      if (yes()) {
+        household.peakFlow(FlowRate.ofGallonsPerMinute(within(0.5, 200)));
+      }
       if (yes()) {
         household.bill(new Bill(Volume.ofGallons(within(10, 1_000_000)), whole(7, 190)));
       }
@@ -154,12 +187,21 @@ class JobRoundTripTest {
       Supply supply = Supply.NOT_MEASURED;
       supply = yes() ? supply.withPressure(Pressure.ofPsi(within(5, 200))) : supply;
       supply = yes() ? supply.withFlow(FlowRate.ofGallonsPerMinute(within(0.5, 200))) : supply;
-      return Site.of(id, water(), household())
-          .contact(new Customer(name(), yes() ? name() : "", yes() ? name() : ""))
-          .supply(supply)
-          .allowances(new FoulingAllowances(allowance(), allowance()))
-          .target(Hardness.ofGrainsPerGallon(within(0, 10)))
-          .build();
+      supply = yes() ? supply.withFlowingPressure(Pressure.ofPsi(within(1, 200))) : supply;
+      Site.Builder site =
+          Site.of(id, water(), household())
+              .contact(new Customer(name(), yes() ? name() : "", yes() ? name() : ""))
+              .supply(supply)
+              .allowances(new FoulingAllowances(allowance(), allowance()))
+              .target(Hardness.ofGrainsPerGallon(within(0, 10)))
+              .place(place())
+              .brineTankTemperature(Temperature.ofFahrenheit(within(33, 110)))
+              .softerWanted(yes());
+      return (yes() ? site.treated(treated()) : site).build();
+    }
+
+    Place place() {
+      return Place.of(List.of("US", "US-CA", "CA", "CA-ON").get(random.nextInt(4)));
     }
 
     FoulingAllowance allowance() {
@@ -191,11 +233,11 @@ class JobRoundTripTest {
                   .designFactor(within(0.5, 1));
       unit.name(name())
           .resin(yes() ? own : ShippedResins.STANDARD_GEL)
-          .controls(EnumSet.of(one(Control.class), one(Control.class)))
           .refill(FlowRate.ofGallonsPerMinute(within(0.05, 5)), Minutes.toDuration(within(0.01, 5)))
           .valveLoss(Pressure.ofPsi(within(0, 50)))
           .standby(Power.ofWatts(within(0, 100)))
           .regenerant(one(Regenerant.class));
+      tanks(unit);
       if (yes()) {
         unit.vessel(new Vessel(Length.ofInches(within(4, 90)), Length.ofInches(within(4, 90))))
             .brineTank(
@@ -210,6 +252,17 @@ class JobRoundTripTest {
             .drainFlows(List.of(FlowRate.ofGallonsPerMinute(within(0.2, 60))));
       }
       return unit.build();
+    }
+
+    void tanks(Softener.Builder unit) {
+      Arrangement arrangement = one(Arrangement.class);
+      unit.arrangement(arrangement, whole(arrangement.tanks().low(), arrangement.tanks().high()));
+      if (arrangement != Arrangement.TWIN_ALTERNATING) {
+        unit.controls(EnumSet.of(one(Control.class), one(Control.class)));
+      }
+      if (yes()) {
+        unit.certifiedEfficiency(SaltEfficiency.ofGrainsPerPound(within(500, 6_000)));
+      }
     }
 
     List<SaltDosage> dosages() {
@@ -266,7 +319,11 @@ class JobRoundTripTest {
     }
 
     Limits limits() {
-      return Limits.builder()
+      Limits.Builder limits = Limits.builder();
+      if (yes()) {
+        limits.designUse(within(0.5, 0.9));
+      }
+      return limits
           .shortestDays(within(1, 7))
           .lowestPressure(Pressure.ofPsi(within(1, 80)))
           .reserveRisk(yes() ? 0 : within(0.0001, 0.5))
@@ -282,6 +339,7 @@ class JobRoundTripTest {
               .validDays(whole(1, 365))
               .currency(currency)
               .locale(locale())
+              .place(place())
               .paper(one(Dealer.Paper.class))
               .units(one(UnitSystem.class));
       if (yes()) {

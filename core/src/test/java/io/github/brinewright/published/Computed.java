@@ -5,8 +5,11 @@ import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
+import io.github.brinewright.finding.HomeRule;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.Place;
+import io.github.brinewright.home.Substance;
 import io.github.brinewright.hydraulics.Backwash;
 import io.github.brinewright.hydraulics.BeadSettling;
 import io.github.brinewright.hydraulics.Fluid;
@@ -57,6 +60,7 @@ final class Computed {
     computed.otherBeds();
     computed.money();
     computed.demand();
+    computed.levels();
     return computed.all;
   }
 
@@ -70,6 +74,11 @@ final class Computed {
 
   private static ResinCapacity perCubicFoot(double grains) {
     return ResinCapacity.ofGrainsPerCubicFoot(grains);
+  }
+
+  private void levels() {
+    put("CHL-01", () -> Threshold.of(HomeRule.CHLORINE_PRESENT, Substance.FREE_CHLORINE, Place.US));
+    put("IRON-CA", () -> Threshold.of(HomeRule.IRON_ABOVE_OBJECTIVE, Substance.IRON, Place.CANADA));
   }
 
   private void units() {

@@ -26,7 +26,7 @@ import java.util.stream.Collectors;
  * @param language of the form
  */
 public record FilledVisit(Map<String, String> cells, Map<String, String> labels, Locale language) {
-  private static final Pattern COMMA = Pattern.compile("[+-]?\\d+,\\d+");
+  private static final Pattern COMMA = Pattern.compile("(?:<\\s*)?[+-]?\\d+,\\d+");
   private static final List<String> NEEDED = List.of("site_id", "hardness_gpg", "people");
 
   /** Keeps its own copies of the maps. */

@@ -1,12 +1,11 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Fixture;
-import io.github.brinewright.home.SoftenedShare;
-import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.job.Column;
 import io.github.brinewright.job.Languages;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
 import io.github.brinewright.model.Field;
 import io.github.brinewright.model.Field.Choice;
 import io.github.brinewright.model.Fields;
@@ -19,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -26,6 +26,8 @@ import java.util.stream.Stream;
 public final class VisitForm {
   /** Column whose cell is spread over a field for each kind of fixture. */
   public static final String FIXTURES = "fixtures";
+
+  private static final Set<String> WIDE = Set.of("customer", "street", "tariff_id");
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
   private static final Choice NONE = new Choice("", Phrase.plain(" "));
@@ -49,73 +51,48 @@ public final class VisitForm {
     return FIXTURES + "_" + SiteCells.word(fixture);
   }
 
-  /** The sections of the form. */
+  /** The sections of the form: a field for each column, in the order of the columns. */
   public List<Section> sections() {
     return List.of(
-        section("form.home", 4, home()),
-        section("form.water", 4, water()),
-        section("form.people", 5, people()),
-        section("form.supply", 6, supply()),
-        section("form.fixtures", 5, fixtures()));
+        section("home", 4),
+        section("water", 4),
+        section("treated", 4),
+        section("people", 4),
+        section("supply", 4),
+        section("fixtures", 5, fixtures()));
   }
 
-  private static Section section(String key, int columns, List<Entry> entries) {
+  private Section section(String part, int columns) {
+    return section(
+        part,
+        columns,
+        SiteColumns.all().stream()
+            .filter(column -> column.part().equals(part))
+            .map(this::entry)
+            .toList());
+  }
+
+  private static Section section(String part, int columns, List<Entry> entries) {
+    String key = "form." + part;
     return Section.of(key, Phrase.text(key), new Fields(columns, entries));
   }
 
-  private List<Entry> home() {
-    return List.of(
-        Entry.of(text("site_id").mandatory()),
-        new Entry(text("customer"), 2),
-        Entry.of(language()),
-        new Entry(text("street"), 2),
-        new Entry(text("town"), 2));
+  private Entry entry(Column column) {
+    return new Entry(field(column), WIDE.contains(column.name()) ? 2 : 1);
   }
 
-  private List<Entry> water() {
-    return Stream.of(
-            text("hardness_gpg"),
-            text("hardness_mg_per_l"),
-            choice("water_source", WaterSource.values()),
-            text("tested_on"),
-            text("iron_mg_per_l"),
-            text("dissolved_iron_mg_per_l"),
-            text("manganese_mg_per_l"),
-            text("ph"),
-            text("tds_mg_per_l"),
-            text("sodium_mg_per_l"),
-            text("chloride_mg_per_l"),
-            text("free_chlorine_mg_per_l"),
-            text("hydrogen_sulfide_mg_per_l"),
-            text("temperature_f"),
-            choice("bacteria", BacteriaResult.values()),
-            text("target_hardness_gpg"))
-        .map(Entry::of)
-        .toList();
-  }
-
-  private List<Entry> people() {
-    return Stream.of(
-            text("people").mandatory(),
-            text("bathrooms"),
-            text("use_gal_per_person_day"),
-            text("bill_gal"),
-            text("bill_days"),
-            choice("softened", SoftenedShare.values()),
-            text("away_days_per_year"),
-            text("guests"),
-            text("guest_days_per_year"))
-        .map(Entry::of)
-        .toList();
-  }
-
-  private List<Entry> supply() {
-    return List.of(
-        Entry.of(text("pressure_psi")),
-        Entry.of(text("flow_gpm")),
-        new Entry(tariff(), 2),
-        Entry.of(text("iron_allowance_gpg")),
-        Entry.of(text("manganese_allowance_gpg")));
+  private Field field(Column column) {
+    if (column.kind() == Column.Kind.LOCALE) {
+      return language(column.name());
+    }
+    if (column.kind() == Column.Kind.REFERENCE) {
+      return tariff(column.name());
+    }
+    Field field =
+        column.constants().isEmpty()
+            ? text(column.name())
+            : choice(column.name(), column.constants());
+    return column.needed() ? field.mandatory() : field;
   }
 
   private List<Entry> fixtures() {
@@ -144,9 +121,9 @@ public final class VisitForm {
     return Field.of(Field.Kind.TEXT, column, label(column)).containing(value(column));
   }
 
-  private Field choice(String column, Enum<?>[] constants) {
+  private Field choice(String column, List<Enum<?>> constants) {
     Stream<Choice> choices =
-        Arrays.stream(constants).map(each -> new Choice(SiteCells.word(each), Phrase.of(each)));
+        constants.stream().map(each -> new Choice(SiteCells.word(each), Phrase.of(each)));
     return choice(column, choices).containing(value(column).toLowerCase(Locale.ROOT));
   }
 
@@ -156,9 +133,9 @@ public final class VisitForm {
   }
 
   /** Each language by its own name, for the people who read it. */
-  private Field language() {
+  private Field language(String column) {
     return choice(
-        "language",
+        column,
         Languages.USUAL.stream()
             .map(
                 locale ->
@@ -166,10 +143,9 @@ public final class VisitForm {
                         locale.toLanguageTag(), Phrase.plain(locale.getDisplayLanguage(locale)))));
   }
 
-  private Field tariff() {
+  private Field tariff(String column) {
     return choice(
-        "tariff_id",
-        tariffs.stream().map(each -> new Choice(each.id(), Phrase.plain(each.name()))));
+        column, tariffs.stream().map(each -> new Choice(each.id(), Phrase.plain(each.name()))));
   }
 
   private String value(String column) {
