@@ -13,6 +13,9 @@ import java.util.List;
  * @param width of the table, in points
  */
 record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width) {
+  /** Least share of a column of text; values break their lines rather. */
+  private static final double LEAST_TEXT = 0.26;
+
   List<Double> shares() {
     return kinds.contains(Table.Kind.TEXT) ? withText() : valuesOnly();
   }
@@ -36,12 +39,14 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
       boolean text = kinds.get(i) == Table.Kind.TEXT;
       shares.add(text ? 0 : within(natural(i + 1), 0.06, 0.18));
     }
-    double taken = shares.stream().mapToDouble(Double::doubleValue).sum();
     long texts = kinds.stream().filter(kind -> kind == Table.Kind.TEXT).count();
-    for (int i = 0; i < kinds.size(); i++) {
-      if (kinds.get(i) == Table.Kind.TEXT) {
-        shares.set(i + 1, (1 - taken) / texts);
-      }
+    double values = shares.stream().skip(1).mapToDouble(Double::doubleValue).sum();
+    double left = 1 - shares.get(0) - texts * LEAST_TEXT;
+    double narrower = Math.min(1, left / Math.max(values, LEAST_TEXT));
+    double text = (1 - shares.get(0) - narrower * values) / texts;
+    for (int i = 1; i < shares.size(); i++) {
+      boolean takesRest = kinds.get(i - 1) == Table.Kind.TEXT;
+      shares.set(i, takesRest ? text : narrower * shares.get(i));
     }
     return shares;
   }

@@ -86,23 +86,30 @@ final class EverySetting {
     return year.map(figure).map(Phrase::of).orElse(NONE);
   }
 
-  /** Marks, then the limits and the margins that it breaks; or that it keeps all. */
+  /** Marks, then the limits or else the margins that it breaks; or that it keeps all. */
   private List<Phrase> words(Candidate candidate) {
     List<Phrase> words = new ArrayList<>();
     for (Mark mark : comparison.marks(candidate)) {
       words.add(Phrase.of(mark));
     }
-    candidate.broken().stream().map(EverySetting::limit).forEach(words::add);
+    if (!candidate.feasible()) {
+      words.add(limit(candidate.broken()));
+      return words;
+    }
     candidate.marginsBroken().stream().map(EverySetting::margin).forEach(words::add);
-    boolean keepsAll = candidate.feasible() && candidate.marginsBroken().isEmpty();
-    if (keepsAll && words.isEmpty()) {
+    if (candidate.marginsBroken().isEmpty()) {
       words.add(Phrase.text("compare.keeps"));
     }
     return words;
   }
 
-  private static Phrase limit(Finding finding) {
-    return Phrase.text("every.limit", new Phrase.Found(finding));
+  /** The first in words, the others counted. */
+  private static Phrase limit(List<Finding> broken) {
+    Phrase first = Phrase.text("every.limit", new Phrase.Found(broken.get(0)));
+    int others = broken.size() - 1;
+    Phrase more =
+        others == 0 ? Phrase.NONE : Phrase.text("every.limits", Phrase.of(Figure.of(others)));
+    return Phrase.sentences(List.of(first, more));
   }
 
   private static Phrase margin(MarginCheck check) {

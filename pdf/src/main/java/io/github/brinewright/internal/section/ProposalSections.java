@@ -27,7 +27,7 @@ public final class ProposalSections {
     }
     sections.add(new WaterAndHome(subject.comparison()).section());
     if (subject.recommends()) {
-      sections.add(new SizesAndDosages(subject.comparison()).section());
+      sections.add(SizesAndDosages.of(subject.comparison()).section());
     }
     if (subject.showsOptions()) {
       sections.add(new SideBySide(subject).section());

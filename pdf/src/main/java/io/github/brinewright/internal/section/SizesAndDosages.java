@@ -13,30 +13,50 @@ import io.github.brinewright.model.Together;
 import io.github.brinewright.model.Topic;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.sizing.YearlyUse;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The grid of one control: what more resin buys, and what more salt buys. */
 final class SizesAndDosages {
   private final Comparison comparison;
-  private final Grid grid;
+  private final Control control;
+  private final List<Grid.Row> rows;
+  private final List<Integer> shown;
+  private final List<SaltDosage> dosages;
   private final boolean rated;
 
-  /**
-   * The grid of the recommended candidate's control.
-   *
-   * @param comparison that recommends something
-   */
-  SizesAndDosages(Comparison comparison) {
+  private SizesAndDosages(Comparison comparison, Predicate<Grid.Row> wanted) {
+    Grid grid = comparison.grid(comparison.closest().setup().control());
     this.comparison = comparison;
-    grid = comparison.grid(comparison.closest().setup().control());
-    rated = grid.rows().stream().anyMatch(row -> row.byRating().isPresent());
+    control = grid.control();
+    dosages = grid.dosages();
+    rows = grid.rows().stream().filter(wanted).toList();
+    shown = IntStream.range(0, dosages.size()).filter(this::isSold).boxed().toList();
+    rated = rows.stream().anyMatch(row -> row.byRating().isPresent());
+  }
+
+  private boolean isSold(int dosage) {
+    return rows.stream().anyMatch(row -> row.cells().get(dosage).isPresent());
+  }
+
+  /** The whole grid of the recommended candidate's control. */
+  static SizesAndDosages of(Comparison comparison) {
+    return new SizesAndDosages(comparison, row -> true);
+  }
+
+  /** The same of the units of some candidates alone. */
+  static SizesAndDosages of(Comparison comparison, List<Candidate> candidates) {
+    List<Softener> units = candidates.stream().map(Candidate::softener).toList();
+    return new SizesAndDosages(comparison, row -> units.contains(row.softener()));
   }
 
   /** The section of a proposal. */
@@ -48,9 +68,18 @@ final class SizesAndDosages {
     return new Section("grid", Phrase.text("grid.heading"), elements, false);
   }
 
-  /** What stands in the cells, for the control in question. */
+  /** What stands in the cells, and what is marked. */
   Phrase lead() {
-    return Phrase.text("grid.lead", Phrase.of(grid.control()));
+    return Phrase.sentences(
+        List.of(
+            Phrase.text("grid.lead", Phrase.of(control)),
+            Phrase.text(showsCheapest() ? "grid.marks" : "grid.marksOne")));
+  }
+
+  private boolean showsCheapest() {
+    return rows.stream()
+        .flatMap(row -> row.candidates().stream())
+        .anyMatch(each -> comparison.marks(each).contains(Mark.CHEAPEST_THAT_FITS));
   }
 
   private Optional<Topic> neighbour(String key, Optional<Candidate> candidate) {
@@ -69,12 +98,12 @@ final class SizesAndDosages {
   /** Units down by size, dosages across. */
   Table table() {
     List<Table.Column> columns = new ArrayList<>();
-    grid.dosages().forEach(dosage -> columns.add(column(dosage)));
+    shown.forEach(i -> columns.add(column(dosages.get(i))));
     if (rated) {
       columns.add(new Table.Column("grid.rated", Phrase.text("grid.rated"), Table.Kind.VALUES));
     }
     return new Table(
-        "grid", Phrase.text("grid.unit"), columns, grid.rows().stream().map(this::line).toList());
+        "grid", Phrase.text("grid.unit"), columns, rows.stream().map(this::line).toList());
   }
 
   private static Table.Column column(SaltDosage dosage) {
@@ -84,7 +113,8 @@ final class SizesAndDosages {
   }
 
   private Table.Line line(Grid.Row row) {
-    List<Optional<Candidate>> cells = new ArrayList<>(row.cells());
+    List<Optional<Candidate>> cells =
+        new ArrayList<>(shown.stream().map(row.cells()::get).toList());
     if (rated) {
       cells.add(row.byRating());
     }
@@ -107,11 +137,10 @@ final class SizesAndDosages {
   }
 
   private Phrase cell(Candidate candidate) {
-    Phrase figures =
-        candidate.design().year().map(year -> figures(candidate, year)).orElse(Phrase.NONE);
     if (!candidate.feasible()) {
-      return new Phrase.Joined(List.of(Phrase.text("grid.breaks"), figures), ", ");
+      return Phrase.text("grid.breaks");
     }
+    Phrase figures = figures(candidate, candidate.design().year().orElseThrow());
     Set<Mark> marks = comparison.marks(candidate);
     if (marks.size() > 1) {
       return Phrase.text("grid.both", figures);

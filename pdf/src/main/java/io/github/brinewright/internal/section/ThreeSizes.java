@@ -29,12 +29,8 @@ public final class ThreeSizes {
     CandidateRow.PRICE,
     CandidateRow.YEARLY,
     CandidateRow.LIFE,
-    CandidateRow.EXPECTED,
     CandidateRow.SALT_YEAR,
-    CandidateRow.FILLINGS,
-    CandidateRow.WATER_YEAR,
     CandidateRow.HARD,
-    CandidateRow.SERVICE,
     CandidateRow.LIMITS,
     CandidateRow.MARGINS
   };
@@ -68,33 +64,15 @@ public final class ThreeSizes {
     return Section.of(
         "three",
         Phrase.NONE,
-        Paragraph.of(lead()),
+        Paragraph.quiet(lead()),
         new CandidateColumns(comparison, candidates).compared(ROWS),
-        new Notes(notes()));
-  }
-
-  /** One on each size, and on the cheapest that fits where that is none of them. */
-  private List<Row> notes() {
-    List<Row> notes = new ArrayList<>(candidates.stream().map(this::note).toList());
-    comparison
-        .cheapestThatFits()
-        .filter(cheapest -> !candidates.contains(cheapest))
-        .ifPresent(cheapest -> notes.add(cheapest(cheapest)));
-    return notes;
-  }
-
-  private Row cheapest(Candidate cheapest) {
-    Phrase name = Phrase.plain(cheapest.softener().name());
-    return Row.of(
-        "three.cheapest",
-        Phrase.text("three.cheapest", name),
-        comparison.against(cheapest).<Phrase>map(Phrase.Because::new).orElse(Phrase.NONE));
+        new Notes(candidates.stream().map(this::note).toList()));
   }
 
   private Section grid() {
-    SizesAndDosages grid = new SizesAndDosages(comparison);
+    SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
     return Section.of(
-        "grid", Phrase.text("grid.heading"), Paragraph.quiet(grid.lead()), grid.table());
+        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.lead()), grid.table());
   }
 
   private Phrase lead() {

@@ -8,6 +8,7 @@ import io.github.brinewright.finding.Rule;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.VerdictRule;
 import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.model.Phrase;
@@ -17,8 +18,10 @@ import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -34,6 +37,10 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     all.addAll(comparison.homeFindings());
     return new WaterFindings(comparison.home(), all);
   }
+
+  private static final Set<Substance> SELDOM_TESTED =
+      EnumSet.of(
+          Substance.CHLORAMINE, Substance.ALKALINITY, Substance.CARBON_DIOXIDE, Substance.NITRATE);
 
   /** What the rows speak of, or what goes without saying. */
   private static final Set<HomeRule> SAID =
@@ -51,9 +58,7 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
   Rows rows() {
     List<Row> rows = new ArrayList<>();
     rows.addAll(hardness());
-    for (Substance substance : Substance.values()) {
-      rows.add(row(substance));
-    }
+    Arrays.stream(Substance.values()).map(this::row).flatMap(Optional::stream).forEach(rows::add);
     rows.add(acidity());
     rows.add(temperature());
     rows.add(
@@ -98,16 +103,20 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     return home.site().water();
   }
 
-  private Row row(Substance substance) {
-    Phrase found =
-        water()
-            .result(substance)
-            .map(result -> TreatedAs.result(result, decimals(substance)))
-            .orElse(Phrase.text("water.notTested"));
+  /** Empty for what is seldom tested, where it was not and nothing is said of it. */
+  private Optional<Row> row(Substance substance) {
     Phrase meaning = new Phrase.Joined(List.of(said(rules(substance)), counted(substance)), " ");
-    boolean tested = water().found(substance).isPresent();
-    return Row.of(substance, found)
-        .noting(meaning.isEmpty() && tested ? Phrase.text("water.fine") : meaning);
+    Optional<LabResult> result = water().result(substance);
+    if (result.isEmpty() && meaning.isEmpty() && SELDOM_TESTED.contains(substance)) {
+      return Optional.empty();
+    }
+    Phrase found =
+        result
+            .map(each -> TreatedAs.result(each, decimals(substance)))
+            .orElse(Phrase.text("water.notTested"));
+    return Optional.of(
+        Row.of(substance, found)
+            .noting(meaning.isEmpty() && result.isPresent() ? Phrase.text("water.fine") : meaning));
   }
 
   private static int decimals(Substance substance) {
