@@ -9,12 +9,17 @@ public final class Consumers {
   private static final List<Consumer> ALL =
       List.of(
           new FirstHome(),
+          new FirstProposal(),
           new ThreeDosages(),
           new OwnResin(),
           new OwnPriceLines(),
-          new GermanWords(),
+          new OwnRules(),
+          new OwnSections(),
+          new GermanProposal(),
           new Json(),
           new JobInMemory(),
+          new JobWithProblems(),
+          new PersistAndReopen(),
           new ParallelStreams(),
           new ProposalServer(),
           new StockInDatabase());

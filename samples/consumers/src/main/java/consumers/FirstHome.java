@@ -15,7 +15,7 @@ final class FirstHome implements Consumer {
   @Override
   public String run(Path out) {
     var water = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(18)).build();
-    var site = Site.of("A1", water, Household.of(3).bathrooms(2).build());
+    var site = Site.of("A1", water, Household.of(3).bathrooms(2).build()).build();
     var prices = PriceList.of(BuiltInOffers.all(CurrencyUnit.USD));
     var comparison = prices.compare(site, Tariff.placeholder(CurrencyUnit.USD));
     return comparison.recommended().orElseThrow().softener().name();

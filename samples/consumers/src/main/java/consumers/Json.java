@@ -1,27 +1,26 @@
 package consumers;
 
-import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.PriceList;
-import io.github.brinewright.cost.Tariff;
+import com.fasterxml.jackson.jr.ob.JSON;
 import io.github.brinewright.exchange.ComparisonJson;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
-import org.joda.money.CurrencyUnit;
+import java.util.Map;
 
-/** A comparison as JSON. */
+/** A comparison as JSON, read by its version. */
 final class Json implements Consumer {
   @Override
   public String run(Path out) throws Exception {
-    Comparison comparison =
-        PriceList.of(List.of(OwnStock.offer("A", 1, 1600), OwnStock.offer("B", 2, 2300)))
-            .compare(Homes.one(), Tariff.placeholder(CurrencyUnit.USD));
+    var comparison = OwnStock.prices().compare(Homes.one(), Homes.tariff());
     String json = ComparisonJson.one(comparison, Wording.of(Locale.US, UnitSystem.US));
     Files.writeString(out.resolve("comparison.json"), json);
-    Consumer.require(json.contains("\"unitId\" : \"A\""), "the unit is named");
-    return json.lines().count() + " lines";
+    Files.writeString(out.resolve("comparison.schema.json"), ComparisonJson.schema());
+    Map<String, Object> read = JSON.std.mapFrom(json);
+    Consumer.require(
+        read.get("version").equals(ComparisonJson.VERSION), "it says by which version to read it");
+    Map<?, ?> recommended = (Map<?, ?>) read.get("recommended");
+    return "version " + read.get("version") + " recommends " + recommended.get("unitId");
   }
 }

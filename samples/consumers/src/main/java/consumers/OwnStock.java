@@ -1,5 +1,6 @@
 package consumers;
 
+import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
@@ -14,7 +15,7 @@ import java.util.Set;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** An invented stock: a resin by its table, a bed of it, prices of one's own. */
+/** An invented stock: a resin by its table, beds of it, prices of one's own. */
 final class OwnStock {
   private OwnStock() {}
 
@@ -36,7 +37,12 @@ final class OwnStock {
             .dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(6)))
             .controls(Set.of(Control.METERED_AT_NIGHT))
             .build();
-    return new Offer(softener, usd(dollars), usd(450), usd(90));
+    return Offer.of(softener, usd(dollars)).installation(usd(450)).yearlyService(usd(90)).build();
+  }
+
+  /** Two beds. */
+  static PriceList prices() {
+    return PriceList.of(List.of(offer("A", 1, 1600), offer("B", 2, 2300)));
   }
 
   static Money usd(int dollars) {

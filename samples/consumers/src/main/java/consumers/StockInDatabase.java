@@ -1,11 +1,11 @@
 package consumers;
 
-import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
-import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.job.Dealer;
-import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.Proposals;
+import io.github.brinewright.proposal.Reopened;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -13,11 +13,9 @@ import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.joda.money.CurrencyUnit;
 
 /** A price list in a database, and a proposal from it. */
 final class StockInDatabase implements Consumer {
@@ -29,14 +27,17 @@ final class StockInDatabase implements Consumer {
 
   @Override
   public String run(Path out) throws Exception {
-    Comparison comparison =
-        PriceList.of(offers()).compare(Homes.one(), Tariff.placeholder(CurrencyUnit.USD));
+    PriceList prices = PriceList.of(offers());
     for (String language : List.of("en-US", "es-US", "fr-CA")) {
-      Dealer dealer = Dealer.UNNAMED.writing(Locale.forLanguageTag(language));
-      byte[] pdf = new Proposal(comparison, dealer, LocalDate.of(2026, 10, 1)).toPdf();
+      QuotedHome home = Homes.quoted().reading(Locale.forLanguageTag(language));
+      Job job = Job.of(prices).home(home).build();
+      byte[] pdf = Proposals.of(job).write(home, Homes.DAY);
       Files.write(out.resolve("from-database-" + language + ".pdf"), pdf);
+      Consumer.require(
+          Reopened.read(pdf).comparison().orElseThrow().priceList().equals(prices),
+          "the proposal carries the price list that came from the database");
     }
-    return comparison.recommended().orElseThrow().softener().id();
+    return prices.offers().size() + " offers";
   }
 
   private static List<Offer> offers() throws SQLException {

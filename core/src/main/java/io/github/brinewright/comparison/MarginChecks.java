@@ -2,7 +2,6 @@ package io.github.brinewright.comparison;
 
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.Supply;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.hydraulics.Fluid;
 import io.github.brinewright.hydraulics.PackedBed;
@@ -125,8 +124,7 @@ final class MarginChecks {
   }
 
   private Optional<Pressure> supply() {
-    Supply supply = design.home().site().supply();
-    return supply.flowingPressure().or(supply::pressure);
+    return design.home().site().supply().pressureInUse();
   }
 
   private static MarginCheck pressure(Margin margin, Pressure value, Pressure limit) {

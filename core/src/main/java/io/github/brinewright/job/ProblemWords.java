@@ -57,6 +57,21 @@ public final class ProblemWords {
     return field + advice(problem, label);
   }
 
+  /**
+   * The same for a command: cells are named by the options that fill them.
+   *
+   * @param problem with a cell that was given as an option
+   * @param options of the command by column
+   */
+  public String sayOfOption(Problem problem, Map<String, String> options) {
+    UnaryOperator<String> name = column -> options.getOrDefault(column, column);
+    String option =
+        problem.column().isEmpty()
+            ? ""
+            : texts.get("problem.in.option", clean(name.apply(problem.column())));
+    return option + advice(problem, name);
+  }
+
   /** What is needed before anything can be read from a blank form. */
   public String nothingFilled(String form, String needed) {
     return texts.get("problem.nothing_filled", clean(form), clean(needed));

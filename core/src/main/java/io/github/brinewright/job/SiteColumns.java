@@ -54,8 +54,7 @@ public final class SiteColumns {
         .add(
             Typed.text("town"),
             (draft, town) -> draft.town = town,
-            filled(site -> site.contact().town()))
-        .always(Typed.place("place"), (draft, place) -> draft.place = place, of(Site::place));
+            filled(site -> site.contact().town()));
   }
 
   private static Columns<SiteDraft, QuotedHome> use(Columns<SiteDraft, QuotedHome> columns) {
@@ -138,6 +137,7 @@ public final class SiteColumns {
                 .usual(Site.USUAL_BRINE_TANK_TEMPERATURE),
             (draft, temperature) -> draft.brineTankTemperature = temperature,
             of(Site::brineTankTemperature))
+        .always(Typed.place("place"), (draft, place) -> draft.place = place, of(Site::place))
         .always(
             Typed.reference("tariff_id"),
             (draft, id) -> draft.tariffId = id,

@@ -92,7 +92,9 @@ final class SiteReader {
     }
     Tariff tariff = tariffs.get(draft.tariffId);
     if (tariff == null) {
-      row.unknown(TARIFF.name(), draft.tariffId, List.copyOf(tariffs.keySet()));
+      List<String> known =
+          tariffs.isEmpty() ? List.of(otherwise.id()) : List.copyOf(tariffs.keySet());
+      row.unknown(TARIFF.name(), draft.tariffId, known);
     }
     return Optional.ofNullable(tariff);
   }

@@ -20,7 +20,8 @@ import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Viscosity;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.quantity.WaterEfficiency;
-import java.util.HashMap;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 
@@ -32,8 +33,8 @@ import java.util.function.ToDoubleFunction;
  * @param decimals usual number of decimals
  */
 record UnitStyle(String key, ToDoubleFunction<Quantity<?>> number, int decimals) {
-  private static final Map<Class<?>, UnitStyle> US = new HashMap<>();
-  private static final Map<Class<?>, UnitStyle> METRIC = new HashMap<>();
+  private static final Map<Class<?>, UnitStyle> US = new LinkedHashMap<>();
+  private static final Map<Class<?>, UnitStyle> METRIC = new LinkedHashMap<>();
 
   static {
     us(Hardness.class, "gpg", Hardness::grainsPerGallon, 1);
@@ -94,8 +95,13 @@ record UnitStyle(String key, ToDoubleFunction<Quantity<?>> number, int decimals)
     return new UnitStyle(key, quantity -> number.applyAsDouble(kind.cast(quantity)), decimals);
   }
 
+  /** The kinds that can be written, with how. */
+  static Map<Class<?>, UnitStyle> all(UnitSystem system) {
+    return Collections.unmodifiableMap(system == UnitSystem.US ? US : METRIC);
+  }
+
   static UnitStyle of(Quantity<?> quantity, UnitSystem system) {
-    UnitStyle style = (system == UnitSystem.US ? US : METRIC).get(quantity.getClass());
+    UnitStyle style = all(system).get(quantity.getClass());
     if (style == null) {
       throw new IllegalStateException("no way to write a " + quantity.getClass());
     }

@@ -124,7 +124,8 @@ class PrintedStepsTest {
             });
   }
 
-  private static List<Comparison> comparisons() {
+  /** Homes and softeners in which every formula is used. */
+  static List<Comparison> comparisons() {
     PriceList comparer = PriceList.of(offers());
     PriceList byRisk =
         PriceList.builder(offers()).limits(Limits.builder().reserveRisk(0.05).build()).build();

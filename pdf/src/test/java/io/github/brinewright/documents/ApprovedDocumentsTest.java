@@ -80,6 +80,15 @@ class ApprovedDocumentsTest {
     approve("settings-" + id, model, dealer);
   }
 
+  @Test
+  void aSettingsSheetThatBreaksLimitsSaysSoAsApproved() throws IOException {
+    Comparison comparison = DemoTown.compare("H10");
+    SettingsSheet sheet =
+        new SettingsSheet(comparison, comparison.closest(), JOB.dealer(), DemoTown.DAY);
+
+    approve("settings-H10-broken", sheet.model(), JOB.dealer());
+  }
+
   @ParameterizedTest
   @CsvSource({"H01, en-US", "H10, fr-CA"})
   void aPageOfThreeSizesIsAsApproved(String id, String tag) throws IOException {

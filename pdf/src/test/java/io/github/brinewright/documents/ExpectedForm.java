@@ -3,6 +3,7 @@ package io.github.brinewright.documents;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Fixture;
+import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.job.Column;
@@ -20,6 +21,12 @@ final class ExpectedForm extends Expected {
       Map.of(
           "form.home",
           List.of("site_id", "customer", "language", "street", "town"),
+          "form.treated",
+          List.of(
+              "treated_hardness_gpg",
+              "treated_iron_mg_per_l",
+              "treated_manganese_mg_per_l",
+              "treated_ph"),
           "form.people",
           List.of(
               "people",
@@ -28,13 +35,19 @@ final class ExpectedForm extends Expected {
               "bill_gal",
               "bill_days",
               "softened",
+              "target_hardness_gpg",
+              "softer_wanted",
               "away_days_per_year",
               "guests",
               "guest_days_per_year"),
           "form.supply",
           List.of(
               "pressure_psi",
+              "flowing_pressure_psi",
               "flow_gpm",
+              "peak_gpm",
+              "brine_tank_temperature_f",
+              "place",
               "tariff_id",
               "iron_allowance_gpg",
               "manganese_allowance_gpg"));
@@ -70,7 +83,15 @@ final class ExpectedForm extends Expected {
     return switch (column) {
       case "site_id", "people" -> "TEXT *" + begins;
       case "water_source" -> "CHOICE" + begins + choices(WaterSource.values());
-      case "bacteria" -> "CHOICE" + begins + choices(BacteriaResult.values());
+      case "hardness_method" -> "CHOICE" + begins + choices(HardnessMethod.values());
+      case "iron_clear_at_tap", "softer_wanted" ->
+          "CHOICE"
+              + begins
+              + choices(
+                  Stream.of(
+                      "yes=" + words.text("term.YesNo.YES"), "no=" + words.text("term.YesNo.NO")));
+      case "bacteria", "e_coli", "iron_bacteria" ->
+          "CHOICE" + begins + choices(BacteriaResult.values());
       case "softened" -> "CHOICE" + begins + choices(SoftenedShare.values());
       case "language" -> "CHOICE" + begins + " = |en-US=English|es-US=español|fr-CA=français";
       case "tariff_id" ->

@@ -13,8 +13,8 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
-import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -49,7 +49,7 @@ class ProposalPagesTest {
     String text = text(pdf(comparison));
 
     assertThat(text).contains(comparison.home().site().contact().name());
-    for (Caution caution : List.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.SODIUM)) {
+    for (Caution caution : Caution.applying(comparison.home(), comparison.verdict(), Set.of())) {
       assertThat(joined(text)).contains(joined(words.caution(caution)));
     }
     comparison.homeFindings().stream()

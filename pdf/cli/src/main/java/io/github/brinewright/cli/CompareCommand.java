@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,8 +58,12 @@ final class CompareCommand implements Callable<Integer> {
       description = "Runs each option through so many simulated years (1 to 100000).")
   int years;
 
-  @ArgGroup(exclusive = false, heading = "A home without a job folder:%n")
-  QuickHome quick = new QuickHome();
+  private final QuickHome quick = new QuickHome();
+
+  /** Adds an option for each entry of a visit. */
+  void addTo(CommandSpec command) {
+    quick.addTo(command);
+  }
 
   @Override
   public Integer call() {
@@ -70,7 +73,7 @@ final class CompareCommand implements Callable<Integer> {
       return 0;
     }
     if (quick.given()) {
-      throw new UsageException("give either a JOBFOLDER or --hardness, not both");
+      throw new UsageException("give either a JOBFOLDER or options of a home, not both");
     }
     JobInput input = JobInput.read(folder, spec.commandLine().getErr());
     if (!input.hasHomes()) {

@@ -64,6 +64,8 @@ public final class Main implements Runnable {
   /** The command line, for tests and for programs that run it within their own process. */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Main());
+    CommandLine compare = line.getSubcommands().get("compare");
+    compare.<CompareCommand>getCommand().addTo(compare.getCommandSpec());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
         (failure, args) -> {

@@ -1,131 +1,146 @@
 package io.github.brinewright.cli;
 
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.PriceList;
-import io.github.brinewright.cost.Offer;
-import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.home.Household;
-import io.github.brinewright.home.Site;
-import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.WaterAnalysis;
-import io.github.brinewright.job.BuiltInOffers;
-import io.github.brinewright.quantity.Concentration;
-import io.github.brinewright.quantity.FlowRate;
-import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.HardnessAmount;
-import io.github.brinewright.quantity.SaltDosage;
-import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.softener.Control;
-import io.github.brinewright.softener.Softener;
-import java.time.Duration;
-import java.util.EnumSet;
+import io.github.brinewright.job.Column;
+import io.github.brinewright.job.Job;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.job.JobReading;
+import io.github.brinewright.job.Problem;
+import io.github.brinewright.job.ProblemWords;
+import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.job.UnitCells;
+import io.github.brinewright.job.UnitColumns;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Objects;
-import org.joda.money.CurrencyUnit;
-import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.ArgGroupSpec;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 
-/** A home and a unit described by options alone, for a first look without a job folder. */
+/**
+ * A home and a unit described by options alone, for a first look without a job folder. They are
+ * read as the rows of a job's files would be.
+ */
 final class QuickHome {
-  private static final double USUAL_GPM = 0.5;
-  private static final Duration TENTH_OF_A_MINUTE = Duration.ofSeconds(6);
+  private static final String HARDNESS = "--hardness";
+  private static final String PLAIN_HARDNESS = "--hardness-gpg";
+  private static final String GPG = "hardness_gpg";
+  private static final String MG_PER_L = "hardness_mg_per_l";
 
-  @Option(
-      names = "--hardness",
-      converter = HardnessConverter.class,
-      description = "Hardness with its unit: 22gpg, 375mg/L, 21dH, 37fH, 26clark or 3.7mmol/L.")
-  @Nullable Hardness hardness;
+  /** Options that describe the one unit to look at, by column. */
+  private static final Map<String, String> UNIT =
+      Map.of(
+          "rated_grains", "--rated-grains",
+          "resin_ft3", "--resin-ft3",
+          "dosages_lb_per_ft3", "--dosage",
+          "controls", "--control",
+          "refill_gpm", "--refill-gpm",
+          "arrangement", "--arrangement",
+          "tanks", "--tanks");
 
-  @Option(names = "--people", defaultValue = "3", description = "People (default: 3).")
-  int people;
+  private final ColumnOptions home = new ColumnOptions();
+  private final ColumnOptions unit = new ColumnOptions();
+  private final OptionSpec hardness =
+      OptionSpec.builder(HARDNESS)
+          .type(List.class)
+          .auxiliaryTypes(HardnessCell.class)
+          .converters(new HardnessConverter())
+          .paramLabel("HARDNESS")
+          .description("Hardness with its unit: 22gpg, 375mg/L, 21dH, 37fH, 26clark or 3.7mmol/L.")
+          .build();
 
-  @Option(names = "--bathrooms", description = "Bathrooms (default: one for two people).")
-  @Nullable Double bathrooms;
+  /** Adds the options to a command. */
+  void addTo(CommandSpec command) {
+    ArgGroupSpec.Builder homes = group("A home without a job folder:%n").addArg(hardness);
+    for (Column column : SiteColumns.all()) {
+      String name = ColumnOptions.nameOf(column);
+      if (!name.equals(HARDNESS)) {
+        homes.addArg(home.add(name, column));
+      }
+    }
+    ArgGroupSpec.Builder units = group("One unit to look at:%n");
+    for (Column column : UnitColumns.all()) {
+      String name = UNIT.get(column.name());
+      if (name != null) {
+        units.addArg(unit.add(name, column));
+      }
+    }
+    command.addArgGroup(homes.build()).addArgGroup(units.build());
+    command.usageMessage().abbreviateSynopsis(true);
+  }
 
-  @Option(names = "--iron", description = "Iron, mg/L.")
-  @Nullable Double iron;
-
-  @Option(names = "--manganese", description = "Manganese, mg/L.")
-  @Nullable Double manganese;
-
-  @Option(names = "--rated-grains", description = "Rating of the unit, when only that is known.")
-  @Nullable Double ratedGrains;
-
-  @Option(names = "--resin-ft3", description = "Resin volume of the unit, cubic feet.")
-  @Nullable Double resinCubicFeet;
-
-  @Option(
-      names = "--dosage",
-      description = "Salt dosage, lb NaCl for each cubic foot (default: 6).")
-  @Nullable Double dosage;
-
-  @Option(
-      names = "--control",
-      description = "clock, metered_at_once or metered_at_night (default).")
-  @Nullable Control control;
-
-  @Option(names = "--refill-gpm", description = "Brine refill flow, gpm (default: 0.5).")
-  @Nullable Double refillGpm;
+  private static ArgGroupSpec.Builder group(String heading) {
+    return ArgGroupSpec.builder().exclusive(false).validate(false).heading(heading);
+  }
 
   boolean given() {
-    return hardness != null;
+    return hardness.getValue() != null || home.given() || unit.given();
   }
 
   Comparison compare() {
-    if (hardness == null) {
+    if (!given()) {
       throw new UsageException("name a JOBFOLDER, or describe a home with --hardness and --people");
     }
-    CurrencyUnit currency = CurrencyUnit.USD;
-    try {
-      return PriceList.of(offers(currency)).compare(site(hardness), Tariff.placeholder(currency));
-    } catch (IllegalArgumentException refused) {
-      throw new UsageException(refused.getMessage());
-    }
+    Job job = read();
+    return job.compare(job.homes().get(0));
   }
 
-  private Site site(Hardness known) {
-    WaterAnalysis.Builder water = WaterAnalysis.ofHardness(known);
-    if (iron != null) {
-      water.found(Substance.IRON, Concentration.ofMilligramsPerLitre(iron));
+  private Job read() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put(SiteCells.FILE, SiteCells.csv(homeCells()));
+    if (unit.given()) {
+      texts.put(UnitCells.FILE, UnitCells.csv(unitCells()));
     }
-    if (manganese != null) {
-      water.found(Substance.MANGANESE, Concentration.ofMilligramsPerLitre(manganese));
+    JobReading reading = JobFolder.read(JobFiles.of(texts));
+    if (!reading.problems().isEmpty()) {
+      throw new UsageException(
+          reading.problems().stream()
+              .map(this::describe)
+              .collect(Collectors.joining(System.lineSeparator())));
     }
-    Household.Builder household = Household.of(people);
-    if (bathrooms != null) {
-      household.bathrooms(bathrooms);
-    }
-    return Site.of("home", water.build(), household.build()).build();
+    return reading.job().orElseThrow();
   }
 
-  private List<Offer> offers(CurrencyUnit currency) {
-    if (ratedGrains == null && resinCubicFeet == null) {
-      if (control != null || dosage != null || refillGpm != null) {
+  private Map<String, String> homeCells() {
+    Map<String, String> cells = new LinkedHashMap<>(Map.of("site_id", "home", "people", "3"));
+    cells.putAll(home.cells());
+    ColumnOptions.<HardnessCell>single(hardness)
+        .ifPresent(
+            known -> {
+              if (cells.containsKey(GPG)) {
+                throw new UsageException(
+                    HARDNESS + " and " + PLAIN_HARDNESS + " say the same; give one of them");
+              }
+              cells.put(known.column(), known.text());
+            });
+    return cells;
+  }
+
+  private Map<String, String> unitCells() {
+    Map<String, String> cells = new LinkedHashMap<>(Map.of("unit_id", "unit", "price", "0"));
+    cells.putAll(unit.cells());
+    if (!cells.containsKey("rated_grains")) {
+      if (!cells.containsKey("resin_ft3")) {
         throw new UsageException(
-            "--control, --dosage and --refill-gpm describe one unit;"
+            "--control, --dosage and the like describe one unit;"
                 + " give its --rated-grains or --resin-ft3 too");
       }
-      return BuiltInOffers.all(currency);
+      cells.putIfAbsent("dosages_lb_per_ft3", "6");
     }
-    Softener.Builder unit =
-        bed()
-            .controls(EnumSet.of(control == null ? Control.METERED_AT_NIGHT : control))
-            .refill(
-                FlowRate.ofGallonsPerMinute(refillGpm == null ? USUAL_GPM : refillGpm),
-                TENTH_OF_A_MINUTE);
-    return List.of(Offer.unpriced(unit.build(), currency));
+    return cells;
   }
 
-  private Softener.Builder bed() {
-    if (ratedGrains != null && dosage != null) {
-      throw new UsageException("--rated-grains and --dosage are two methods; give one of them");
-    }
-    Volume resin = resinCubicFeet == null ? null : Volume.ofCubicFeet(resinCubicFeet);
-    if (ratedGrains == null) {
-      return Softener.withResin("unit", Objects.requireNonNull(resin))
-          .dosages(List.of(SaltDosage.ofPoundsPerCubicFoot(dosage == null ? 6 : dosage)));
-    }
-    Softener.Builder rated = Softener.withRating("unit", HardnessAmount.ofGrains(ratedGrains));
-    return resin == null ? rated : rated.resinVolume(resin);
+  private String describe(Problem problem) {
+    Map<String, String> flags = new HashMap<>(home.names());
+    flags.putAll(unit.names());
+    boolean plain = home.cells().containsKey(GPG);
+    flags.put(GPG, plain ? PLAIN_HARDNESS : HARDNESS);
+    flags.put(MG_PER_L, hardness.getValue() == null ? PLAIN_HARDNESS : HARDNESS);
+    return new ProblemWords(Locale.ENGLISH).sayOfOption(problem, flags);
   }
 }

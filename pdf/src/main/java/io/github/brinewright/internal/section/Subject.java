@@ -2,7 +2,6 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.home.Customer;
 import io.github.brinewright.job.Dealer;
 import java.time.LocalDate;
 import java.util.List;
@@ -17,11 +16,6 @@ import java.util.List;
 public record Subject(Comparison comparison, Dealer dealer, LocalDate date) {
   /** Most candidates that a page has room for. */
   private static final int MOST_COLUMNS = 5;
-
-  /** Whom the document is for. */
-  Customer customer() {
-    return comparison.home().site().contact();
-  }
 
   /** Whether there is something to recommend. */
   boolean recommends() {

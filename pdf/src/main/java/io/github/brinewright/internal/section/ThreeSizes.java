@@ -96,7 +96,7 @@ public final class ThreeSizes {
     Phrase text =
         comparison
             .against(candidate)
-            .or(() -> comparison.whyRecommended().filter(reason -> candidate.feasible()))
+            .or(comparison::whyRecommended)
             .<Phrase>map(Phrase.Because::new)
             .orElseGet(() -> firstLimitBroken(candidate));
     return Row.of(candidate.softener().id(), Phrase.plain(candidate.softener().name()), text);

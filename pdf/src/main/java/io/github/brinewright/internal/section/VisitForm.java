@@ -27,7 +27,7 @@ public final class VisitForm {
   /** Column whose cell is spread over a field for each kind of fixture. */
   public static final String FIXTURES = "fixtures";
 
-  private static final Set<String> WIDE = Set.of("customer", "street", "tariff_id");
+  private static final Set<String> WIDE = Set.of("customer", "street", "town", "tariff_id");
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
   private static final Choice NONE = new Choice("", Phrase.plain(" "));
