@@ -1,5 +1,6 @@
 package io.github.brinewright.documents;
 
+import java.util.function.Supplier;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Volume;
@@ -28,12 +29,15 @@ final class ExpectedSheet extends Expected {
     value(in + "settings.kind", term(design.setup().control()));
     figure(in + "settings.hardness", Figure.of(design.home().compensatedHardness()));
     if (design.setup().control() == Control.CLOCK) {
-      figure(in + "settings.days", Figure.days(design.schedule().designDays(), 0));
+      value(
+          in + "settings.days",
+          served(() -> Figure.days(design.schedule().designDays(), 0)));
     } else {
-      Volume volume = design.schedule().setVolume().orElseThrow();
-      figure(in + "settings.volume", Figure.of(volume));
+      value(
+          in + "settings.volume",
+          served(() -> Figure.of(design.schedule().setVolume().orElseThrow())));
     }
-    figure(in + "settings.longest", Figure.days(14, 0));
+    figure(in + "settings.longest", Figure.days(design.schedule().longestDays(), 0));
     if (design.setup().control() != Control.METERED_AT_ONCE) {
       value(in + "settings.hour", words.text("settings.twoAtNight"));
     }
@@ -44,6 +48,11 @@ final class ExpectedSheet extends Expected {
             "settings.refillGives",
             Figure.of(design.refill().set(), 1),
             Figure.of(design.refill().saltGiven())));
+  }
+
+  /** A dash where the bed cannot serve the home. */
+  private String served(Supplier<Figure> figure) {
+    return design.year().isPresent() ? words.figure(figure.get()) : "–";
   }
 
   private void cycle(String in) {

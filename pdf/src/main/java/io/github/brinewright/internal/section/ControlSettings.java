@@ -91,7 +91,7 @@ public final class ControlSettings {
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("settings.kind", Phrase.of(candidate.setup().control())));
     rows.add(Row.of("settings.hardness", Figure.of(design.home().compensatedHardness())));
-    rows.add(interval(design.schedule()));
+    rows.add(interval(candidate.setup().control(), design.schedule()));
     rows.add(Row.of("settings.longest", Figure.days(design.schedule().longestDays(), 0)));
     if (candidate.setup().control() != Control.METERED_AT_ONCE) {
       rows.add(Row.of("settings.hour", Phrase.text("settings.twoAtNight")));
@@ -106,11 +106,18 @@ public final class ControlSettings {
     return rows("settings.setting", rows);
   }
 
-  private static Row interval(Schedule schedule) {
-    return schedule
-        .setVolume()
-        .map(volume -> Row.of("settings.volume", Figure.of(volume)))
-        .orElseGet(() -> Row.of("settings.days", Figure.days(schedule.designDays(), 0)));
+  /** Days of a clock or volume of a meter; a dash where the bed cannot serve the home. */
+  private static Row interval(Control control, Schedule schedule) {
+    String key = control == Control.CLOCK ? "settings.days" : "settings.volume";
+    if (!schedule.feasible()) {
+      return Row.of(key, Phrase.plain("–"));
+    }
+    return Row.of(
+        key,
+        schedule
+            .setVolume()
+            .<Figure>map(Figure::of)
+            .orElseGet(() -> Figure.days(schedule.designDays(), 0)));
   }
 
   private Rows fit() {

@@ -25,14 +25,12 @@ public final class ProposalSections {
     if (revision != null) {
       sections.add(new RevisedItems(revision).section());
     }
-    sections.add(new WaterAndHome(subject.comparison()).section());
-    if (subject.recommends()) {
-      sections.add(SizesAndDosages.of(subject.comparison()).section());
-    }
+    sections.add(new WaterAndHome(subject).section());
     if (subject.showsOptions()) {
       sections.add(new SideBySide(subject).section());
     }
     if (subject.recommends()) {
+      sections.add(SizesAndDosages.of(subject.comparison()).section());
       sections.addAll(proposed(subject, study));
     }
     sections.add(new Signing(subject).section());

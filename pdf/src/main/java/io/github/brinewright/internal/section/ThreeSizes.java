@@ -85,7 +85,9 @@ public final class ThreeSizes {
 
   private Section cautions() {
     List<Element> elements = new ArrayList<>();
-    elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    if (!comparison.cautions().isEmpty()) {
+      elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    }
     Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()
         .filter(GENERAL::contains)
         .forEach(caution -> elements.add(Paragraph.fine(new Phrase.Warned(caution))));

@@ -29,13 +29,15 @@ import java.util.Set;
  *
  * @param home with its analysis
  * @param findings on the home, reasons of the verdict first
+ * @param sized whether a softener is sized for it
  */
-record WaterFindings(HomeLoad home, List<Finding> findings) {
+record WaterFindings(HomeLoad home, List<Finding> findings, boolean sized) {
   /** Reasons of the verdict, and what else was found. */
-  static WaterFindings of(Comparison comparison) {
+  static WaterFindings of(Subject subject) {
+    Comparison comparison = subject.comparison();
     List<Finding> all = new ArrayList<>(comparison.verdict().reasons());
     all.addAll(comparison.homeFindings());
-    return new WaterFindings(comparison.home(), all);
+    return new WaterFindings(comparison.home(), all, subject.showsOptions());
   }
 
   private static final Set<Substance> SELDOM_TESTED =
@@ -78,16 +80,18 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
 
   /** As tested and, where a treatment is stated, behind it. */
   private List<Row> hardness() {
-    Phrase sized =
-        Phrase.text("water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())));
+    Phrase meaning =
+        sized
+            ? Phrase.text("water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())))
+            : Phrase.NONE;
     Row tested = Row.of("water.hardness", Figure.of(water().hardness()));
     return home.site()
         .treated()
         .map(
             treated ->
                 List.of(
-                    tested, Row.of("water.treated", TreatedAs.stated(home.site())).noting(sized)))
-        .orElseGet(() -> List.of(tested.noting(sized)));
+                    tested, Row.of("water.treated", TreatedAs.stated(home.site())).noting(meaning)))
+        .orElseGet(() -> List.of(tested.noting(meaning)));
   }
 
   /** Notes on the home that no row speaks of. */
@@ -178,8 +182,8 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     return home.site().softenedWater().foundOrNone(substance);
   }
 
-  private static Phrase counted(Hardness added) {
-    return added.isPositive()
+  private Phrase counted(Hardness added) {
+    return sized && added.isPositive()
         ? Phrase.text("water.counted", Phrase.of(Figure.of(added)))
         : Phrase.NONE;
   }
