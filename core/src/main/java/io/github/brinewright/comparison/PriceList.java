@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.joda.money.CurrencyUnit;
 
 /**
@@ -104,7 +105,7 @@ public final class PriceList {
    * @throws IllegalArgumentException when the tariff is in another currency
    */
   public Comparison compare(Site site, Tariff tariff) {
-    HomeLoad home = new HomeLoad(site);
+    HomeLoad home = home(site);
     Sizer sizer = sizer(home);
     List<Candidate> candidates = new ArrayList<>();
     for (Offer offer : offers()) {
@@ -113,6 +114,14 @@ public final class PriceList {
       }
     }
     return new Comparison(this, home, tariff, candidates);
+  }
+
+  /** What a home asks for, sized on the share of its days that this dealer chose, if any. */
+  public HomeLoad home(Site site) {
+    OptionalDouble share = limits().designUse();
+    return share.isPresent()
+        ? HomeLoad.coveringShare(site, share.getAsDouble())
+        : new HomeLoad(site);
   }
 
   /** A sizer with this dealer's limits. */

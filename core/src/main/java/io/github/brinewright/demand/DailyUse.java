@@ -49,19 +49,17 @@ public final class DailyUse implements Explained {
    * The use of a household.
    *
    * @param variation how the use of its days strays about the mean
-   * @param chosenShare of days that the design use shall cover, 0.5 to 0.99; empty for the usual
+   * @param chosenShare of days that the design use shall cover, 0.5 to 0.999; empty for the usual
    *     rule
    * @throws IllegalArgumentException outside that range
    */
   public DailyUse(Household household, DailyVariation variation, OptionalDouble chosenShare) {
     this.household = household;
     chosenShare.ifPresent(share -> LikelyUse.SHARE.require("share of days", share));
-    days = daysOf(household);
-    boolean billed = household.bill().isPresent();
-    UncertainMean spread = billed ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL;
-    likely = new LikelyUse(variation, spread, days);
     expectedBasis = meanBasis();
     expected = mean();
+    days = daysOf(household);
+    likely = new LikelyUse(variation, spread(), days);
     designBasis = designBasisFor(chosenShare);
     design = sized(chosenShare);
     coverage =
@@ -87,8 +85,21 @@ public final class DailyUse implements Explained {
                         / CalendarYear.DAYS));
   }
 
-  private static YearDays daysOf(Household household) {
-    double factor = 1 + (double) household.guests() / household.people();
+  private UncertainMean spread() {
+    return expectedBasis == UseBasis.BILL ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL;
+  }
+
+  /**
+   * A guest uses as much as one more person by the same statistics; where use is not taken from
+   * them, as much as each of the people.
+   */
+  private YearDays daysOf(Household household) {
+    int people = household.people();
+    int all = people + household.guests();
+    double factor =
+        expectedBasis == UseBasis.STATISTICS
+            ? typical(all).ratioTo(typical(people))
+            : (double) all / people;
     int guestDays = household.guests() == 0 ? 0 : household.guestDays();
     return new YearDays(household.awayDays(), guestDays, YearDays.GUEST_FACTOR.nearest(factor));
   }
@@ -132,12 +143,12 @@ public final class DailyUse implements Explained {
 
   private static Worked<Volume> typicalOf(int people) {
     return Worked.of(
-        StepKind.EXPECTED_USE_STATISTICS,
-        Sources.USE_STATISTICS,
-        people,
-        number ->
-            Volume.ofGallons(
-                SHARE_LEFT_2016 * (GALLONS_PER_PERSON_1999 * number + GALLONS_PER_HOME_1999)));
+        StepKind.EXPECTED_USE_STATISTICS, Sources.USE_STATISTICS, people, DailyUse::typical);
+  }
+
+  private static Volume typical(int people) {
+    return Volume.ofGallons(
+        SHARE_LEFT_2016 * (GALLONS_PER_PERSON_1999 * people + GALLONS_PER_HOME_1999));
   }
 
   private UseBasis designBasisFor(OptionalDouble chosenShare) {
@@ -229,7 +240,7 @@ public final class DailyUse implements Explained {
    * Mean use of homes of this size, beside which a bill may be held; empty for more than 8 people.
    */
   public Optional<Volume> usualForSize() {
-    return lodging() ? Optional.empty() : Optional.of(typicalOf(household.people()).value());
+    return lodging() ? Optional.empty() : Optional.of(typical(household.people()));
   }
 
   /**

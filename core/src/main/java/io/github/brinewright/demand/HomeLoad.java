@@ -75,7 +75,7 @@ public final class HomeLoad implements Explained {
    * The load of a home that is sized on the day which a share of its days stay below, instead of
    * the usual rule.
    *
-   * @param share 0.5 to 0.99; dimensionless
+   * @param share 0.5 to 0.999; dimensionless
    * @throws IllegalArgumentException outside that range
    */
   public static HomeLoad coveringShare(Site site, double share) {

@@ -20,8 +20,8 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * @param days of the year
  */
 public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearDays days) {
-  /** Shares of cases that may be asked for: 0.5 to 0.99; dimensionless. */
-  public static final Bounds<Double> SHARE = Bounds.of(0.5, 0.99);
+  /** Shares of cases that may be asked for: 0.5 to 0.999; dimensionless. */
+  public static final Bounds<Double> SHARE = Bounds.of(0.5, 0.999);
 
   /** Days together that may be asked for: 1 to 99. */
   public static final Bounds<Integer> DAYS_TOGETHER = Bounds.of(1, 99);
@@ -67,7 +67,7 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
    * lognormal spread of the homes; own computation.
    *
    * @param together days, 1 to 99
-   * @param share 0.5 to 0.99; dimensionless
+   * @param share 0.5 to 0.999; dimensionless
    * @throws IllegalArgumentException outside these ranges
    */
   public double factor(int together, double share) {
@@ -100,7 +100,7 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
    * The {@linkplain #factor factors} of 1, 2, 3 … days.
    *
    * @param most days, 1 to 99
-   * @param share 0.5 to 0.99; dimensionless
+   * @param share 0.5 to 0.999; dimensionless
    * @throws IllegalArgumentException outside these ranges
    */
   public List<Double> factors(int most, double share) {

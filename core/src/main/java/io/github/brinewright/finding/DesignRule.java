@@ -194,8 +194,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   }
 
   private static Optional<List<Figure>> belowLoad(Design design) {
-    HardnessAmount usable = design.basis().usable();
-    HardnessAmount load = design.home().dailyLoad();
+    HardnessAmount usable = design.usable();
+    HardnessAmount load = design.dailyLoad();
     Volume needed = design.softener().resinVolume().times(load.ratioTo(usable));
     return Rule.when(
         load.grains() > usable.grains() * (1 + 1e-9),
@@ -205,17 +205,14 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
   }
 
   private static Optional<List<Figure>> noReserve(Design design) {
-    boolean holds = design.basis().usable().compareTo(design.home().dailyLoad()) >= 0;
+    boolean holds = design.usable().compareTo(design.dailyLoad()) >= 0;
     Volume needed =
-        design
-            .softener()
-            .resinVolume()
-            .times(2 * design.home().dailyLoad().ratioTo(design.basis().usable()));
+        design.softener().resinVolume().times(2 * design.dailyLoad().ratioTo(design.usable()));
     return Rule.when(
         design.setup().control() == Control.METERED_AT_NIGHT
             && holds
             && !design.schedule().feasible(),
-        Figure.of(design.basis().usable()),
+        Figure.of(design.usable()),
         Figure.of(needed.cubicFeet(), 1));
   }
 

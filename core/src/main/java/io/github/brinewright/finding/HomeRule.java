@@ -72,7 +72,7 @@ public enum HomeRule implements Rule<HomeLoad> {
       Sources.COMMON_PRACTICE,
       home ->
           Rule.when(
-              facts(home).tested(Substance.HYDROGEN_SULFIDE)
+              facts(home).isAbove(Substance.HYDROGEN_SULFIDE, 0)
                   && !applies(VerdictRule.HYDROGEN_SULFIDE_IN_WATER, home))),
   /** Free chlorine above 0.2, up to 1 mg/L. */
   CHLORINE_PRESENT(

@@ -71,7 +71,7 @@ final class AtOnceMeter implements Meter {
     double last = (1 - unreached) * reached.lastDay() + unreached * longest.lastDay();
     double unused = (1 - unreached) * reached.unused() + unreached * longest.unused();
     double taken = volume - unused - last + lost() * ends;
-    double days = Math.max(SHORTEST, taken / day.mean());
+    double days = Math.min(longest(), Math.max(SHORTEST, taken / day.mean()));
     return new Interval(days, 0, 0, factor * hardShare * (ends + last));
   }
 

@@ -203,6 +203,7 @@ final class BedRun {
     }
     if (gap >= days) {
       regenerate(use);
+      toDraw = Math.max(0, toDraw - hardEach);
     }
     draw(toDraw);
   }

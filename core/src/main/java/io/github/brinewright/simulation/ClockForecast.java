@@ -149,7 +149,8 @@ final class ClockForecast {
     return new YearTally(1, ends, empty, over, cycle);
   }
 
-  private static double softened(double hardShare, int days) {
+  /** Share of an interval that the bed softens when none is left. */
+  static double softened(double hardShare, int days) {
     return Math.max(1 - LARGEST_SHARE, 1 - hardShare / days);
   }
 }

@@ -12,13 +12,13 @@ final class ForecastYear {
   private final BedSettings bed;
   private final HardWater mean;
   private final Once<HardWater> high;
-  private final Once<HardWater> all;
+  private final Once<Double> runOutShare;
 
   ForecastYear(HardWaterForecast forecast, BedSettings bed, LikelyUse likely) {
     this.bed = bed;
     mean = forecast.year(bed);
     high = new Once<>(() -> forecast.yearAt(bed, likely.highMean(THREE_OF_FOUR)));
-    all = new Once<>(() -> forecast.meanYear(bed, likely.uncertain()));
+    runOutShare = new Once<>(() -> forecast.runOutShare(bed, likely.uncertain()));
   }
 
   BedSettings bed() {
@@ -34,6 +34,6 @@ final class ForecastYear {
   }
 
   double runOutShare() {
-    return all.get().runOutShare();
+    return runOutShare.get();
   }
 }

@@ -13,6 +13,7 @@ import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.regeneration.ClockSchedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
@@ -49,7 +50,13 @@ class PracticeChainTest {
     assertThat(design.basis().usable().grains()).isCloseTo(25_600, within(1e-6));
     assertThat(design.basis().usable().ratioTo(comparison.home().dailyLoad()))
         .isCloseTo(5.08, within(0.005));
-    assertThat(design.schedule().designDays()).isEqualTo(5);
+    ClockSchedule clock = (ClockSchedule) design.schedule();
+    assertThat(clock.daysAtDesignUse()).as("usable ÷ load, rounded down").isEqualTo(5);
+    assertThat(clock.daysWithinMargin())
+        .as("25,600 ÷ (1.69 × 141.1 gal × 22.4 gpg) = 4.8; 1.70 for 3 and 1.64 for 7 days")
+        .isEqualTo(4);
+    assertThat(clock.longestAllowed()).as("iron above 0.3 mg/L").isEqualTo(7);
+    assertThat(clock.setDays()).isEqualTo(4);
     assertThat(design.basis().saltPerRegeneration().pounds())
         .isCloseTo(7.68, within(HAND_ARITHMETIC));
     assertThat(Minutes.of(design.refill().exact())).isCloseTo(5.12, within(HAND_ARITHMETIC));

@@ -132,6 +132,12 @@ final class Computed {
   private void salt() {
     double limit = CapacityCurve.CHEMICAL_LIMIT.grainsPerPound();
     put("S01", () -> limit);
+    for (int celsius : new int[] {0, 10, 20}) {
+      Temperature tank = Temperature.ofCelsius(celsius);
+      put(
+          "KCL-01@" + celsius,
+          () -> Regenerant.POTASSIUM_CHLORIDE.dissolvedByOneGallon(tank).pounds());
+    }
     put("S02", () -> Regenerant.POTASSIUM_CHLORIDE.chemicalLimit().grainsPerPound());
     put("S03", Regenerant.POTASSIUM_CHLORIDE::massRatio);
     put("K-01", Regenerant.POTASSIUM_CHLORIDE::massRatio);
@@ -331,8 +337,8 @@ final class Computed {
   private void demand() {
     for (int units :
         new int[] {
-          1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 13, 14, 15, 16, 18, 19, 20, 25, 30, 40, 45, 50, 70, 80,
-          100, 120, 160, 180, 200
+          1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 25, 30, 35, 40, 45,
+          50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200
         }) {
       put(String.format("WSFU-%03d", units), () -> FixtureUnits.flow(units).gallonsPerMinute());
     }

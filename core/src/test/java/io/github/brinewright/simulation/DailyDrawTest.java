@@ -43,6 +43,24 @@ class DailyDrawTest {
   }
 
   @Test
+  void neighbouringSeedsGiveDaysOfTheirOwn() {
+    int length = 20_000;
+    double[] one = new double[length];
+    double[] other = new double[length];
+    DailyDraw.of(PLAIN).fill(one, 7, 0);
+    for (long seed = 8; seed < 12; seed++) {
+      DailyDraw.of(PLAIN).fill(other, seed, 0);
+      for (int shift = 0; shift < 3; shift++) {
+        double[] late = Arrays.copyOfRange(one, shift, length);
+        double[] early = Arrays.copyOf(other, length - shift);
+        assertThat(new PearsonsCorrelation().correlation(late, early))
+            .as("seed %d, shifted by %d days; four standard errors", seed, shift)
+            .isCloseTo(0, within(4 / Math.sqrt(length)));
+      }
+    }
+  }
+
+  @Test
   void totalsOfSeveralDaysVaryAsInTheMeterData() {
     double[] days = days(DailyVariation.USUAL);
     Map<Integer, Double> published = Map.of(2, 0.345, 3, 0.281, 5, 0.233, 7, 0.184);

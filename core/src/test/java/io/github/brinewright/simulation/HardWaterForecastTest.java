@@ -40,6 +40,21 @@ class HardWaterForecastTest {
   }
 
   @Test
+  void theShareOverAllHomesIsThatOfTheirMeanYear() {
+    RandomBeds random = new RandomBeds(17);
+    for (int i = 0; i < 150; i++) {
+      DemandModel home = random.home();
+      BedSettings bed = random.bed();
+      HardWaterForecast forecast = HardWaterForecast.of(home);
+      for (UncertainMean uncertain : List.of(UncertainMean.WITH_BILL, UncertainMean.WITHOUT_BILL)) {
+        assertThat(forecast.runOutShare(bed, uncertain))
+            .as("half a point: weekdays alike, four lengths of a stretch; %s %s", home, bed)
+            .isCloseTo(forecast.meanYear(bed, uncertain).runOutShare(), within(0.005));
+      }
+    }
+  }
+
+  @Test
   @Tag("long")
   @EnabledIfSystemProperty(named = "long", matches = "true")
   void agreesWithTheSimulationOfManyRandomHomes() {

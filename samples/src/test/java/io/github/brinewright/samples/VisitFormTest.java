@@ -186,6 +186,25 @@ class VisitFormTest {
   }
 
   @Test
+  void aLaboratorysWordsAreTakenInTheFormsLanguage() throws IOException {
+    Path job = Files.createDirectory(folder.resolve("fr"));
+    Files.writeString(job.resolve("dealer.properties"), "locale=fr-CA\n");
+    Map<String, String> values =
+        new TreeMap<>(Map.of("site_id", "A", "hardness_gpg", "18", "people", "3"));
+    values.put("iron_mg_per_l", "<0,05");
+    values.put("manganese_mg_per_l", "< 0,5");
+    values.put("nitrate_mg_per_l", "Non détecté");
+    values.put("chloride_mg_per_l", "traces");
+    Path form = filled(blank(job.toString()), values);
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString().lines().filter(line -> line.contains("champ")))
+        .singleElement()
+        .asString()
+        .contains("champ \"Chlorure, mg/L\" : \"traces\" n’est pas un résultat");
+  }
+
+  @Test
   void aFormSaysWhatIsWrongInItsOwnLanguage() throws IOException {
     Path job = Files.createDirectory(folder.resolve("es"));
     Files.writeString(job.resolve("dealer.properties"), "locale=es-US\n");
