@@ -102,8 +102,8 @@ final class ExpectedHome extends Expected {
     TreatedWater after = site.treated().orElseThrow();
     List<String> all = new ArrayList<>();
     all.add(words.text("treated.hardness", Figure.of(after.hardness())));
-    after.iron().ifPresent(left -> all.add(left(Substance.IRON, left)));
-    after.manganese().ifPresent(left -> all.add(left(Substance.MANGANESE, left)));
+    after.iron().ifPresent(left -> all.add(left("treated.iron", left)));
+    after.manganese().ifPresent(left -> all.add(left("treated.manganese", left)));
     after.ph().ifPresent(ph -> all.add(words.text("treated.ph", Figure.of(ph, 1))));
     int last = all.size() - 1;
     return last == 0
@@ -111,8 +111,8 @@ final class ExpectedHome extends Expected {
         : String.join(", ", all.subList(0, last)) + " " + words.text("and") + " " + all.get(last);
   }
 
-  private String left(Substance substance, LabResult left) {
-    return words.text("treated.substance", Figure.of(substance), Figure.of(result(left, 2)));
+  private String left(String key, LabResult left) {
+    return words.text(key, Figure.of(result(left, 2)));
   }
 
   private String result(LabResult result, int decimals) {

@@ -48,7 +48,7 @@ final class ExpectedProposal extends ExpectedComparison {
 
   /** Every setting under the control of the recommended one. */
   private void everySetting(Control control) {
-    String in = "settings/every/";
+    String in = "every/every/";
     for (String key :
         new String[] {"dosage", "days", "salt", "water", "cost", "life", "hard", "broken"}) {
       head(in + "every." + key, words.text("every." + key));

@@ -1,6 +1,5 @@
 package io.github.brinewright.documents;
 
-import java.util.function.Supplier;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Volume;
@@ -9,6 +8,7 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.util.function.Supplier;
 
 /** What a settings sheet must say. */
 final class ExpectedSheet extends Expected {
@@ -29,9 +29,7 @@ final class ExpectedSheet extends Expected {
     value(in + "settings.kind", term(design.setup().control()));
     figure(in + "settings.hardness", Figure.of(design.home().compensatedHardness()));
     if (design.setup().control() == Control.CLOCK) {
-      value(
-          in + "settings.days",
-          served(() -> Figure.days(design.schedule().designDays(), 0)));
+      value(in + "settings.days", served(() -> Figure.days(design.schedule().designDays(), 0)));
     } else {
       value(
           in + "settings.volume",

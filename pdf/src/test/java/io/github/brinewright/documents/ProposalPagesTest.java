@@ -1,6 +1,5 @@
 package io.github.brinewright.documents;
 
-import io.github.brinewright.finding.Verdict;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Candidate;
@@ -9,11 +8,13 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Severity;
+import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.IntStream;

@@ -29,12 +29,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class VerdictDocumentsTest {
   private static final String WELL =
       "site_id,customer,hardness_gpg,people,water_source,bacteria,nitrate_mg_per_l,ph,"
-          + "iron_mg_per_l,dissolved_iron_mg_per_l,treated_hardness_gpg,treated_iron_mg_per_l\n"
-          + "Ready,Ann,18,3,private_well,none_found,1,7.4,0.1,0.1,,\n"
-          + "Untested,Ben,18,3,private_well,,1,7.4,0.1,0.1,,\n"
-          + "Untreated,Cyd,18,3,private_well,none_found,1,7.4,8,8,,\n"
-          + "Treated,Dee,18,3,private_well,none_found,1,7.4,8,8,17.5,0.1\n"
-          + "Soft,Eve,3,3,private_well,none_found,1,7.4,0.1,0.1,,\n";
+          + "iron_mg_per_l,dissolved_iron_mg_per_l,manganese_mg_per_l,"
+          + "treated_hardness_gpg,treated_iron_mg_per_l\n"
+          + "Ready,Ann,18,3,private_well,none_found,1,7.4,0.1,0.1,0,,\n"
+          + "Untested,Ben,18,3,private_well,,1,7.4,0.1,0.1,0,,\n"
+          + "Untreated,Cyd,18,3,private_well,none_found,1,7.4,8,8,0.01,,\n"
+          + "Treated,Dee,18,3,private_well,none_found,1,7.4,8,8,0.01,17.5,0.1\n"
+          + "Soft,Eve,3,3,private_well,none_found,1,7.4,0.1,0.1,0,,\n";
   private static final Job WELLS = job();
 
   private static Job job() {
@@ -98,7 +99,7 @@ class VerdictDocumentsTest {
   void theAcceptanceRestsOnTheTreatmentAsStated() {
     assertThat(compare("Treated").verdict().isConditional()).isTrue();
     assertThat(proposal("Treated"))
-        .contains("sized for the water after treatment as stated: 17.5 gpg of hardness")
+        .contains("sized for the water after treatment as stated: 17.5 gpg of hardness and 0.10 mg/L of iron")
         .contains("on the condition that the water after treatment is as stated: 17.5 gpg")
         .contains("SIGNATURE customer_signature");
   }
@@ -113,9 +114,9 @@ class VerdictDocumentsTest {
 
   static Stream<Arguments> homes() {
     return Stream.concat(
-            DemoTown.homesAndLanguages(),
-            RandomHomes.ids()
-                .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag))));
+        DemoTown.homesAndLanguages(),
+        RandomHomes.ids()
+            .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag))));
   }
 
   private static Job jobOf(String id) {

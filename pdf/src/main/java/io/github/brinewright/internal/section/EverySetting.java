@@ -34,7 +34,7 @@ final class EverySetting {
     List<Table.Line> lines =
         grid.rows().stream().flatMap(row -> row.candidates().stream()).map(this::line).toList();
     return Section.of(
-        "settings",
+        "every",
         Phrase.text("every.heading"),
         Paragraph.of(Phrase.text("every.lead", Phrase.of(grid.control()))),
         new Table("every", Phrase.text("grid.unit"), columns(), lines));

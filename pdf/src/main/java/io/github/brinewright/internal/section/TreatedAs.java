@@ -2,7 +2,6 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Site;
-import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.trace.Figure;
@@ -21,14 +20,13 @@ final class TreatedAs {
   private static Phrase stated(TreatedWater water) {
     List<Phrase> all = new ArrayList<>();
     all.add(Phrase.text("treated.hardness", Phrase.of(Figure.of(water.hardness()))));
-    water.iron().map(left -> of(Substance.IRON, left)).ifPresent(all::add);
-    water.manganese().map(left -> of(Substance.MANGANESE, left)).ifPresent(all::add);
+    water.iron().map(left -> Phrase.text("treated.iron", result(left, 2))).ifPresent(all::add);
+    water
+        .manganese()
+        .map(left -> Phrase.text("treated.manganese", result(left, 2)))
+        .ifPresent(all::add);
     water.ph().ifPresent(ph -> all.add(Phrase.text("treated.ph", Phrase.of(Figure.of(ph, 1)))));
     return new Phrase.Listed(all);
-  }
-
-  private static Phrase of(Substance substance, LabResult left) {
-    return Phrase.text("treated.substance", Phrase.of(substance), result(left, 2));
   }
 
   /** A result of a laboratory: an amount, below a limit, or not detected. */
