@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Sizes and dosages side by side under one control: a row is one softener, by volume of its bed; a
@@ -84,6 +85,11 @@ public final class Grid {
   /** The rows, by rising volume of the bed. */
   public List<Row> rows() {
     return rows;
+  }
+
+  /** Every candidate, row by row. */
+  public Stream<Candidate> all() {
+    return rows.stream().flatMap(row -> row.candidates().stream());
   }
 
   /** Whether no softener is sold with the control. */

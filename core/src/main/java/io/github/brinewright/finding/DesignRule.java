@@ -13,7 +13,6 @@ import io.github.brinewright.quantity.Area;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.FlowVelocity;
-import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltEfficiency;
@@ -21,7 +20,6 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.YearlyUse;
-import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
@@ -193,27 +191,29 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     return condition.apply(subject.design(), subject.limits());
   }
 
+  /** Every bed that is not feasible breaks this or the next: none is left out without a word. */
   private static Optional<List<Figure>> belowLoad(Design design) {
-    HardnessAmount usable = design.usable();
-    HardnessAmount load = design.dailyLoad();
-    Volume needed = design.softener().resinVolume().times(load.ratioTo(usable));
     return Rule.when(
-        load.grains() > usable.grains() * (1 + 1e-9),
-        Figure.of(usable),
-        Figure.of(load),
-        Figure.of(needed.cubicFeet(), 1));
+        !design.feasible() && !holdsADay(design),
+        Figure.of(design.usable()),
+        Figure.of(design.dailyLoad()),
+        Figure.of(bedFor(design, 1).cubicFeet(), 1));
+  }
+
+  private static boolean holdsADay(Design design) {
+    return design.usable().compareTo(design.dailyLoad()) >= 0;
+  }
+
+  private static Volume bedFor(Design design, int days) {
+    double share = design.dailyLoad().ratioTo(design.usable());
+    return design.softener().resinVolume().times(days * share);
   }
 
   private static Optional<List<Figure>> noReserve(Design design) {
-    boolean holds = design.usable().compareTo(design.dailyLoad()) >= 0;
-    Volume needed =
-        design.softener().resinVolume().times(2 * design.dailyLoad().ratioTo(design.usable()));
     return Rule.when(
-        design.setup().control() == Control.METERED_AT_NIGHT
-            && holds
-            && !design.schedule().feasible(),
+        !design.feasible() && holdsADay(design),
         Figure.of(design.usable()),
-        Figure.of(needed.cubicFeet(), 1));
+        Figure.of(bedFor(design, 2).cubicFeet(), 1));
   }
 
   private static Optional<List<Figure>> longestInterval(Design design) {

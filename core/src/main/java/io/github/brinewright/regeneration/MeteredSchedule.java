@@ -24,9 +24,13 @@ public final class MeteredSchedule implements Schedule {
   /** Longest intervals that may be set: 1 to 14 days. */
   public static final Bounds<Integer> LONGEST = Bounds.of(1, LONGEST_DAYS);
 
+  /** Design days that a bed must hold: 0.01 to 14. */
+  public static final Bounds<Double> LEAST = Bounds.of(0.01, (double) LONGEST_DAYS);
+
   private final HardnessAmount usable;
   private final Reserve reserve;
   private final int longestDays;
+  private final double leastDays;
   private final Hardness hardness;
   private final Volume design;
   private final Worked<Volume> setVolume;
@@ -35,6 +39,7 @@ public final class MeteredSchedule implements Schedule {
     usable = builder.usable;
     reserve = builder.reserve;
     longestDays = builder.longestDays;
+    leastDays = builder.leastDays;
     this.hardness = hardness;
     this.design = design;
     setVolume =
@@ -48,7 +53,7 @@ public final class MeteredSchedule implements Schedule {
   }
 
   /**
-   * A metered control of a bed.
+   * {@return a metered control of a bed}
    *
    * @param control a metered one
    * @param usable capacity between regenerations; more than zero
@@ -62,7 +67,7 @@ public final class MeteredSchedule implements Schedule {
     return new Builder(Require.positive("usable capacity", usable));
   }
 
-  /** The reserve held back. */
+  /** {@return the reserve held back} */
   public Reserve reserve() {
     return reserve;
   }
@@ -94,7 +99,8 @@ public final class MeteredSchedule implements Schedule {
 
   @Override
   public boolean feasible() {
-    return setVolume.value().isPositive() && usable.asWaterOf(hardness).compareTo(design) >= 0;
+    return setVolume.value().isPositive()
+        && usable.asWaterOf(hardness).compareTo(design.times(leastDays)) >= 0;
   }
 
   @Override
@@ -107,17 +113,26 @@ public final class MeteredSchedule implements Schedule {
     return steps;
   }
 
-  /** Collects a metered schedule; without a reserve and up to 14 days unless set. */
+  /**
+   * Collects a metered schedule; without a reserve and for at least one and up to 14 days unless
+   * set.
+   */
   public static final class Builder {
     private final HardnessAmount usable;
     private Reserve reserve = Reserve.NONE;
     private int longestDays = LONGEST_DAYS;
+    private double leastDays = 1;
 
     private Builder(HardnessAmount usable) {
       this.usable = usable;
     }
 
-    /** Capacity held back. */
+    /**
+     * Capacity held back.
+     *
+     * @param reserve zero or more
+     * @return this builder
+     */
     public Builder reserve(Reserve reserve) {
       this.reserve = reserve;
       return this;
@@ -127,6 +142,7 @@ public final class MeteredSchedule implements Schedule {
      * Days after which it regenerates in any case; 14 unless set.
      *
      * @param days 1 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder longestDays(int days) {
@@ -135,7 +151,20 @@ public final class MeteredSchedule implements Schedule {
     }
 
     /**
-     * The water it serves.
+     * Design days that the bed must hold to be feasible; 1 unless set. Tanks that take turns need
+     * hold no more than what is drawn until the other one is ready.
+     *
+     * @param days 0.01 to 14
+     * @return this builder
+     * @throws IllegalArgumentException outside that range
+     */
+    public Builder leastDays(double days) {
+      this.leastDays = LEAST.require("design days that the bed must hold", days);
+      return this;
+    }
+
+    /**
+     * {@return the schedule for the water it serves}
      *
      * @param compensated compensated hardness; more than zero
      * @param design design use of a day; more than zero

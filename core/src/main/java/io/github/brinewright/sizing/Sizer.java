@@ -39,6 +39,9 @@ public final class Sizer {
    * Iron from which the longer backwash and the shorter interval are chosen: the secondary limit of
    * 40 CFR 143.3.
    */
+  /** A regeneration and the three hours in which brine saturates take less than this of a day. */
+  private static final double UNTIL_TWIN_IS_READY = 0.25;
+
   private static final Concentration IRON_BEARING = Concentration.ofMilligramsPerLitre(0.3);
 
   private static final double NINE_OF_TEN = 0.9;
@@ -54,7 +57,11 @@ public final class Sizer {
   private final HardWaterForecast forecast;
   private final Map<Softener, BedFlow> flows;
 
-  /** A sizer for a home; delayed controls hold back one design day. */
+  /**
+   * A sizer for a home; delayed controls hold back one design day.
+   *
+   * @param home what the home asks for
+   */
   public Sizer(HomeLoad home) {
     this(home, 0);
   }
@@ -62,6 +69,7 @@ public final class Sizer {
   /**
    * A sizer for a home.
    *
+   * @param home what the home asks for
    * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
    *     0.5; 0 to hold back one design day
    * @throws IllegalArgumentException outside that range
@@ -73,6 +81,7 @@ public final class Sizer {
   /**
    * A sizer for a home.
    *
+   * @param home what the home asks for
    * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
    *     0.5; 0 to hold back one design day
    * @param cold capacity that is left in cold water
@@ -102,7 +111,12 @@ public final class Sizer {
     return new Sizer(home, reserveRisk, cold, false, forecast);
   }
 
-  /** Works out one setup in full. It may turn out not to be feasible. */
+  /**
+   * Works out one setup in full. It may turn out not to be feasible.
+   *
+   * @param setup a softener and its setting
+   * @return the design, feasible or not
+   */
   public Design design(Setup setup) {
     Softener softener = setup.softener();
     BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));
@@ -121,7 +135,7 @@ public final class Sizer {
             home.site().brineTankTemperature());
     Cycle cycle = new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
     Capacity capacity = capacity(softener, basis, cycle);
-    Schedule schedule = schedule(setup.control(), capacity.usable(), tank);
+    Schedule schedule = schedule(setup, capacity.usable(), tank);
     Optional<ForecastYear> year =
         schedule.feasible()
             ? Optional.of(bed(setup, capacity.usable(), schedule, refill, cycle)).map(this::year)
@@ -135,7 +149,8 @@ public final class Sizer {
         : Capacity.whole(basis.usable());
   }
 
-  private Schedule schedule(Control control, HardnessAmount usable, TankLoad tank) {
+  private Schedule schedule(Setup setup, HardnessAmount usable, TankLoad tank) {
+    Control control = setup.control();
     if (control == Control.CLOCK) {
       List<Double> factors = home.use().likely().factors(longestDays(), NINE_OF_TEN);
       return new ClockSchedule(usable, tank.dailyLoad(), tank.expectedLoad(), factors);
@@ -143,7 +158,12 @@ public final class Sizer {
     return MeteredSchedule.of(control, usable)
         .reserve(reserve(control, tank))
         .longestDays(longestDays())
+        .leastDays(leastDays(setup.softener()))
         .serving(home.compensatedHardness(), tank.design());
+  }
+
+  private static double leastDays(Softener softener) {
+    return softener.arrangement() == Arrangement.TWIN_ALTERNATING ? UNTIL_TWIN_IS_READY : 1;
   }
 
   private Reserve reserve(Control control, TankLoad tank) {

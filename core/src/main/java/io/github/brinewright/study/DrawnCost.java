@@ -15,7 +15,8 @@ import io.github.brinewright.softener.Control;
  * whatever step of the rate a draw would fall in.
  */
 final class DrawnCost {
-  private static final double[] MULTIPLES = {0.2, 0.35, 0.6, 1, 1.6, 2.6, 5};
+  private static final double[] MULTIPLES = {0.2, 0.35, 0.5, 0.7, 1, 1.4, 2, 3, 5};
+  private static final int STATED = 4;
 
   private final Candidate candidate;
   private final Draws draws;
@@ -34,7 +35,7 @@ final class DrawnCost {
       logRegenerations[i] =
           clock ? 0 : Math.log(forecast.yearAt(bed, MULTIPLES[i]).regenerations());
     }
-    stated = Math.exp(logRegenerations[3]);
+    stated = Math.exp(logRegenerations[STATED]);
   }
 
   static DrawnCost of(Candidate candidate, Draws draws) {
@@ -48,7 +49,10 @@ final class DrawnCost {
     double rest = candidate.life().total().getAmount().doubleValue() - salt - water;
     double[] costs = new double[draws.count()];
     for (int k = 0; k < costs.length; k++) {
-      costs[k] = rest + oftener(k) * (salt * draws.salt(k) + water * draws.water(k));
+      costs[k] =
+          rest
+              + oftener(draws.use(k), draws.variation(k))
+                  * (salt * draws.salt(k) + water * draws.water(k));
     }
     return costs;
   }
@@ -57,13 +61,17 @@ final class DrawnCost {
     return candidate.life().of(kind).getAmount().doubleValue();
   }
 
-  /** Regenerations of a draw for one of the year stated. */
-  private double oftener(int draw) {
-    double often = Math.exp(logRegenerations(Math.log(draws.use(draw))));
+  /**
+   * Regenerations for one of the year stated.
+   *
+   * @param multiple of the mean use
+   * @param cv coefficient of variation of the days
+   */
+  double oftener(double multiple, double cv) {
+    double often = Math.exp(logRegenerations(Math.log(multiple)));
     if (candidate.setup().control() != Control.METERED_AT_NIGHT) {
       return often / stated;
     }
-    double cv = draws.variation(draw);
     double longer = (cv * cv - variation * variation) / 2;
     double days = Math.max(1, CalendarYear.DAYS / often + longer);
     return CalendarYear.DAYS / days / stated;
