@@ -99,7 +99,8 @@ class VerdictDocumentsTest {
   void theAcceptanceRestsOnTheTreatmentAsStated() {
     assertThat(compare("Treated").verdict().isConditional()).isTrue();
     assertThat(proposal("Treated"))
-        .contains("sized for the water after treatment as stated: 17.5 gpg of hardness and 0.10 mg/L of iron")
+        .contains(
+            "sized for the water after treatment as stated: 17.5 gpg of hardness and 0.10 mg/L of iron")
         .contains("on the condition that the water after treatment is as stated: 17.5 gpg")
         .contains("SIGNATURE customer_signature");
   }
