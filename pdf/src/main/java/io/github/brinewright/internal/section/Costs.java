@@ -41,7 +41,10 @@ public final class Costs {
         "cost",
         Phrase.text("cost.heading"),
         Together.of(Paragraph.of(Phrase.text("cost.lead", accuracy)), table()),
-        Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())));
+        Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())),
+        Together.of(
+            Heading.of(Phrase.text(CostParts.TITLE)),
+            new CostParts(comparison, subject.columns()).chart()));
   }
 
   private Table table() {

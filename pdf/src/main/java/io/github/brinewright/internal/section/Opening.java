@@ -2,7 +2,6 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Facts;
@@ -53,20 +52,13 @@ public final class Opening {
     matter.add(new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME));
     matter.add(Paragraph.quiet(setting(candidate)));
     matter.add(Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
-    candidate
-        .marginsBroken()
-        .forEach(check -> matter.add(Paragraph.of(missed("opening.gives", check))));
-    candidate
-        .marginsNear()
-        .forEach(check -> matter.add(Paragraph.quiet(missed("opening.near", check))));
+    candidate.marginsBroken().stream()
+        .map(check -> Phrase.text("opening.gives", new Phrase.Margin(check)))
+        .forEach(text -> matter.add(Paragraph.of(text)));
     sure(candidate).map(Paragraph::quiet).ifPresent(matter::add);
     boolean provisional = comparison.verdict().isProvisional();
     return new Topic(
         Phrase.text(provisional ? "opening.provisional" : "opening.recommend"), matter);
-  }
-
-  private static Phrase missed(String key, MarginCheck check) {
-    return Phrase.text(key, new Phrase.Margin(check));
   }
 
   private Optional<Phrase> sure(Candidate candidate) {

@@ -48,7 +48,7 @@ public final class ProposalSections {
     sections.add(new Costs(subject).section());
     new Price(subject).section().ifPresent(sections::add);
     if (study != null) {
-      sections.add(new YearInHome(subject, study).section());
+      sections.add(new YearInHome(study).section());
     }
     return sections;
   }

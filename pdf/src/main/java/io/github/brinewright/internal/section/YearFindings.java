@@ -89,23 +89,24 @@ record YearFindings(HomeStudy study) {
     }
     study.changes().stream()
         .filter(change -> !change.holds())
-        .map(YearFindings::becomes)
+        .map(this::becomes)
         .forEach(sentences::add);
     return sentences;
   }
 
   /** What would be recommended, and by what the unit recommended now falls behind. */
-  private static Phrase becomes(Sensitivity change) {
+  private Phrase becomes(Sensitivity change) {
     Phrase what = Phrase.of(change.change());
     Phrase then =
         change
             .recommended()
             .map(unit -> Phrase.text("year.becomes", what, Phrase.plain(unit)))
             .orElseGet(() -> Phrase.text("year.becomesNone", what));
+    Phrase now = Phrase.plain(study.candidate().softener().name());
     Phrase why =
         change
             .flips()
-            .<Phrase>map(reason -> Phrase.text("year.because", new Phrase.Because(reason)))
+            .<Phrase>map(reason -> Phrase.text("year.because", now, new Phrase.Because(reason)))
             .orElse(Phrase.NONE);
     return Phrase.sentences(List.of(then, why));
   }

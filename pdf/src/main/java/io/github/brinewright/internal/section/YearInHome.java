@@ -26,12 +26,10 @@ public final class YearInHome {
   /** A spread of less than this is not worth a word. */
   private static final double NARROW = 0.5;
 
-  private final Subject subject;
   private final HomeStudy study;
 
   /** The section of a proposal. */
-  public YearInHome(Subject subject, HomeStudy study) {
-    this.subject = subject;
+  public YearInHome(HomeStudy study) {
     this.study = study;
   }
 
@@ -45,10 +43,6 @@ public final class YearInHome {
             Heading.of(Phrase.text("year.days")),
             new RegenerationDays(study).chart()));
     new YearFindings(study).sentences().forEach(text -> elements.add(Paragraph.of(text)));
-    elements.add(
-        Together.of(
-            Heading.of(Phrase.text(CostParts.TITLE)),
-            new CostParts(subject.comparison(), subject.columns()).chart()));
     return new Section("year", Phrase.text("year.heading"), elements, false);
   }
 
