@@ -68,7 +68,7 @@ public final class ResinColumns {
 
   private ResinColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

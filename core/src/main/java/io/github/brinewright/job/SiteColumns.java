@@ -24,7 +24,7 @@ public final class SiteColumns {
 
   private SiteColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

@@ -63,7 +63,7 @@ public final class TariffColumns {
 
   private TariffColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

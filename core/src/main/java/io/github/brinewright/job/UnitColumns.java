@@ -38,7 +38,7 @@ public final class UnitColumns {
 
   private UnitColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

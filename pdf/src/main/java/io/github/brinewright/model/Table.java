@@ -47,6 +47,7 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param marked numbers of the cells that are marked by a rule, from 0
    */
   public record Line(
+<<<<<<< HEAD
       String key,
       Phrase label,
       List<Phrase> cells,
@@ -54,6 +55,18 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
       boolean total,
       Set<Integer> marked) {
     /** Keeps its own copies of {@code cells} and {@code marked}. */
+=======
+      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+    /**
+     * Keeps its own copy of {@code cells}.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     */
+>>>>>>> advice
     public Line {
       cells = List.copyOf(cells);
       marked = Set.copyOf(marked);
@@ -65,22 +78,37 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
       this(key, label, cells, source, total, Set.of());
     }
 
-    /** A line whose label is the text of its key. */
+    /**
+     * {@return a line whose label is the text of its key}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param cells one for each column
+     */
     public static Line of(String key, List<Phrase> cells) {
       return of(key, Phrase.text(key), cells);
     }
 
-    /** A line with a label of its own. */
+    /**
+     * {@return a line with a label of its own}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param label at the left of the line
+     * @param cells one for each column
+     */
     public static Line of(String key, Phrase label, List<Phrase> cells) {
       return new Line(key, label, cells, null, false);
     }
 
-    /** The same with the source of what it says. */
+    /**
+     * {@return the same with the source of what it says}
+     *
+     * @param other where what it says comes from
+     */
     public Line from(Source other) {
       return new Line(key, label, cells, other, total, marked);
     }
 
-    /** The same as a sum of the lines above it. */
+    /** {@return the same as a sum of the lines above it} */
     public Line summing() {
       return new Line(key, label, cells, source, true, marked);
     }
@@ -94,6 +122,10 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
   /**
    * Keeps its own copies of the lists.
    *
+   * @param key by which it is known in every language
+   * @param corner head of the labels
+   * @param columns beside the labels, from left to right
+   * @param lines from top to bottom, each with a cell for each column
    * @throws IllegalArgumentException when a line has more or fewer cells than there are columns
    */
   public Table {
