@@ -47,18 +47,29 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param marked numbers of the cells that are marked by a rule, from 0
    */
   public record Line(
-<<<<<<< HEAD
       String key,
       Phrase label,
       List<Phrase> cells,
       @Nullable Source source,
       boolean total,
       Set<Integer> marked) {
-    /** Keeps its own copies of {@code cells} and {@code marked}. */
-=======
-      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
     /**
-     * Keeps its own copy of {@code cells}.
+     * Keeps its own copies of {@code cells} and {@code marked}.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     * @param marked numbers of the cells that are marked by a rule, from 0
+     */
+    public Line {
+      cells = List.copyOf(cells);
+      marked = Set.copyOf(marked);
+    }
+
+    /**
+     * A line without marks.
      *
      * @param key by which it is known in every language; unique within the table
      * @param label what its cells are
@@ -66,13 +77,6 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param source of what the line says, where it has one of its own
      * @param total whether it sums up the lines above it
      */
->>>>>>> advice
-    public Line {
-      cells = List.copyOf(cells);
-      marked = Set.copyOf(marked);
-    }
-
-    /** A line without marks. */
     public Line(
         String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
       this(key, label, cells, source, total, Set.of());
@@ -113,7 +117,11 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
       return new Line(key, label, cells, source, true, marked);
     }
 
-    /** The same with cells marked by a rule. */
+    /**
+     * {@return the same with cells marked by a rule}
+     *
+     * @param numbers of the cells, from 0
+     */
     public Line marking(Set<Integer> numbers) {
       return new Line(key, label, cells, source, total, numbers);
     }
