@@ -41,8 +41,8 @@ public final class ComparisonJson {
   private ComparisonJson() {}
 
   /**
-   * The JSON Schema (draft 2020-12) of what is written here: of one comparison, or of an array of
-   * them.
+   * {@return the JSON Schema (draft 2020-12) of what is written here: of one comparison, or of an
+   * array of them}
    */
   public static String schema() {
     try (InputStream in =
@@ -54,7 +54,8 @@ public final class ComparisonJson {
   }
 
   /**
-   * One comparison as an object with version, site, currency, candidates, recommended and grid.
+   * {@return one comparison as an object with version, site, currency, candidates, recommended and
+   * grid}
    *
    * @param simulated the comparison with its simulated years
    * @param words for findings and reasons
@@ -64,7 +65,7 @@ public final class ComparisonJson {
   }
 
   /**
-   * One comparison, not simulated.
+   * {@return one comparison, not simulated}
    *
    * @param comparison the candidates of a home
    * @param words for findings and reasons
@@ -74,7 +75,7 @@ public final class ComparisonJson {
   }
 
   /**
-   * Several comparisons as an array of objects.
+   * {@return several comparisons as an array of objects}
    *
    * @param comparisons in the order of the array
    * @param words for findings and reasons
