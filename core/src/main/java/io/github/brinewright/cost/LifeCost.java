@@ -58,7 +58,7 @@ public final class LifeCost implements Explained {
     return yearly;
   }
 
-  /** {@return the years compared} */
+  /** {@return how many years are compared} */
   public int years() {
     return quote.terms().years();
   }

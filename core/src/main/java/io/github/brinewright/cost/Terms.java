@@ -71,7 +71,7 @@ public final class Terms {
     return Optional.ofNullable(values.financing);
   }
 
-  /** {@return the years over which costs are compared} */
+  /** {@return over how many years costs are compared} */
   public int years() {
     return values.years;
   }

@@ -114,7 +114,7 @@ public final class Dealer {
     return set.termsByLanguage;
   }
 
-  /** {@return the days that an offer stands} */
+  /** {@return how many days an offer stands} */
   public int validDays() {
     return set.validDays;
   }
