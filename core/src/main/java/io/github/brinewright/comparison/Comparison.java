@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
+import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
@@ -84,6 +85,29 @@ public final class Comparison {
    */
   public Optional<Finding> homeFinding(Rule<HomeLoad> rule) {
     return homeFindings.stream().filter(finding -> finding.isOf(rule)).findFirst();
+  }
+
+  /**
+   * {@return what to be careful about, as every document on a candidate says: cautions on the home,
+   * then on the candidate} Reasons of the {@link #verdict()} are not among them.
+   *
+   * @param candidate of this comparison
+   */
+  public List<Finding> cautions(Candidate candidate) {
+    return Stream.concat(homeFindings.stream(), candidate.findings().stream())
+        .filter(finding -> finding.severity() == Severity.CAUTION)
+        .toList();
+  }
+
+  /** {@return the same on the home and the recommended candidate; on the home alone without one} */
+  public List<Finding> cautions() {
+    return recommended()
+        .map(this::cautions)
+        .orElseGet(
+            () ->
+                homeFindings.stream()
+                    .filter(finding -> finding.severity() == Severity.CAUTION)
+                    .toList());
   }
 
   /**

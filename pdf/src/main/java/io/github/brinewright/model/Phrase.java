@@ -1,10 +1,12 @@
 package io.github.brinewright.model;
 
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
@@ -150,6 +152,42 @@ public sealed interface Phrase {
     @Override
     public String in(Wording words) {
       return words.finding(finding);
+    }
+  }
+
+  /**
+   * What would change a reason of a verdict, as a sentence or two.
+   *
+   * @param reason of a verdict
+   */
+  record Change(Finding reason) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.change(reason);
+    }
+  }
+
+  /**
+   * How a candidate stands to a margin, as a sentence.
+   *
+   * @param check to say
+   */
+  record Margin(MarginCheck check) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.margin(check);
+    }
+  }
+
+  /**
+   * What a meter saves, and what drives it.
+   *
+   * @param saving to say
+   */
+  record Saved(MeterSaving saving) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.meterSaving(saving);
     }
   }
 

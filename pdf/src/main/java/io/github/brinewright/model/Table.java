@@ -2,6 +2,7 @@ package io.github.brinewright.model;
 
 import io.github.brinewright.trace.Source;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,11 +44,32 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param cells one for each column
    * @param source of what the line says, where it has one of its own
    * @param total whether it sums up the lines above it
+   * @param marked numbers of the cells that are marked by a rule, from 0
    */
   public record Line(
-      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+      String key,
+      Phrase label,
+      List<Phrase> cells,
+      @Nullable Source source,
+      boolean total,
+      Set<Integer> marked) {
     /**
-     * Keeps its own copy of {@code cells}.
+     * Keeps its own copies of {@code cells} and {@code marked}.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     * @param marked numbers of the cells that are marked by a rule, from 0
+     */
+    public Line {
+      cells = List.copyOf(cells);
+      marked = Set.copyOf(marked);
+    }
+
+    /**
+     * A line without marks.
      *
      * @param key by which it is known in every language; unique within the table
      * @param label what its cells are
@@ -55,8 +77,9 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param source of what the line says, where it has one of its own
      * @param total whether it sums up the lines above it
      */
-    public Line {
-      cells = List.copyOf(cells);
+    public Line(
+        String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+      this(key, label, cells, source, total, Set.of());
     }
 
     /**
@@ -86,12 +109,21 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param other where what it says comes from
      */
     public Line from(Source other) {
-      return new Line(key, label, cells, other, total);
+      return new Line(key, label, cells, other, total, marked);
     }
 
     /** {@return the same as a sum of the lines above it} */
     public Line summing() {
-      return new Line(key, label, cells, source, true);
+      return new Line(key, label, cells, source, true, marked);
+    }
+
+    /**
+     * {@return the same with cells marked by a rule}
+     *
+     * @param numbers of the cells, from 0
+     */
+    public Line marking(Set<Integer> numbers) {
+      return new Line(key, label, cells, source, total, numbers);
     }
   }
 

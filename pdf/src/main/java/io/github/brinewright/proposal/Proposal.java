@@ -106,8 +106,9 @@ public record Proposal(
 
   /**
    * {@return the same with other sections: some added, left out, or in another order} Keys of its
-   * own sections are {@code opening}, {@code revision}, {@code water}, {@code compare}, {@code
-   * cost}, {@code price}, {@code year}, {@code signing} and {@code worked}.
+   * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code water}, {@code
+   * compare}, {@code grid}, {@code cost}, {@code price}, {@code year}, {@code signing}, {@code
+   * worked} and {@code every}.
    *
    * <pre>{@code
    * byte[] pdf =

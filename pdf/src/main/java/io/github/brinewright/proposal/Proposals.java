@@ -94,7 +94,22 @@ public final class Proposals {
    *     carry data and the job's files do not have the home
    */
   public byte[] write(QuotedHome home, LocalDate date) {
+    return document(home, date).pdf();
+  }
+
+  /**
+   * The document of a home with its usual name and what it was made from.
+   *
+   * @param home of this job
+   * @param date of the document
+   * @throws IllegalArgumentException as {@link #write} does
+   */
+  public HomeDocument document(QuotedHome home, LocalDate date) {
     Comparison comparison = job.compare(home);
+    return new HomeDocument(home, comparison, fileName(home), pdf(home, comparison, date));
+  }
+
+  private byte[] pdf(QuotedHome home, Comparison comparison, LocalDate date) {
     Dealer dealer = job.dealerFor(home);
     return onePage
         ? new ComparisonPage(comparison, dealer, date).toPdf()
@@ -135,8 +150,7 @@ public final class Proposals {
    * @param date of the documents
    */
   public Stream<HomeDocument> all(LocalDate date) {
-    return job.homes().stream()
-        .map(home -> new HomeDocument(home, fileName(home), write(home, date)));
+    return job.homes().stream().map(home -> document(home, date));
   }
 
   /**

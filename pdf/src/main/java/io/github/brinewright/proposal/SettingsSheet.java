@@ -37,7 +37,7 @@ public record SettingsSheet(
             Phrase.plain(customer.street()),
             Phrase.plain(customer.town()),
             new Phrase.Day(date)),
-        new ControlSettings(candidate).sections());
+        new ControlSettings(comparison, candidate).sections());
   }
 
   /** {@return the PDF file} */
