@@ -98,7 +98,7 @@ public final class Proposals {
   }
 
   /**
-   * The document of a home with its usual name and what it was made from.
+   * {@return the document of a home with its usual name and what it was made from}
    *
    * @param home of this job
    * @param date of the document
