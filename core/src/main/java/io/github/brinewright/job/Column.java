@@ -29,7 +29,7 @@ public record Column(
     String name,
     Kind kind,
     String unit,
-    Bounds bounds,
+    Ends bounds,
     List<Enum<?>> constants,
     String usual,
     boolean needed,
@@ -87,10 +87,9 @@ public record Column(
    * @param low the lowest
    * @param high the highest; not below {@code low}
    */
-  public record Bounds(double low, double high) {
+  public record Ends(double low, double high) {
     /** Any number. */
-    public static final Bounds NONE =
-        new Bounds(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    public static final Ends NONE = new Ends(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
     /**
      * {@return whether a number lies within}
@@ -120,8 +119,8 @@ public record Column(
   }
 
   /** {@return the range of a number; empty where the kind has none} */
-  public Optional<Bounds> range() {
-    return bounds.equals(Bounds.NONE) ? Optional.empty() : Optional.of(bounds);
+  public Optional<Ends> range() {
+    return bounds.equals(Ends.NONE) ? Optional.empty() : Optional.of(bounds);
   }
 
   /** {@return the words that may be written, where there are only these} */

@@ -42,6 +42,7 @@ public final class Logo {
   public static final class RefusedException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
+    /** Why it is refused. */
     private final Reason reason;
 
     RefusedException(Reason reason, @Nullable Exception cause) {
