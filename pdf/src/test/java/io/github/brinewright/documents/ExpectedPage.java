@@ -17,7 +17,6 @@ final class ExpectedPage extends ExpectedComparison {
         "three/compare",
         three,
         "compare.price",
-        "compare.yearly",
         "compare.life",
         "compare.hard",
         "compare.limits",

@@ -28,7 +28,6 @@ public final class ThreeSizes {
           Caution.PRE_TREATMENT);
   private static final CandidateRow[] ROWS = {
     CandidateRow.PRICE,
-    CandidateRow.YEARLY,
     CandidateRow.LIFE,
     CandidateRow.HARD,
     CandidateRow.LIMITS,
@@ -80,7 +79,7 @@ public final class ThreeSizes {
   private Section grid() {
     SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
     return Section.of(
-        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.lead()), grid.table());
+        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.cells()), grid.table());
   }
 
   /** What the page is about. */
