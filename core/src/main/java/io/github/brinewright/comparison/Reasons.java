@@ -74,8 +74,15 @@ final class Reasons {
       Figure.of(chosen.life().years()),
       Figure.about(chosen.life().total()),
       Figure.about(apart),
-      Figure.of(other.softener().name())
+      named(other)
     };
+  }
+
+  /** The other unit by its name, or what sets another setting of the chosen one apart. */
+  private Figure named(Candidate other) {
+    return other.softener().equals(chosen.softener())
+        ? Figure.of(SameUnit.ANOTHER_SETTING)
+        : Figure.of(other.softener().name());
   }
 
   private Money over(Candidate other) {
