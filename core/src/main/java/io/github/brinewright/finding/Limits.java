@@ -28,12 +28,20 @@ public final class Limits {
     this.values = values;
   }
 
-  /** The usual limits, to be changed. */
+  /**
+   * The usual limits, to be changed.
+   *
+   * @return a builder that begins with them
+   */
   public static Builder builder() {
     return new Builder();
   }
 
-  /** These limits, to be changed. */
+  /**
+   * These limits, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     Builder builder = new Builder();
     builder.designUse = values.designUse;
@@ -47,58 +55,64 @@ public final class Limits {
         .leastFreeboard(values.leastFreeboard);
   }
 
-  /** The shortest interval at design use that is sold, in days; 1 to 7. */
+  /** {@return the shortest interval at design use that is sold, in days; 1 to 7} */
   public double shortestDays() {
     return values.shortestDays;
   }
 
-  /** Pressure that must be left at peak flow before it is worth a word. */
+  /** {@return the pressure that must be left at peak flow before it is worth a word} */
   public Pressure lowestPressure() {
     return values.lowestPressure;
   }
 
-  /** Pressure that must be left at peak flow for the candidate to be sold: half of the lowest. */
+  /**
+   * {@return the pressure that must be left at peak flow for the candidate to be sold: half of the
+   * lowest}
+   */
   public Pressure leastPressure() {
     return values.lowestPressure.times(LEAST_SHARE);
   }
 
   /**
-   * Share of regenerations in which a delayed control may run out, 0.0001 to 0.5; 0 to hold back
-   * one design day. Dimensionless.
+   * {@return the share of regenerations in which a delayed control may run out, 0.0001 to 0.5; 0 to
+   * hold back one design day} Dimensionless.
    */
   public double reserveRisk() {
     return values.reserveRisk;
   }
 
   /**
-   * Share of days whose use the design use covers, for all homes; 0.5 to 0.999, dimensionless.
-   * Empty for the usual allowance or bill.
+   * {@return the share of days whose use the design use covers, for all homes; 0.5 to 0.999,
+   * dimensionless} Empty for the usual allowance or bill.
    */
   public OptionalDouble designUse() {
     return values.designUse == null ? OptionalDouble.empty() : OptionalDouble.of(values.designUse);
   }
 
-  /** Share of regenerations before which the bed has run out, above which it is worth a word. */
+  /**
+   * {@return the share of regenerations before which the bed has run out, above which it is worth a
+   * word}
+   */
   public double runOutNoted() {
     return values.runOutNoted;
   }
 
-  /** The same share, above which the candidate is not sold. */
+  /** {@return the same share, above which the candidate is not sold} */
   public double runOutBarred() {
     return values.runOutBarred;
   }
 
-  /** Pressure loss at peak flow above which it is worth a word. */
+  /** {@return the pressure loss at peak flow above which it is worth a word} */
   public Pressure highestPressureLoss() {
     return values.highestPressureLoss;
   }
 
-  /** Depth of the bed below which it is worth a word. */
+  /** {@return the depth of the bed below which it is worth a word} */
   public Length leastBedDepth() {
     return values.leastBedDepth;
   }
 
-  /** Room above the bed as a share of its depth, below which it is worth a word. */
+  /** {@return the room above the bed as a share of its depth, below which it is worth a word} */
   public double leastFreeboard() {
     return values.leastFreeboard;
   }
@@ -147,6 +161,7 @@ public final class Limits {
      * The shortest interval at design use that is sold; 2 days unless set.
      *
      * @param days 1 to 7
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder shortestDays(double days) {
@@ -159,6 +174,7 @@ public final class Limits {
      * nothing is sold.
      *
      * @param pressure 1 to 80 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder lowestPressure(Pressure pressure) {
@@ -172,6 +188,7 @@ public final class Limits {
      * held back instead.
      *
      * @param share 0.0001 to 0.5; 0 to hold back one design day
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder reserveRisk(double share) {
@@ -184,6 +201,7 @@ public final class Limits {
      * unless set.
      *
      * @param share 0.5 to 0.999; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder designUse(double share) {
@@ -197,6 +215,7 @@ public final class Limits {
      *
      * @param noted above it a word is said; 0 to {@code barred}
      * @param barred above it the candidate is not sold; up to 1
+     * @return this builder
      * @throws IllegalArgumentException outside these ranges
      */
     public Builder runOut(double noted, double barred) {
@@ -210,6 +229,7 @@ public final class Limits {
      * Pressure loss at peak flow above which it is worth a word; 15 psi unless set.
      *
      * @param loss 1 to 80 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder highestPressureLoss(Pressure loss) {
@@ -222,6 +242,7 @@ public final class Limits {
      * Depth of the bed below which it is worth a word; 24 in unless set.
      *
      * @param depth 6 to 60 in
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastBedDepth(Length depth) {
@@ -234,6 +255,7 @@ public final class Limits {
      * Room above the bed as a share of its depth, below which it is worth a word; 0.5 unless set.
      *
      * @param share 0 to 1
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastFreeboard(double share) {
@@ -241,7 +263,7 @@ public final class Limits {
       return this;
     }
 
-    /** The finished limits; later calls of this builder do not change them. */
+    /** {@return the finished limits; later calls of this builder do not change them} */
     public Limits build() {
       return new Limits(
           new Values(

@@ -9,6 +9,9 @@ import java.util.List;
 final class ExpectedPage extends ExpectedComparison {
   ExpectedPage(Comparison comparison, Wording words) {
     super(comparison, words);
+    if (!comparison.verdict().permitsRecommendation()) {
+      return;
+    }
     List<Candidate> three = comparison.columns(3);
     candidates(
         "three/compare",
@@ -16,12 +19,13 @@ final class ExpectedPage extends ExpectedComparison {
         "compare.price",
         "compare.yearly",
         "compare.life",
-        "compare.expected",
         "compare.saltYear",
-        "compare.fillings",
-        "compare.waterYear",
-        "compare.service",
-        "compare.limits");
+        "compare.hard",
+        "compare.limits",
+        "compare.margins");
+    if (comparison.recommended().isPresent()) {
+      grid("grid/grid", three);
+    }
     for (Candidate candidate : three) {
       String name = candidate.softener().name();
       value("three/notes/" + candidate.softener().id(), name, note(candidate));

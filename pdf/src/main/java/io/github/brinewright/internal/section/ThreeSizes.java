@@ -11,22 +11,28 @@ import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /** The homeowner's page: a smaller one, the recommended one, a bigger one, and what changes. */
 public final class ThreeSizes {
   private static final int SIZES = 3;
+  private static final Set<Caution> GENERAL =
+      EnumSet.of(
+          Caution.LOCAL_RULES,
+          Caution.NOT_A_PURIFIER,
+          Caution.SODIUM,
+          Caution.SODIUM_IN_HOT_WATER,
+          Caution.PRE_TREATMENT);
   private static final CandidateRow[] ROWS = {
     CandidateRow.PRICE,
     CandidateRow.YEARLY,
     CandidateRow.LIFE,
-    CandidateRow.EXPECTED,
     CandidateRow.SALT_YEAR,
-    CandidateRow.FILLINGS,
-    CandidateRow.WATER_YEAR,
-    CandidateRow.SERVICE,
-    CandidateRow.LIMITS
+    CandidateRow.HARD,
+    CandidateRow.LIMITS,
+    CandidateRow.MARGINS
   };
 
   private final Subject subject;
@@ -42,14 +48,31 @@ public final class ThreeSizes {
 
   /** The sections of the page. */
   public List<Section> sections() {
-    Section sizes =
-        Section.of(
-            "three",
-            Phrase.NONE,
-            Paragraph.of(lead()),
-            new CandidateColumns(comparison, candidates).compared(ROWS),
-            new Notes(candidates.stream().map(this::note).toList()));
-    return List.of(sizes, costs());
+    List<Section> sections = new ArrayList<>();
+    sections.add(new HomeVerdict(comparison).section());
+    if (subject.showsOptions()) {
+      sections.add(sizes());
+    }
+    if (subject.recommends()) {
+      sections.add(grid());
+    }
+    sections.add(cautions());
+    return sections;
+  }
+
+  private Section sizes() {
+    return Section.of(
+        "three",
+        Phrase.NONE,
+        Paragraph.quiet(lead()),
+        new CandidateColumns(comparison, candidates).compared(ROWS),
+        new Notes(candidates.stream().map(this::note).toList()));
+  }
+
+  private Section grid() {
+    SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
+    return Section.of(
+        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.lead()), grid.table());
   }
 
   private Phrase lead() {
@@ -60,12 +83,15 @@ public final class ThreeSizes {
         new Phrase.Day(subject.date()));
   }
 
-  private Section costs() {
-    List<Element> elements =
-        new ArrayList<>(List.of(new CostParts(comparison, candidates).chart()));
-    Stream.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.SODIUM)
-        .forEach(caution -> elements.add(Paragraph.quiet(new Phrase.Warned(caution))));
-    return new Section("costs", Phrase.text(CostParts.TITLE), elements, false);
+  private Section cautions() {
+    List<Element> elements = new ArrayList<>();
+    if (!comparison.cautions().isEmpty()) {
+      elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    }
+    Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()
+        .filter(GENERAL::contains)
+        .forEach(caution -> elements.add(Paragraph.fine(new Phrase.Warned(caution))));
+    return new Section("cautions", Phrase.NONE, elements, false);
   }
 
   private Row note(Candidate candidate) {
