@@ -6,14 +6,17 @@ import java.util.Locale;
 
 /**
  * What a meter does against a clock on the same bed and the same days, weighed in words: salt and
- * hard water both count, and neither is counted in units of the other.
+ * hard water both count, and neither is counted in units of the other. Where one saves salt and the
+ * other hard water, the dealer's margin of hard water decides.
  *
  * @param clockSalt pounds a year under the clock; zero or more
  * @param meterSalt the same under the meter
  * @param clockHard hard water a year under the clock, in days of mean use; zero or more
  * @param meterHard the same under the meter
+ * @param margin hard water that a good choice keeps within, in such days
  */
-record AgainstClock(double clockSalt, double meterSalt, double clockHard, double meterHard) {
+record AgainstClock(
+    double clockSalt, double meterSalt, double clockHard, double meterHard, double margin) {
   /** Salt that differs by less is level, as costs are in a comparison. */
   private static final double LEVEL_SHARE = 0.02;
 
@@ -40,10 +43,32 @@ record AgainstClock(double clockSalt, double meterSalt, double clockHard, double
       return "**the clock is as good**";
     }
     if (salt * days < 0) {
-      return "**neither in both**: the meter " + salt(salt) + " and " + hard(days);
+      return salt > 0 ? traded("meter", meterHard) : traded("clock", clockHard);
     }
     String better = salt > 0 || days > 0 ? "meter" : "clock";
-    return better + ": the meter " + both(salt, days);
+    return better(better) + both(salt, days);
+  }
+
+  /** Begins what is said of the meter. */
+  private static String better(String control) {
+    return control.equals("meter") ? "**the meter** " : "**the clock**: the meter ";
+  }
+
+  /** The one that takes less salt is better as long as its hard water keeps the margin. */
+  private String traded(String leaner, double hard) {
+    String other = leaner.equals("meter") ? "clock" : "meter";
+    String kept = hard <= margin ? " within" : " beyond";
+    return better(hard <= margin ? leaner : other)
+        + salt(saltSaved())
+        + " and "
+        + hard(daysSaved())
+        + "; the "
+        + leaner
+        + "'s is"
+        + kept
+        + " the margin of "
+        + WORDS.number(margin, 1)
+        + " days";
   }
 
   private static String both(double salt, double days) {

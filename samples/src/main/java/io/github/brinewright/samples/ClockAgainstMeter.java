@@ -1,6 +1,8 @@
 package io.github.brinewright.samples;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Margins;
+import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.quantity.Volume;
@@ -14,6 +16,7 @@ import io.github.brinewright.words.Wording;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.Money;
 
 /**
@@ -50,21 +53,30 @@ public final class ClockAgainstMeter {
         + home.home().site().id()
         + " | "
         + study
-            .map(ClockAgainstMeter::cells)
-            .orElse("no unit, or no clock and meter on one bed | | | | | | | ")
+            .map(each -> cells(each, job.prices().margins()))
+            .orElseGet(() -> without(home) + " | | | | | | | ")
         + " |\n";
   }
 
-  private static String cells(HomeStudy study) {
+  private static String without(Comparison home) {
+    String verdict = home.verdict().kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return home.recommended().isPresent()
+        ? "no clock and meter on one bed"
+        : "nothing is recommended (" + verdict + ")";
+  }
+
+  private static String cells(HomeStudy study, Margins margins) {
     SimulatedYears clock = study.controls().get(Control.CLOCK);
     SimulatedYears meter = study.controls().get(study.meter().orElseThrow());
-    Volume day = study.candidate().design().home().softenedExpected();
+    HomeLoad load = study.candidate().design().home();
+    Volume day = load.softenedExpected();
     AgainstClock weighed =
         new AgainstClock(
             clock.salt().pounds(),
             meter.salt().pounds(),
             clock.hardWater().daysOf(day),
-            meter.hardWater().daysOf(day));
+            meter.hardWater().daysOf(day),
+            margins.hardWaterMean() * load.softenedYear().ratioTo(day));
     Money saves = study.meterSaves().orElseThrow();
     return String.join(
         " | ",
@@ -92,9 +104,16 @@ public final class ClockAgainstMeter {
 
   /** Whether the price of the meter comes back, without interest. */
   private static String payback(HomeStudy study, Money saves) {
+    Set<Control> sold = study.candidate().softener().controls();
+    if (!sold.contains(Control.CLOCK)) {
+      return "sold with a meter only";
+    }
+    if (sold.size() == 1) {
+      return "sold with a clock only";
+    }
     Money extra = study.candidate().offer().meterExtra();
     if (extra.isZero()) {
-      return "no extra price";
+      return "at the same price";
     }
     int compared = study.candidate().life().years();
     Money overYears = saves.multipliedBy(compared);
