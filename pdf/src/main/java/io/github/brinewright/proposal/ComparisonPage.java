@@ -23,13 +23,14 @@ public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate dat
   /** {@return what the page says, in no language yet} */
   public Document model() {
     Phrase customer = Phrase.plain(comparison.home().site().contact().name());
+    ThreeSizes sizes = new ThreeSizes(new Subject(comparison, dealer, date));
     return new Document(
         Document.Kind.PAGE,
         Phrase.text("three.title", customer),
         DealerHead.of(dealer),
         Phrase.text("three.heading", customer),
-        List.of(),
-        new ThreeSizes(new Subject(comparison, dealer, date)).sections());
+        List.of(sizes.subject()),
+        sizes.sections());
   }
 
   /** {@return the PDF file} */

@@ -17,9 +17,7 @@ final class ExpectedPage extends ExpectedComparison {
         "three/compare",
         three,
         "compare.price",
-        "compare.yearly",
         "compare.life",
-        "compare.saltYear",
         "compare.hard",
         "compare.limits",
         "compare.margins");
@@ -27,6 +25,9 @@ final class ExpectedPage extends ExpectedComparison {
       grid("grid/grid", three);
     }
     for (Candidate candidate : three) {
+      if (comparison.recommends(candidate)) {
+        continue;
+      }
       String name = candidate.softener().name();
       value("three/notes/" + candidate.softener().id(), name, note(candidate));
     }
@@ -36,8 +37,6 @@ final class ExpectedPage extends ExpectedComparison {
     if (comparison.recommended().isEmpty()) {
       return broken(candidate, 1);
     }
-    return candidate.equals(comparison.candidates().get(0))
-        ? words.reason(comparison.whyRecommended().orElseThrow())
-        : words.reason(comparison.against(candidate).orElseThrow());
+    return words.reason(comparison.against(candidate).orElseThrow());
   }
 }

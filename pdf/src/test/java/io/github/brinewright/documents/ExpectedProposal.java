@@ -121,11 +121,20 @@ final class ExpectedProposal extends ExpectedComparison {
     costs();
     price(candidate.quote(), candidate.softener().name());
     grid("grid/grid", comparison.candidates());
+    comparison.smaller().ifPresent(c -> neighbour("opening.smaller", c));
+    comparison.larger().ifPresent(c -> neighbour("opening.larger", c));
     everySetting(candidate.setup().control());
     if (comparison.verdict().permitsSignature()) {
       sign("customer", "accept.customer", words.text("accept.name"));
       sign("dealer", "accept.forDealer", words.text("accept.dealer", Figure.of(dealer.name())));
     }
+  }
+
+  private void neighbour(String key, Candidate candidate) {
+    value(
+        "grid/notes/" + key,
+        words.text(key) + " · " + candidate.softener().name(),
+        words.reason(comparison.against(candidate).orElseThrow()));
   }
 
   private void facts(Candidate candidate) {

@@ -19,8 +19,15 @@ final class BeforeYouDecide {
   static Topic topic(List<Finding> cautions) {
     return Topic.of(
         "opening.check",
-        cautions.isEmpty()
-            ? Paragraph.of(Phrase.text("opening.nothing"))
-            : new Items(cautions.stream().<Phrase>map(Phrase.Found::new).toList(), false));
+        cautions.isEmpty() ? Paragraph.of(Phrase.text("opening.nothing")) : items(cautions, false));
+  }
+
+  /**
+   * The cautions as a list.
+   *
+   * @param compact where there is little room
+   */
+  static Items items(List<Finding> cautions, boolean compact) {
+    return new Items(cautions.stream().<Phrase>map(Phrase.Found::new).toList(), compact);
   }
 }

@@ -27,15 +27,31 @@ public final class HomeVerdict {
   /** The first section of a document. */
   public Section section() {
     List<Element> matter = new ArrayList<>();
-    matter.add(Paragraph.strong(Phrase.text("verdict." + verdict.kind().name())));
-    List<Phrase> meaning = meaning();
+    matter.add(Paragraph.strong(kind()));
+    Phrase meaning = Phrase.sentences(meaning());
     if (!meaning.isEmpty()) {
-      matter.add(Paragraph.of(Phrase.sentences(meaning)));
+      matter.add(Paragraph.of(meaning));
     }
-    if (!verdict.reasons().isEmpty()) {
-      matter.add(new Items(verdict.reasons().stream().map(HomeVerdict::reason).toList(), false));
-    }
+    addReasons(matter, false);
     return Section.of("verdict", Phrase.NONE, new Topic(Phrase.text("verdict.label"), matter));
+  }
+
+  /** The same where there is little room. */
+  Section compact() {
+    List<Element> elements = new ArrayList<>();
+    elements.add(Paragraph.quiet(Phrase.sentences(meaning())));
+    addReasons(elements, true);
+    return new Section("verdict", kind(), elements, false);
+  }
+
+  private Phrase kind() {
+    return Phrase.text("verdict." + verdict.kind().name());
+  }
+
+  private void addReasons(List<Element> matter, boolean compact) {
+    if (!verdict.reasons().isEmpty()) {
+      matter.add(new Items(verdict.reasons().stream().map(HomeVerdict::reason).toList(), compact));
+    }
   }
 
   private static Phrase reason(Finding reason) {

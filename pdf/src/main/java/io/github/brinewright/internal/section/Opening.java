@@ -95,8 +95,8 @@ public final class Opening {
       return Topic.of("opening.cheapest", Paragraph.of(Phrase.text("opening.cheapestIsThis")));
     }
     List<Element> matter = new ArrayList<>();
-    matter.add(Paragraph.strong(Phrase.plain(cheapest.softener().name())));
-    matter.add(Paragraph.quiet(setting(cheapest)));
+    Phrase name = Phrase.plain(cheapest.softener().name());
+    matter.add(Paragraph.strong(new Phrase.Joined(List.of(name, setting(cheapest)), ", ")));
     comparison
         .against(cheapest)
         .ifPresent(reason -> matter.add(Paragraph.of(new Phrase.Because(reason))));

@@ -5,12 +5,13 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Grid;
 import io.github.brinewright.comparison.Mark;
 import io.github.brinewright.model.Element;
+import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.model.Together;
-import io.github.brinewright.model.Topic;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Control;
@@ -24,6 +25,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The grid of one control: what more resin buys, and what more salt buys. */
 final class SizesAndDosages {
@@ -63,17 +65,27 @@ final class SizesAndDosages {
   Section section() {
     List<Element> elements = new ArrayList<>();
     elements.add(Together.of(Paragraph.of(lead()), table()));
-    neighbour("opening.smaller", comparison.smaller()).ifPresent(elements::add);
-    neighbour("opening.larger", comparison.larger()).ifPresent(elements::add);
+    List<Row> neighbours =
+        Stream.of(
+                neighbour("opening.smaller", comparison.smaller()),
+                neighbour("opening.larger", comparison.larger()))
+            .flatMap(Optional::stream)
+            .toList();
+    if (!neighbours.isEmpty()) {
+      elements.add(new Notes(neighbours));
+    }
     return new Section("grid", Phrase.text("grid.heading"), elements, false);
   }
 
-  /** What stands in the cells, and what is marked. */
-  Phrase lead() {
-    return Phrase.sentences(
-        List.of(
-            Phrase.text("grid.lead", Phrase.of(control)),
-            Phrase.text(showsCheapest() ? "grid.marks" : "grid.marksOne")));
+  /** What stands in the cells. */
+  Phrase cells() {
+    return Phrase.text("grid.lead", Phrase.of(control));
+  }
+
+  /** The same, and what is marked. */
+  private Phrase lead() {
+    String marked = showsCheapest() ? "grid.marks" : "grid.marksOne";
+    return Phrase.sentences(List.of(cells(), Phrase.text(marked)));
   }
 
   private boolean showsCheapest() {
@@ -82,17 +94,17 @@ final class SizesAndDosages {
         .anyMatch(each -> comparison.marks(each).contains(Mark.CHEAPEST_THAT_FITS));
   }
 
-  private Optional<Topic> neighbour(String key, Optional<Candidate> candidate) {
+  private Optional<Row> neighbour(String key, Optional<Candidate> candidate) {
     return candidate.flatMap(
         other ->
             comparison
                 .against(other)
-                .map(
-                    reason ->
-                        Topic.of(
-                            key,
-                            Paragraph.strong(Phrase.plain(other.softener().name())),
-                            Paragraph.of(new Phrase.Because(reason)))));
+                .map(reason -> Row.of(key, name(key, other), new Phrase.Because(reason))));
+  }
+
+  private static Phrase name(String key, Candidate candidate) {
+    return new Phrase.Joined(
+        List.of(Phrase.text(key), Phrase.plain(candidate.softener().name())), " · ");
   }
 
   /** Units down by size, dosages across. */

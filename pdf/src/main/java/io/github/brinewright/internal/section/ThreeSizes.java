@@ -3,6 +3,7 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
@@ -27,9 +28,7 @@ public final class ThreeSizes {
           Caution.PRE_TREATMENT);
   private static final CandidateRow[] ROWS = {
     CandidateRow.PRICE,
-    CandidateRow.YEARLY,
     CandidateRow.LIFE,
-    CandidateRow.SALT_YEAR,
     CandidateRow.HARD,
     CandidateRow.LIMITS,
     CandidateRow.MARGINS
@@ -49,7 +48,7 @@ public final class ThreeSizes {
   /** The sections of the page. */
   public List<Section> sections() {
     List<Section> sections = new ArrayList<>();
-    sections.add(new HomeVerdict(comparison).section());
+    sections.add(new HomeVerdict(comparison).compact());
     if (subject.showsOptions()) {
       sections.add(sizes());
     }
@@ -64,18 +63,27 @@ public final class ThreeSizes {
     return Section.of(
         "three",
         Phrase.NONE,
-        Paragraph.quiet(lead()),
+        lead(),
         new CandidateColumns(comparison, candidates).compared(ROWS),
-        new Notes(candidates.stream().map(this::note).toList()));
+        new Notes(others()));
+  }
+
+  /** What sets the others apart from the recommended one, or all by the limits that they break. */
+  private List<Row> others() {
+    return candidates.stream()
+        .filter(candidate -> !comparison.recommends(candidate))
+        .map(this::note)
+        .toList();
   }
 
   private Section grid() {
     SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
     return Section.of(
-        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.lead()), grid.table());
+        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.cells()), grid.table());
   }
 
-  private Phrase lead() {
+  /** What the page is about. */
+  public Phrase subject() {
     return Phrase.text(
         "three.lead",
         Phrase.of(Figure.of(comparison.home().site().water().hardness())),
@@ -83,22 +91,34 @@ public final class ThreeSizes {
         new Phrase.Day(subject.date()));
   }
 
+  /** Why the recommended one is, or that there is none. */
+  private Paragraph lead() {
+    return Paragraph.of(
+        comparison
+            .whyRecommended()
+            .<Phrase>map(Phrase.Because::new)
+            .orElse(Phrase.text("opening.none")));
+  }
+
   private Section cautions() {
     List<Element> elements = new ArrayList<>();
-    if (!comparison.cautions().isEmpty()) {
-      elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    List<Finding> own = comparison.cautions();
+    if (!own.isEmpty()) {
+      elements.add(BeforeYouDecide.items(own, true));
     }
-    Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()
-        .filter(GENERAL::contains)
-        .forEach(caution -> elements.add(Paragraph.fine(new Phrase.Warned(caution))));
-    return new Section("cautions", Phrase.NONE, elements, false);
+    List<Phrase> general =
+        Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()
+            .filter(GENERAL::contains)
+            .<Phrase>map(Phrase.Warned::new)
+            .toList();
+    elements.add(Paragraph.fine(Phrase.sentences(general)));
+    return new Section("cautions", Phrase.text("opening.check"), elements, false);
   }
 
   private Row note(Candidate candidate) {
     Phrase text =
         comparison
             .against(candidate)
-            .or(comparison::whyRecommended)
             .<Phrase>map(Phrase.Because::new)
             .orElseGet(() -> firstLimitBroken(candidate));
     return Row.of(candidate.softener().id(), Phrase.plain(candidate.softener().name()), text);
