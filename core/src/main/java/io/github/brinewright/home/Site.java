@@ -138,19 +138,33 @@ public final class Site {
   }
 
   /**
-   * {@return the same home with harder or softer water} The hardness after a stated treatment
-   * changes by as much, within 0.1 to 200 gpg.
+   * {@return the same home with harder or softer water} What enters the softener follows by {@link
+   * #enteringWith}.
    *
-   * @param hardness 0.1 to 200 gpg, and above the target
+   * @param hardness 0.1 to 200 gpg; what enters must be above the target
    * @throws IllegalArgumentException outside that range
    */
   public Site withHardness(Hardness hardness) {
     Builder changed = builder(water.withHardness(hardness), household);
     if (treated != null) {
-      Hardness after = treated.hardness().plus(hardness.minus(water.hardness()));
-      changed.treated(treated.withHardness(WaterAnalysis.HARDNESS.nearest(after)));
+      changed.treated(treated.withHardness(enteringWith(hardness)));
     }
     return changed.build();
+  }
+
+  /**
+   * {@return the hardness that would enter the softener with harder or softer raw water} It is that
+   * of the raw water or, after a stated treatment, the stated one changed by as much, within 0.1 to
+   * 200 gpg.
+   *
+   * @param hardness of the raw water, 0.1 to 200 gpg
+   * @throws IllegalArgumentException outside that range
+   */
+  public Hardness enteringWith(Hardness hardness) {
+    WaterAnalysis.HARDNESS.require("hardness", hardness);
+    return treated == null
+        ? hardness
+        : WaterAnalysis.HARDNESS.nearest(treated.hardness().plus(hardness.minus(water.hardness())));
   }
 
   private Builder builder(WaterAnalysis otherWater, Household otherHousehold) {

@@ -27,7 +27,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * 1.2-20 mean days, reserves of 0-3): regenerations to 1 %, water while regenerating to 2 %,
  * running out to 4 % and 0.02 % of the year's use; twice that where a meter is set to less than 1.5
  * or more than 9 mean days. Days away and with guests that fall within one longest interval of a
- * meter are counted as if all of it were so: too much rather than too little runs out.
+ * meter are counted as if all of it were so: too much rather than too little runs out, up to twice
+ * where it is set to more than 9 mean days.
  *
  * <p>Safe for use by several threads.
  */

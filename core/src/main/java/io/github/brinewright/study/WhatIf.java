@@ -46,7 +46,7 @@ public enum WhatIf {
 
   private static Optional<Site> withHardness(Site site, double factor) {
     Hardness other = site.water().hardness().times(factor);
-    return WaterAnalysis.HARDNESS.holds(other) && other.exceeds(site.target())
+    return WaterAnalysis.HARDNESS.holds(other) && site.enteringWith(other).exceeds(site.target())
         ? Optional.of(site.withHardness(other))
         : Optional.empty();
   }

@@ -9,6 +9,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
 import io.github.brinewright.quantity.Hardness;
@@ -109,6 +110,20 @@ class HomeStudyTest {
                                 .recommended()
                                 .get()
                                 .equals(study(20, 4).candidate().softener().name())));
+  }
+
+  @Test
+  void treatedWaterThatIsBlendedIsNotMadeSofterThanItsTarget() {
+    WaterAnalysis raw = WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(20)).build();
+    Site site =
+        Site.of("h", raw, Household.of(4).build())
+            .treated(TreatedWater.ofHardness(Hardness.ofGrainsPerGallon(7)))
+            .target(Hardness.ofGrainsPerGallon(3))
+            .build();
+
+    assertThat(WhatIf.WATER_SOFTER.site(site)).as("a fifth of 20 gpg less leaves 3").isEmpty();
+    assertThat(WhatIf.WATER_HARDER.site(site).orElseThrow().softenedWater().hardness())
+        .isEqualTo(Hardness.ofGrainsPerGallon(11));
   }
 
   @Test

@@ -91,13 +91,13 @@ public final class ThreeSizes {
         new Phrase.Day(subject.date()));
   }
 
-  /** Why the recommended one is, or that there is none. */
+  /** Why the recommended one is, and what even that gives up; or that there is none. */
   private Paragraph lead() {
+    List<Phrase> sentences = new ArrayList<>();
+    comparison.whyRecommended().map(Phrase.Because::new).ifPresent(sentences::add);
+    comparison.recommended().map(Opening::givesUp).ifPresent(sentences::addAll);
     return Paragraph.of(
-        comparison
-            .whyRecommended()
-            .<Phrase>map(Phrase.Because::new)
-            .orElse(Phrase.text("opening.none")));
+        sentences.isEmpty() ? Phrase.text("opening.none") : Phrase.sentences(sentences));
   }
 
   private Section cautions() {
