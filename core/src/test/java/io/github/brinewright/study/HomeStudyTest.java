@@ -1,6 +1,7 @@
 package io.github.brinewright.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
@@ -16,7 +17,10 @@ import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
@@ -155,5 +159,73 @@ class HomeStudyTest {
     assertThat(WhatIf.ONE_PERSON_MORE.site(hardest)).isEmpty();
     assertThat(WhatIf.WATER_SOFTER.site(hardest)).isPresent();
     assertThat(WhatIf.ONE_PERSON_LESS.site(hardest)).isPresent();
+  }
+
+  @Test
+  void aChoiceThatFlipsNamesWhatFlipsIt() {
+    int flipped = 0;
+    for (int people = 1; people <= 7; people++) {
+      for (Sensitivity change : study(28, people).changes()) {
+        boolean other = !change.holds() && change.softener().isPresent();
+        assertThat(change.flips().isPresent()).as("%s, %s people", change, people).isEqualTo(other);
+        flipped += other ? 1 : 0;
+      }
+    }
+    assertThat(flipped).as("some choices do flip").isPositive();
+  }
+
+  @Test
+  void dosagesThatBreakWhatTheChoiceKeepsAreNoPartOfItsCurve() {
+    int left = 0;
+    for (int people = 1; people <= 7; people++) {
+      Comparison comparison = compare(28, people);
+      Candidate chosen = comparison.recommended().orElseThrow();
+      DosageStudy study = DosageStudy.of(comparison, chosen).orElseThrow();
+      List<Candidate> sameBed =
+          comparison.candidates().stream()
+              .filter(one -> one.softener().equals(chosen.softener()))
+              .filter(one -> one.setup().control() == chosen.setup().control())
+              .toList();
+      for (Candidate one : sameBed) {
+        boolean keeps =
+            one.feasible()
+                && one.marginsBroken().stream()
+                    .allMatch(check -> chosen.margin(check.margin()).orElseThrow().broken());
+        assertThat(study.stocked().stream().map(DosageStudy.Point::dosage))
+            .satisfies(
+                stocked ->
+                    assertThat(stocked.contains(one.setup().dosage().orElseThrow()))
+                        .isEqualTo(keeps));
+        left += keeps ? 0 : 1;
+      }
+    }
+    assertThat(left).as("some dosages are left out").isPositive();
+  }
+
+  @Test
+  void theMetersSavingNamesWhatDrivesIt() {
+    HomeStudy study = study(20, 4);
+    MeterSaving saving = study.meterSaving().orElseThrow();
+
+    assertThat(saving.saved()).isEqualTo(study.meterSaves().orElseThrow());
+    assertThat(saving.setFor()).isEqualTo(study.candidate().design().home().softenedDesign());
+    assertThat(saving.setFor()).isGreaterThan(saving.used());
+    assertThat(saving.byClock()).isEqualTo(study.hardWater().get(Control.CLOCK));
+    assertThat(study.hardWater().keySet()).isEqualTo(study.controls().keySet());
+    assertThat(Wording.of(Locale.US, UnitSystem.US).meterSaving(saving)).contains("300 gal");
+  }
+
+  @Test
+  void hardWaterByDayCountsAmongWhatNothingBeats() {
+    Comparison comparison = compare(20, 4);
+    Map<Candidate, SimulatedYears> all = HomeStudy.ofAll(comparison, 50, 3);
+
+    assertThat(all.values())
+        .allSatisfy(
+            years ->
+                assertThat(years.hardWater().total().gallons())
+                    .isCloseTo(
+                        years.hardGallons().mean() + years.cycleGallons().mean(), within(1e-6)));
+    assertThat(all.values()).anyMatch(years -> years.cycleGallons().mean() > 0);
   }
 }
