@@ -47,87 +47,100 @@ public final class Candidate implements Explained {
     this.life = life;
   }
 
-  /** How it is set up. */
+  /** {@return how it is set up} */
   public Design design() {
     return design;
   }
 
-  /** What speaks against it, the gravest first. */
+  /** {@return what speaks against it, the gravest first} */
   public List<Finding> findings() {
     return findings;
   }
 
-  /** What a rule found; empty when it does not apply. */
+  /**
+   * {@return what a rule found; empty when it does not apply}
+   *
+   * @param rule on candidates
+   */
   public Optional<Finding> finding(Rule<DesignRule.Subject> rule) {
     return findings.stream().filter(finding -> finding.isOf(rule)).findFirst();
   }
 
-  /** Its price. */
+  /** {@return its price} */
   public Quote quote() {
     return life.quote();
   }
 
-  /** Its first year. */
+  /** {@return its first year} */
   public YearlyCost yearly() {
     return life.yearly();
   }
 
-  /** Its cost over the years compared. */
+  /** {@return its cost over the years compared} */
   public LifeCost life() {
     return life;
   }
 
-  /** Whether it keeps every limit. */
+  /** {@return whether it keeps every limit} */
   public boolean feasible() {
     return limitsBroken() == 0;
   }
 
-  /** What it breaks limits by, in the order of the rules. */
+  /** {@return what it breaks limits by, in the order of the rules} */
   public List<Finding> broken() {
     return findings.stream().filter(Finding::stops).toList();
   }
 
-  /** How many limits it breaks. */
+  /** {@return how many limits it breaks} */
   public int limitsBroken() {
     return broken().size();
   }
 
   /**
-   * How it stands to each margin, in their order; empty when its bed cannot serve the home, and
-   * without those that nothing is known of, such as the pressure left where none was measured.
+   * {@return how it stands to each margin, in their order; empty when its bed cannot serve the
+   * home, and without those that nothing is known of, such as the pressure left where none was
+   * measured}
    */
   public List<MarginCheck> margins() {
     return served.margins();
   }
 
-  /** How it stands to one margin; empty as in {@link #margins()}. */
+  /**
+   * {@return how it stands to one margin; empty as in {@link #margins()}}
+   *
+   * @param margin the one asked for
+   */
   public Optional<MarginCheck> margin(Margin margin) {
     return margins().stream().filter(check -> check.margin() == margin).findFirst();
   }
 
-  /** The margins of a grade. */
+  /**
+   * {@return the margins of a grade}
+   *
+   * @param grade kept, near or broken
+   */
   public List<MarginCheck> margins(Grade grade) {
     return margins().stream().filter(check -> check.grade() == grade).toList();
   }
 
-  /** The margins that it breaks. */
+  /** {@return the margins that it breaks} */
   public List<MarginCheck> marginsBroken() {
     return margins(Grade.BROKEN);
   }
 
-  /** The margins that it misses by little. */
+  /** {@return the margins that it misses by little} */
   public List<MarginCheck> marginsNear() {
     return margins(Grade.NEAR);
   }
 
-  /** Hard water of a mean year by cause; empty when its bed cannot serve the home. */
+  /** {@return hard water of a mean year by cause; empty when its bed cannot serve the home} */
   public Optional<HardWater> hardWater() {
     return served.hardWater();
   }
 
   /**
-   * Hard water of a mean year from all causes, as so many days of mean use; empty when its bed
-   * cannot serve the home. Dimensionless.
+   * {@return hard water of a mean year from all causes, as so many days of mean use; empty when its
+   * bed cannot serve the home} Dimensionless.
    */
   public OptionalDouble hardWaterDays() {
     return hardWater().stream()
@@ -135,37 +148,37 @@ public final class Candidate implements Explained {
         .findFirst();
   }
 
-  /** The softener. */
+  /** {@return the softener} */
   public Softener softener() {
     return design.softener();
   }
 
-  /** The setup. */
+  /** {@return the setup} */
   public Setup setup() {
     return design.setup();
   }
 
-  /** The softener with its prices. */
+  /** {@return the softener with its prices} */
   public Offer offer() {
     return quote().offer();
   }
 
-  /** Whether its capacity rests on a rating alone. */
+  /** {@return whether its capacity rests on a rating alone} */
   public boolean byRating() {
     return design.basis().method() == Method.RATED_CAPACITY;
   }
 
-  /** What its capacity is stated on. */
+  /** {@return what its capacity is stated on} */
   public CurveBasis curveBasis() {
     return byRating() ? CurveBasis.RATING : softener().resin().curve().basis();
   }
 
-  /** Volume of its bed. */
+  /** {@return the volume of its bed} */
   public Volume resin() {
     return design.basis().resin();
   }
 
-  /** Its salt dosage as sodium chloride; of a rated bed its salt over its volume. */
+  /** {@return its salt dosage as sodium chloride; of a rated bed its salt over its volume} */
   public SaltDosage dosage() {
     return dosage(design.basis());
   }
@@ -180,7 +193,7 @@ public final class Candidate implements Explained {
     return SaltDosage.ofPoundsPerCubicFoot(pounds / basis.resin().cubicFeet());
   }
 
-  /** Salt for each regeneration, as its one basis has it. */
+  /** {@return the salt for each regeneration, as its one basis has it} */
   public Mass salt() {
     return design.basis().saltPerRegeneration();
   }

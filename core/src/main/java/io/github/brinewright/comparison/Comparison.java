@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
+import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
@@ -50,48 +51,77 @@ public final class Comparison {
     ranking = Ranking.of(candidates.stream().distinct().toList());
   }
 
-  /** The offers compared, with the terms, limits and rules. */
+  /** {@return the offers compared, with the terms, limits and rules} */
   public PriceList priceList() {
     return priceList;
   }
 
-  /** What the home asks for. */
+  /** {@return what the home asks for} */
   public HomeLoad home() {
     return home;
   }
 
-  /** The prices reckoned with. */
+  /** {@return the prices reckoned with} */
   public Tariff tariff() {
     return tariff;
   }
 
-  /** What is to be said of the home before any softener is named, by the dealer's rules. */
+  /**
+   * {@return what is to be said of the home before any softener is named, by the dealer's rules}
+   */
   public Verdict verdict() {
     return verdict;
   }
 
-  /** What else was found in the water and the home, the gravest first. */
+  /** {@return what else was found in the water and the home, the gravest first} */
   public List<Finding> homeFindings() {
     return homeFindings;
   }
 
-  /** What a rule found in the water or the home; empty when it does not apply. */
+  /**
+   * {@return what a rule found in the water or the home; empty when it does not apply}
+   *
+   * @param rule on the water or the home
+   */
   public Optional<Finding> homeFinding(Rule<HomeLoad> rule) {
     return homeFindings.stream().filter(finding -> finding.isOf(rule)).findFirst();
   }
 
   /**
-   * Every candidate, best first: those that keep every limit by the margins they break, then by
-   * cost over the years, then those that break a limit, the nearest first.
+   * {@return what to be careful about, as every document on a candidate says: cautions on the home,
+   * then on the candidate} Reasons of the {@link #verdict()} are not among them.
+   *
+   * @param candidate of this comparison
+   */
+  public List<Finding> cautions(Candidate candidate) {
+    return Stream.concat(homeFindings.stream(), candidate.findings().stream())
+        .filter(finding -> finding.severity() == Severity.CAUTION)
+        .toList();
+  }
+
+  /** {@return the same on the home and the recommended candidate; on the home alone without one} */
+  public List<Finding> cautions() {
+    return recommended()
+        .map(this::cautions)
+        .orElseGet(
+            () ->
+                homeFindings.stream()
+                    .filter(finding -> finding.severity() == Severity.CAUTION)
+                    .toList());
+  }
+
+  /**
+   * {@return every candidate, best first: those that keep every limit by the margins they break,
+   * then by cost over the years, then those that break a limit, the nearest first}
    */
   public List<Candidate> candidates() {
     return ranking.order();
   }
 
   /**
-   * The best candidate: of those that keep every limit one that breaks the fewest margins and,
-   * among these, costs least over the years, or is level with that within 2 % and costs less to
-   * buy, lets less hard water pass, takes less salt or less water. Empty when none keeps every
+   * {@return the best candidate: of those that keep every limit one that breaks the fewest margins
+   * and, among these, costs least over the years, or is level with that within 2 % and costs less
+   * to buy, lets less hard water pass, takes less salt or less water} Empty when none keeps every
    * limit, and where the {@link Verdict} permits no recommendation.
    */
   public Optional<Candidate> recommended() {
@@ -102,14 +132,17 @@ public final class Comparison {
     return candidates().stream().findFirst().filter(Candidate::feasible);
   }
 
-  /** Whether there is a recommended candidate, but a missing test may still change the figures. */
+  /**
+   * {@return whether there is a recommended candidate, but a missing test may still change the
+   * figures}
+   */
   public boolean isProvisional() {
     return verdict.isProvisional() && recommended().isPresent();
   }
 
   /**
-   * The candidate that costs least over the years among all that keep every limit, whatever margins
-   * it breaks; empty when there is no recommended one.
+   * {@return the candidate that costs least over the years among all that keep every limit,
+   * whatever margins it breaks; empty when there is no recommended one}
    */
   public Optional<Candidate> cheapestThatFits() {
     return recommended().map(chosen -> Ranking.cheapest(feasible()));
@@ -119,14 +152,18 @@ public final class Comparison {
     return candidates().stream().filter(Candidate::feasible).toList();
   }
 
-  /** What the recommended candidate costs over the years beyond the cheapest that fits. */
+  /** {@return what the recommended candidate costs over the years beyond the cheapest that fits} */
   public Optional<Money> premium() {
     return recommended()
         .map(
             chosen -> chosen.life().total().minus(cheapestThatFits().orElseThrow().life().total()));
   }
 
-  /** What a candidate of this comparison is marked as. */
+  /**
+   * {@return what a candidate of this comparison is marked as}
+   *
+   * @param candidate of this comparison
+   */
   public Set<Mark> marks(Candidate candidate) {
     Set<Mark> marks = EnumSet.noneOf(Mark.class);
     if (recommends(candidate)) {
@@ -138,12 +175,18 @@ public final class Comparison {
     return marks;
   }
 
-  /** Sizes and dosages side by side under one control; empty when nothing is sold with it. */
+  /**
+   * {@return sizes and dosages side by side under one control; empty when nothing is sold with it}
+   *
+   * @param control of all candidates of the grid
+   */
   public Grid grid(Control control) {
     return Grid.of(control, candidates());
   }
 
-  /** A grid of each control that something is sold with, that of the recommended one first. */
+  /**
+   * {@return a grid of each control that something is sold with, that of the recommended one first}
+   */
   public List<Grid> grids() {
     Optional<Control> first = recommended().map(chosen -> chosen.setup().control());
     return Stream.concat(first.stream(), Stream.of(Control.values()))
@@ -153,32 +196,36 @@ public final class Comparison {
         .toList();
   }
 
-  /** Whether a candidate is the recommended one; false for all when there is none. */
+  /**
+   * {@return whether a candidate is the recommended one; false for all when there is none}
+   *
+   * @param candidate of this comparison
+   */
   public boolean recommends(Candidate candidate) {
     return recommended().filter(candidate::equals).isPresent();
   }
 
   /**
-   * The recommended candidate or, without one, the best; where none keeps every limit, the one that
-   * breaks the fewest, of the largest bed.
+   * {@return the recommended candidate or, without one, the best; where none keeps every limit, the
+   * one that breaks the fewest, of the largest bed}
    */
   public Candidate closest() {
     return recommended().orElseGet(() -> candidates().get(0));
   }
 
-  /** The best candidate of each unit, best first. */
+  /** {@return the best candidate of each unit, best first} */
   public List<Candidate> bestOfEachUnit() {
     Map<String, Candidate> best = new LinkedHashMap<>();
     candidates().forEach(candidate -> best.putIfAbsent(candidate.softener().id(), candidate));
     return List.copyOf(best.values());
   }
 
-  /** The best candidate with the next smaller bed. */
+  /** {@return the best candidate with the next smaller bed} */
   public Optional<Candidate> smaller() {
     return recommended().flatMap(chosen -> nearest(chosen, Comparator.reverseOrder(), -1));
   }
 
-  /** The best candidate with the next larger bed. */
+  /** {@return the best candidate with the next larger bed} */
   public Optional<Candidate> larger() {
     return recommended().flatMap(chosen -> nearest(chosen, Comparator.naturalOrder(), 1));
   }
@@ -190,8 +237,8 @@ public final class Comparison {
   }
 
   /**
-   * The candidates worth a column: the recommended one with its neighbours, then the best of the
-   * other units, by size of bed.
+   * {@return the candidates worth a column: the recommended one with its neighbours, then the best
+   * of the other units, by size of bed}
    *
    * @param most how many columns there is room for; 1 to 100
    * @throws IllegalArgumentException outside that range
@@ -209,7 +256,7 @@ public final class Comparison {
         .toList();
   }
 
-  /** Why the recommended candidate is recommended; empty when there is none. */
+  /** {@return why the recommended candidate is recommended; empty when there is none} */
   public Optional<Reason> whyRecommended() {
     return recommended().map(this::reasonFor);
   }
@@ -221,8 +268,11 @@ public final class Comparison {
   }
 
   /**
-   * How another candidate of this comparison differs from the recommended one, by the limit, the
-   * margin or the cost that decides between them; empty when there is none, or it is that one.
+   * {@return how another candidate of this comparison differs from the recommended one, by the
+   * limit, the margin or the cost that decides between them; empty when there is none, or it is
+   * that one}
+   *
+   * @param other of this comparison
    */
   public Optional<Reason> against(Candidate other) {
     return recommends(other)
@@ -230,12 +280,14 @@ public final class Comparison {
         : recommended().map(chosen -> new Reasons(ranking, chosen).against(other));
   }
 
-  /** What the capacities of the candidates that keep every limit are stated on. */
+  /** {@return what the capacities of the candidates that keep every limit are stated on} */
   public Set<CurveBasis> curveBases() {
     return feasible().stream().map(Candidate::curveBasis).collect(Collectors.toSet());
   }
 
-  /** What to say where capacities are compared across bases; empty where they share one. */
+  /**
+   * {@return what to say where capacities are compared across bases; empty where they share one}
+   */
   public Optional<Reason> acrossBases() {
     int bases = curveBases().size();
     return bases > 1

@@ -72,27 +72,27 @@ public final class Grid {
         Optional.empty());
   }
 
-  /** The control. */
+  /** {@return the control} */
   public Control control() {
     return control;
   }
 
-  /** The columns, by rising dosage. */
+  /** {@return the columns, by rising dosage} */
   public List<SaltDosage> dosages() {
     return dosages;
   }
 
-  /** The rows, by rising volume of the bed. */
+  /** {@return the rows, by rising volume of the bed} */
   public List<Row> rows() {
     return rows;
   }
 
-  /** Every candidate, row by row. */
+  /** {@return every candidate, row by row} */
   public Stream<Candidate> all() {
     return rows.stream().flatMap(row -> row.candidates().stream());
   }
 
-  /** Whether no softener is sold with the control. */
+  /** {@return whether no softener is sold with the control} */
   public boolean isEmpty() {
     return rows.isEmpty();
   }
@@ -108,17 +108,25 @@ public final class Grid {
    */
   public record Row(
       Softener softener, List<Optional<Candidate>> cells, Optional<Candidate> byRating) {
-    /** Keeps its own copy of {@code cells}. */
+    /**
+     * Keeps its own copy of {@code cells}.
+     *
+     * @param softener which
+     * @param cells a candidate for each column of the grid; empty where it is not sold with that
+     *     dosage
+     * @param byRating the only candidate of a softener of which a rating alone is known; it belongs
+     *     to no column
+     */
     public Row {
       cells = List.copyOf(cells);
     }
 
-    /** Volume of its bed. */
+    /** {@return the volume of its bed} */
     public Volume resin() {
       return softener.resinVolume();
     }
 
-    /** Its candidates by rising dosage. */
+    /** {@return its candidates by rising dosage} */
     public List<Candidate> candidates() {
       List<Candidate> all = new ArrayList<>(cells.stream().flatMap(Optional::stream).toList());
       byRating.ifPresent(all::add);

@@ -46,12 +46,14 @@ public enum Margin {
     this.sense = sense;
   }
 
-  /** Stable code, which files and programs may keep: its name in lower case with hyphens. */
+  /**
+   * {@return a stable code, which files and programs may keep: its name in lower case with hyphens}
+   */
   public String code() {
     return Rule.codeOf(this);
   }
 
-  /** Who supports it. */
+  /** {@return who supports it} */
   public Source source() {
     return source;
   }

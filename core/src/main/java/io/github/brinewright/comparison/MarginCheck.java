@@ -55,7 +55,7 @@ public record MarginCheck(Margin margin, Figure value, Figure limit, Grade grade
     return grade == Grade.BROKEN ? new MarginCheck(margin, value, limit, Grade.NEAR, excess) : this;
   }
 
-  /** Whether it counts against the candidate. */
+  /** {@return whether it counts against the candidate} */
   public boolean broken() {
     return grade == Grade.BROKEN;
   }

@@ -45,7 +45,11 @@ public final class Margins {
     this.values = values;
   }
 
-  /** The usual margins, to be changed. */
+  /**
+   * The usual margins, to be changed.
+   *
+   * @return a builder that begins with them
+   */
   public static Builder builder() {
     return new Builder(
         new Values(
@@ -63,72 +67,76 @@ public final class Margins {
             SaltDosage.ofPoundsPerCubicFoot(6)));
   }
 
-  /** These margins, to be changed. */
+  /**
+   * These margins, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     return new Builder(values);
   }
 
-  /** Least days between regenerations at mean use. */
+  /** {@return the least days between regenerations at mean use} */
   public double meanDays() {
     return values.meanDays;
   }
 
-  /** Least days between regenerations at design use. */
+  /** {@return the least days between regenerations at design use} */
   public double designDays() {
     return values.designDays;
   }
 
-  /** Least days between regenerations of tanks that take turns, at any use. */
+  /** {@return the least days between regenerations of tanks that take turns, at any use} */
   public double twinDays() {
     return values.twinDays;
   }
 
-  /** Highest peak flow as a share of the service flow; dimensionless. */
+  /** {@return the highest peak flow as a share of the service flow; dimensionless} */
   public double peakShare() {
     return values.peakShare;
   }
 
-  /** Highest flow through the area of the bed, used within its service flow. */
+  /** {@return the highest flow through the area of the bed, used within its service flow} */
   public FlowVelocity serviceLoading() {
     return values.serviceLoading;
   }
 
-  /** Highest flow through the area of the bed at peak flow. */
+  /** {@return the highest flow through the area of the bed at peak flow} */
   public FlowVelocity peakLoading() {
     return values.peakLoading;
   }
 
-  /** Highest pressure loss of a unit used within its service flow. */
+  /** {@return the highest pressure loss of a unit used within its service flow} */
   public Pressure pressureLoss() {
     return values.pressureLoss;
   }
 
-  /** Least pressure left at peak flow. */
+  /** {@return the least pressure left at peak flow} */
   public Pressure pressureLeft() {
     return values.pressureLeft;
   }
 
   /**
-   * Share of intervals that may run out beyond the risk chosen; dimensionless. The risk is that of
-   * a meter's reserve, {@link io.github.brinewright.finding.Limits#reserveRisk()}; under a clock,
-   * and where a design day is held back, it is the share of days above that day, one in ten unless
-   * the dealer chose another.
+   * {@return the share of intervals that may run out beyond the risk chosen; dimensionless} The
+   * risk is that of a meter's reserve, {@link io.github.brinewright.finding.Limits#reserveRisk()};
+   * under a clock, and where a design day is held back, it is the share of days above that day, one
+   * in ten unless the dealer chose another.
    */
   public double runOutBeyondRisk() {
     return values.runOutBeyondRisk;
   }
 
-  /** Highest share of a year's use that may pass hard at mean use; dimensionless. */
+  /** {@return the highest share of a year's use that may pass hard at mean use; dimensionless} */
   public double hardWaterMean() {
     return values.hardWaterMean;
   }
 
-  /** The same at the mean that three of four such homes stay below; dimensionless. */
+  /** {@return the same at the mean that three of four such homes stay below; dimensionless} */
   public double hardWaterHigh() {
     return values.hardWaterHigh;
   }
 
-  /** Least dosage in water with much iron or many dissolved solids. */
+  /** {@return the least dosage in water with much iron or many dissolved solids} */
   public SaltDosage leanDosage() {
     return values.leanDosage;
   }
@@ -196,6 +204,7 @@ public final class Margins {
      * Least days between regenerations at mean use; 3 unless set.
      *
      * @param days 0.5 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder meanDays(double days) {
@@ -207,6 +216,7 @@ public final class Margins {
      * Least days between regenerations at design use; 2 unless set.
      *
      * @param days 0.5 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder designDays(double days) {
@@ -218,6 +228,7 @@ public final class Margins {
      * Least days between regenerations of tanks that take turns, at any use; 1 unless set.
      *
      * @param days 0.5 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder twinDays(double days) {
@@ -229,6 +240,7 @@ public final class Margins {
      * Highest peak flow as a share of the service flow of the bed; 1 unless set.
      *
      * @param share 0.1 to 5; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder peakShare(double share) {
@@ -241,6 +253,7 @@ public final class Margins {
      * set.
      *
      * @param loading 1 to 100 gpm/ft2
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder serviceLoading(FlowVelocity loading) {
@@ -252,6 +265,7 @@ public final class Margins {
      * Highest flow through the area of the bed at peak flow; 20 gpm/ft2 unless set.
      *
      * @param loading 1 to 100 gpm/ft2
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder peakLoading(FlowVelocity loading) {
@@ -263,6 +277,7 @@ public final class Margins {
      * Highest pressure loss of a unit used within its service flow; 15 psi unless set.
      *
      * @param loss 1 to 80 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder pressureLoss(Pressure loss) {
@@ -274,6 +289,7 @@ public final class Margins {
      * Least pressure left at peak flow; 30 psi unless set.
      *
      * @param pressure 1 to 80 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder pressureLeft(Pressure pressure) {
@@ -285,6 +301,7 @@ public final class Margins {
      * Share of intervals that may run out beyond the risk chosen; 0.02 unless set.
      *
      * @param share 0.0001 to 1; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder runOutBeyondRisk(double share) {
@@ -296,6 +313,7 @@ public final class Margins {
      * Highest share of a year's use that may pass hard at mean use; 0.01 unless set.
      *
      * @param share 0.0001 to 1; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder hardWaterMean(double share) {
@@ -307,6 +325,7 @@ public final class Margins {
      * The same at the mean that three of four such homes stay below; 0.02 unless set.
      *
      * @param share 0.0001 to 1; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder hardWaterHigh(double share) {
@@ -319,6 +338,7 @@ public final class Margins {
      * set.
      *
      * @param dosage 1 to 30 lb/ft3
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leanDosage(SaltDosage dosage) {
@@ -326,7 +346,7 @@ public final class Margins {
       return this;
     }
 
-    /** The finished margins; later calls of this builder do not change them. */
+    /** {@return the finished margins; later calls of this builder do not change them} */
     public Margins build() {
       return new Margins(
           new Values(

@@ -43,7 +43,10 @@ public final class PriceList {
   }
 
   /**
-   * A price list with the usual terms, limits, margins and rules. See {@link #builder} for errors.
+   * {@return a price list with the usual terms, limits, margins and rules} See {@link #builder} for
+   * errors.
+   *
+   * @param offers at least one, all in one currency, each of a softener with an id of its own
    */
   public static PriceList of(List<Offer> offers) {
     return builder(offers).build();
@@ -54,47 +57,56 @@ public final class PriceList {
    *
    * @param offers at least one, all in one currency, each of a softener with an id of its own;
    *     {@link Builder#build} refuses others with an {@link IllegalArgumentException}
+   * @return a builder of the price list
    */
   public static Builder builder(List<Offer> offers) {
     return new Builder(offers);
   }
 
-  /** This price list, to be changed. */
+  /**
+   * This price list, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     return new Builder(offers()).terms(terms()).limits(limits()).margins(margins()).rules(rules());
   }
 
-  /** What the dealer sells, in the order given. */
+  /** {@return what the dealer sells, in the order given} */
   public List<Offer> offers() {
     return values.offers;
   }
 
-  /** How it is sold. */
+  /** {@return how it is sold} */
   public Terms terms() {
     return values.terms;
   }
 
-  /** The dealer's limits. */
+  /** {@return the dealer's limits} */
   public Limits limits() {
     return values.limits;
   }
 
-  /** The dealer's margins. */
+  /** {@return the dealer's margins} */
   public Margins margins() {
     return values.margins;
   }
 
-  /** The rules that homes and candidates are looked at by. */
+  /** {@return the rules that homes and candidates are looked at by} */
   public RuleBook rules() {
     return values.rules;
   }
 
-  /** The offer of a softener; empty when it is not sold here. */
+  /**
+   * {@return the offer of a softener; empty when it is not sold here}
+   *
+   * @param softenerId id of the softener
+   */
   public Optional<Offer> offer(String softenerId) {
     return Optional.ofNullable(offersById.get(softenerId));
   }
 
-  /** The currency of all prices. */
+  /** {@return the currency of all prices} */
   public CurrencyUnit currency() {
     return offers().get(0).currency();
   }
@@ -102,6 +114,9 @@ public final class PriceList {
   /**
    * Works out every setting of every offer for a home.
    *
+   * @param site the home
+   * @param tariff in the currency of this price list
+   * @return all candidates, best first
    * @throws IllegalArgumentException when the tariff is in another currency
    */
   public Comparison compare(Site site, Tariff tariff) {
@@ -116,7 +131,11 @@ public final class PriceList {
     return new Comparison(this, home, tariff, candidates);
   }
 
-  /** What a home asks for, sized on the share of its days that this dealer chose, if any. */
+  /**
+   * {@return what a home asks for, sized on the share of its days that this dealer chose, if any}
+   *
+   * @param site the home
+   */
   public HomeLoad home(Site site) {
     OptionalDouble share = limits().designUse();
     return share.isPresent()
@@ -124,7 +143,11 @@ public final class PriceList {
         : new HomeLoad(site);
   }
 
-  /** A sizer with this dealer's limits. */
+  /**
+   * {@return a sizer with this dealer's limits}
+   *
+   * @param home what the home asks for
+   */
   public Sizer sizer(HomeLoad home) {
     return new Sizer(home, limits().reserveRisk());
   }
@@ -134,6 +157,7 @@ public final class PriceList {
    *
    * @param design of a softener that is sold here, made by {@link #sizer}
    * @param tariff in the currency of this price list
+   * @return the design with its prices and what was found
    * @throws IllegalArgumentException when the softener is not sold here, not with this control, or
    *     the tariff is in another currency
    */
@@ -189,32 +213,52 @@ public final class PriceList {
       this.offers = List.copyOf(offers);
     }
 
-    /** How it is sold; {@link Terms#USUAL} unless set. */
+    /**
+     * How it is sold; {@link Terms#USUAL} unless set.
+     *
+     * @param terms tax, deposit, credit and the years compared
+     * @return this builder
+     */
     public Builder terms(Terms terms) {
       this.terms = terms;
       return this;
     }
 
-    /** The dealer's limits; {@link Limits#USUAL} unless set. */
+    /**
+     * The dealer's limits; {@link Limits#USUAL} unless set.
+     *
+     * @param limits those of the dealer
+     * @return this builder
+     */
     public Builder limits(Limits limits) {
       this.limits = limits;
       return this;
     }
 
-    /** The dealer's margins; {@link Margins#USUAL} unless set. */
+    /**
+     * The dealer's margins; {@link Margins#USUAL} unless set.
+     *
+     * @param margins those of the dealer
+     * @return this builder
+     */
     public Builder margins(Margins margins) {
       this.margins = margins;
       return this;
     }
 
-    /** The rules; {@link RuleBook#USUAL} unless set. */
+    /**
+     * The rules; {@link RuleBook#USUAL} unless set.
+     *
+     * @param rules that homes and candidates are looked at by
+     * @return this builder
+     */
     public Builder rules(RuleBook rules) {
       this.rules = rules;
       return this;
     }
 
     /**
-     * The finished price list; later calls of this builder do not change it.
+     * {@return the finished price list; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when there is no offer, two softeners share an id, or
      *     currencies differ

@@ -79,22 +79,22 @@ public final class Reason {
     return new Reason(new Values(Kind.BREAKS_LIMIT, List.of(), finding, null));
   }
 
-  /** Which sentence. */
+  /** {@return which sentence it is} */
   public Kind kind() {
     return values.kind;
   }
 
-  /** Its numbers, in the order of its words. */
+  /** {@return its numbers, in the order of its words} */
   public List<Figure> figures() {
     return values.figures;
   }
 
-  /** The limit it breaks, when that is the reason. */
+  /** {@return the limit it breaks, when that is the reason} */
   public Optional<Finding> because() {
     return Optional.ofNullable(values.because);
   }
 
-  /** The margin that decides, as the other candidate has it, when that is the reason. */
+  /** {@return the margin that decides, as the other candidate has it, when that is the reason} */
   public Optional<MarginCheck> margin() {
     return Optional.ofNullable(values.margin);
   }

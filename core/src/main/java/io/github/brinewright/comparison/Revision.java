@@ -24,12 +24,12 @@ public final class Revision {
     this.changes = List.copyOf(changes);
   }
 
-  /** Date of the earlier quote. */
+  /** {@return the date of the earlier quote} */
   public LocalDate since() {
     return since;
   }
 
-  /** What is different, in the order in which it is told; empty when nothing is. */
+  /** {@return what is different, in the order in which it is told; empty when nothing is} */
   public List<Item> changes() {
     return changes;
   }
@@ -67,6 +67,9 @@ public final class Revision {
    */
   public record Item(Kind kind, Figure before, Figure now) {
     /**
+     * @param kind what it is
+     * @param before in the earlier quote
+     * @param now in the revised one
      * @throws IllegalArgumentException when both figures are the same
      */
     public Item {
@@ -79,7 +82,10 @@ public final class Revision {
   /**
    * Compares two quotes.
    *
+   * @param earlier the candidates as they were quoted
    * @param since date of the earlier one
+   * @param now the candidates as they are quoted now
+   * @return what is different
    */
   public static Revision between(Comparison earlier, LocalDate since, Comparison now) {
     Collector items = new Collector();

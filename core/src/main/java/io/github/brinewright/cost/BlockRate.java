@@ -34,6 +34,8 @@ public final class BlockRate {
    */
   public record Block(Volume upTo, BigMoney perThousandGallons) {
     /**
+     * @param upTo monthly use at which the next step begins; above 0, up to 10^12 gal
+     * @param perThousandGallons price of 1,000 gallons within the step; 0 to 10^12
      * @throws IllegalArgumentException outside the ranges above
      */
     public Block {
@@ -70,7 +72,7 @@ public final class BlockRate {
   }
 
   /**
-   * One price for every gallon.
+   * {@return one price for every gallon}
    *
    * @param perThousandGallons 0 to 10^12
    * @throws IllegalArgumentException outside that range
@@ -79,13 +81,13 @@ public final class BlockRate {
     return new BlockRate(List.of(new Block(UNLIMITED, perThousandGallons)));
   }
 
-  /** The steps. */
+  /** {@return the steps} */
   public List<Block> blocks() {
     return blocks;
   }
 
   /**
-   * The same steps at other prices.
+   * {@return the same steps at other prices}
    *
    * @param factor zero or more; dimensionless
    * @throws IllegalArgumentException when a price leaves its range
@@ -98,7 +100,7 @@ public final class BlockRate {
   }
 
   /**
-   * The charge by volume for a month, unrounded.
+   * {@return the charge by volume for a month, unrounded}
    *
    * @param use 0 to 10^12 gal
    * @throws IllegalArgumentException outside that range
@@ -127,8 +129,8 @@ public final class BlockRate {
   }
 
   /**
-   * What more use adds to a year of bills, unrounded: twelve times the month with it less the month
-   * without it. Example: 6.00 for each 1,000 gal, 3,000 gal more → 18.00.
+   * {@return what more use adds to a year of bills, unrounded: twelve times the month with it less
+   * the month without it} Example: 6.00 for each 1,000 gal, 3,000 gal more → 18.00.
    *
    * @param yearlyUse use of a year without it; zero or more
    * @param more what comes on top in a year; zero or more

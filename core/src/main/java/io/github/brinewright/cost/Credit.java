@@ -19,6 +19,8 @@ public record Credit(BigDecimal yearlyRate, int months) {
   private static final double LEAST_RATE = 1e-12;
 
   /**
+   * @param yearlyRate nominal yearly rate as a fraction; 0 to 0.6, with at most 8 decimals
+   * @param months 1 to 240
    * @throws IllegalArgumentException outside the ranges above
    */
   public Credit {
@@ -27,9 +29,9 @@ public record Credit(BigDecimal yearlyRate, int months) {
   }
 
   /**
-   * Level payment = amount × i ÷ (1 − (1 + i)^−n) with i = yearly rate ÷ 12, up to the smallest
-   * unit of the currency. Example: 1,200.00 without interest in 12 months → 100.00. Source: capital
-   * recovery factor, any text on engineering economics.
+   * {@return the level payment, amount × i ÷ (1 − (1 + i)^−n) with i = yearly rate ÷ 12, up to the
+   * smallest unit of the currency} Example: 1,200.00 without interest in 12 months → 100.00.
+   * Source: capital recovery factor, any text on engineering economics.
    *
    * @param amount financed; 0 to 10^12
    * @throws IllegalArgumentException outside that range
@@ -40,14 +42,19 @@ public record Credit(BigDecimal yearlyRate, int months) {
     return amount.multipliedBy(recovery(rate, months), RoundingMode.UP);
   }
 
-  /** Sum of all payments. */
+  /**
+   * {@return the sum of all payments}
+   *
+   * @param amount financed; 0 to 10^12
+   */
   public Money totalPaid(Money amount) {
     return payment(amount).multipliedBy(months);
   }
 
   /**
-   * Capital recovery factor of {@code periods} payments at {@code rate} each; dimensionless.
-   * Example: 18 %, 15 → 0.196403. Source: Panneerselvam, Engineering Economics, example 3.6.
+   * {@return the capital recovery factor of {@code periods} payments at {@code rate} each;
+   * dimensionless} Example: 18 %, 15 → 0.196403. Source: Panneerselvam, Engineering Economics,
+   * example 3.6.
    *
    * @param rate of one period; 0 to 1, and 10^-12 or more when it is not zero
    * @param periods 1 to 1,200

@@ -13,6 +13,8 @@ public record Escalation(double salt, double water) {
   public static final Escalation USUAL = new Escalation(0.023, 0.041);
 
   /**
+   * @param salt of salt, electricity and service
+   * @param water of water and sewer
    * @throws IllegalArgumentException outside the range above
    */
   public Escalation {

@@ -35,6 +35,9 @@ public final class LifeCost implements Explained {
   /**
    * Adds up a candidate's life.
    *
+   * @param quote what the candidate is sold at, and over how many years it is compared
+   * @param yearly its first year, of the same offer
+   * @return its cost over the years, in today's money
    * @throws IllegalArgumentException when the two are of different offers
    */
   public static LifeCost of(Quote quote, YearlyCost yearly) {
@@ -45,28 +48,28 @@ public final class LifeCost implements Explained {
     return new LifeCost(quote, yearly);
   }
 
-  /** The price. */
+  /** {@return the price} */
   public Quote quote() {
     return quote;
   }
 
-  /** The first year. */
+  /** {@return the first year} */
   public YearlyCost yearly() {
     return yearly;
   }
 
-  /** The years compared. */
+  /** {@return how many years are compared} */
   public int years() {
     return quote.terms().years();
   }
 
-  /** Price and years up to the end of the span compared. */
+  /** {@return price and years up to the end of the span compared} */
   public Money total() {
     return total;
   }
 
   /**
-   * Price and the first years, in today's money.
+   * {@return price and the first years, in today's money}
    *
    * @param year 0 to {@value #MOST_YEARS}; 0 is the price alone
    * @throws IllegalArgumentException outside that range
@@ -80,7 +83,11 @@ public final class LifeCost implements Explained {
     return sum;
   }
 
-  /** Present value of one yearly line over the span compared. */
+  /**
+   * {@return the present value of one yearly line over the span compared}
+   *
+   * @param kind of the lines of a year
+   */
   public Money of(CostKind kind) {
     return of(kind, years());
   }

@@ -29,18 +29,28 @@ public final class Offer {
    *
    * @param softener that is sold
    * @param equipment its price with a clock; 0 to 10^12
+   * @return a builder of the offer
    * @throws IllegalArgumentException outside that range
    */
   public static Builder of(Softener softener, Money equipment) {
     return new Builder(softener, equipment);
   }
 
-  /** A softener whose prices are not known; all are zero. */
+  /**
+   * {@return a softener whose prices are not known; all are zero}
+   *
+   * @param softener that is sold
+   * @param currency of the zeros
+   */
   public static Offer unpriced(Softener softener, CurrencyUnit currency) {
     return of(softener, Money.zero(currency)).build();
   }
 
-  /** This offer, to be changed. */
+  /**
+   * This offer, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     return new Builder(softener(), equipment())
         .installation(installation())
@@ -48,42 +58,46 @@ public final class Offer {
         .meterExtra(meterExtra());
   }
 
-  /** The softener. */
+  /** {@return the softener} */
   public Softener softener() {
     return values.softener;
   }
 
-  /** Price of the softener with a clock. */
+  /** {@return the price of the softener with a clock} */
   public Money equipment() {
     return values.equipment;
   }
 
-  /** Price of the softener with a control. */
+  /**
+   * {@return the price of the softener with a control}
+   *
+   * @param control one that it is sold with
+   */
   public Money equipment(Control control) {
     return control.metered() ? equipment().plus(meterExtra()) : equipment();
   }
 
-  /** Price of the installation. */
+  /** {@return the price of the installation} */
   public Money installation() {
     return values.installation;
   }
 
-  /** Price of a year's service. */
+  /** {@return the price of a year's service} */
   public Money yearlyService() {
     return values.yearlyService;
   }
 
-  /** Price of a metered control on top of that of a clock. */
+  /** {@return the price of a metered control on top of that of a clock} */
   public Money meterExtra() {
     return values.meterExtra;
   }
 
-  /** The currency of all prices. */
+  /** {@return the currency of all prices} */
   public CurrencyUnit currency() {
     return equipment().getCurrencyUnit();
   }
 
-  /** Whether no price is known. */
+  /** {@return whether no price is known} */
   public boolean isUnpriced() {
     return equipment().isZero() && installation().isZero();
   }
@@ -145,6 +159,7 @@ public final class Offer {
      * Price of the installation; zero unless set.
      *
      * @param price 0 to 10^12 in the currency of the softener's price
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder installation(Money price) {
@@ -156,6 +171,7 @@ public final class Offer {
      * Price of a year's service; zero unless set.
      *
      * @param price 0 to 10^12 in the currency of the softener's price
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder yearlyService(Money price) {
@@ -167,6 +183,7 @@ public final class Offer {
      * Price of a metered control on top of that of a clock; zero unless set.
      *
      * @param price 0 to 10^12 in the currency of the softener's price
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder meterExtra(Money price) {
@@ -174,7 +191,7 @@ public final class Offer {
       return this;
     }
 
-    /** The finished offer; later calls of this builder do not change it. */
+    /** {@return the finished offer; later calls of this builder do not change it} */
     public Offer build() {
       return new Offer(new Values(softener, equipment, installation, yearlyService, meterExtra));
     }

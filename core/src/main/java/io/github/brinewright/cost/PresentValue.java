@@ -15,21 +15,39 @@ public final class PresentValue {
     Require.between("years", years, 0, 200);
   }
 
-  /** Single present value: 1 ÷ (1 + d)^n. Example: 3 %, 10 years → 0.7441. */
+  /**
+   * {@return the single present value: 1 ÷ (1 + d)^n} Example: 3 %, 10 years → 0.7441.
+   *
+   * @param discount yearly discount rate, as a fraction; −0.5 to 1
+   * @param years 0 to 200
+   * @throws IllegalArgumentException outside these ranges
+   */
   public static double single(double discount, int years) {
     check(discount, 0, years);
     return Math.pow(1 + discount, -years);
   }
 
-  /** Uniform present value of one unit at the end of each year. Example: 3 %, 10 years → 8.5302. */
+  /**
+   * {@return the uniform present value of one unit at the end of each year} Example: 3 %, 10 years
+   * → 8.5302.
+   *
+   * @param discount yearly discount rate, as a fraction; −0.5 to 1
+   * @param years 0 to 200
+   * @throws IllegalArgumentException outside these ranges
+   */
   public static double uniform(double discount, int years) {
     return escalating(discount, 0, years);
   }
 
   /**
-   * Modified uniform present value of a unit of today's money that rises by {@code rise} each year:
-   * (1 + e) ÷ (d − e) × (1 − ((1 + e) ÷ (1 + d))^n), and n where both rates are equal. Example: 3
-   * %, 2 %, 10 years → 9.4813.
+   * {@return the modified uniform present value of a unit of today's money that rises by {@code
+   * rise} each year: (1 + e) ÷ (d − e) × (1 − ((1 + e) ÷ (1 + d))^n), and n where both rates are
+   * equal} Example: 3 %, 2 %, 10 years → 9.4813.
+   *
+   * @param discount yearly discount rate, as a fraction; −0.5 to 1
+   * @param rise yearly rise of the price, as a fraction; −0.5 to 1
+   * @param years 0 to 200
+   * @throws IllegalArgumentException outside these ranges
    */
   public static double escalating(double discount, double rise, int years) {
     check(discount, rise, years);

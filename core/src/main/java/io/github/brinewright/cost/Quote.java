@@ -16,6 +16,9 @@ import org.joda.money.Money;
  */
 public record Quote(Offer offer, Control control, Terms terms) {
   /**
+   * @param offer the unit with its prices
+   * @param control the control it is bought with; one that it is sold with
+   * @param terms tax, deposit and credit
    * @throws IllegalArgumentException when the softener is not sold with the control
    */
   public Quote {
@@ -30,43 +33,43 @@ public record Quote(Offer offer, Control control, Terms terms) {
     }
   }
 
-  /** Price of the unit with its control. */
+  /** {@return the price of the unit with its control} */
   public Money equipment() {
     return offer.equipment(control);
   }
 
-  /** Price of unit and installation before tax. */
+  /** {@return the price of unit and installation before tax} */
   public Money net() {
     return equipment().plus(offer.installation());
   }
 
-  /** Sales tax. */
+  /** {@return the sales tax} */
   public Money tax() {
     Money taxed = terms.taxOnInstallation() ? net() : equipment();
     return taxed.multipliedBy(terms.taxRate(), RoundingMode.HALF_EVEN);
   }
 
-  /** What the customer pays. */
+  /** {@return what the customer pays} */
   public Money total() {
     return net().plus(tax());
   }
 
-  /** Due with the signature. */
+  /** {@return what is due with the signature} */
   public Money deposit() {
     return total().multipliedBy(terms.depositShare(), RoundingMode.HALF_EVEN);
   }
 
-  /** Due after the installation. */
+  /** {@return what is due after the installation} */
   public Money balance() {
     return total().minus(deposit());
   }
 
-  /** Monthly payment when the balance is financed; empty when no credit is offered. */
+  /** {@return the monthly payment when the balance is financed; empty when no credit is offered} */
   public Optional<Money> monthlyPayment() {
     return terms.financing().map(credit -> credit.payment(balance()));
   }
 
-  /** Deposit and all monthly payments; empty when no credit is offered. */
+  /** {@return the deposit and all monthly payments; empty when no credit is offered} */
   public Optional<Money> totalFinanced() {
     return terms.financing().map(credit -> deposit().plus(credit.totalPaid(balance())));
   }

@@ -36,17 +36,27 @@ public final class Tariff {
    * Begins a tariff with the round figures of {@link #placeholder}.
    *
    * @param id short name within a job, also its name on paper unless set
+   * @param currency of all its prices
+   * @return a builder of the tariff
    */
   public static Builder builder(String id, CurrencyUnit currency) {
     return new Builder(id, currency);
   }
 
-  /** Round figures for a first look where no tariff was entered; not a published price. */
+  /**
+   * {@return round figures for a first look where no tariff was entered; not a published price}
+   *
+   * @param currency of all its prices
+   */
   public static Tariff placeholder(CurrencyUnit currency) {
     return builder("placeholder", currency).name("round figures, no tariff entered").build();
   }
 
-  /** This tariff, to be changed. */
+  /**
+   * This tariff, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     return new Builder(id(), currency())
         .name(name())
@@ -58,63 +68,73 @@ public final class Tariff {
         .escalation(escalation());
   }
 
-  /** Short name within a job. */
+  /** {@return the short name within a job} */
   public String id() {
     return values.id;
   }
 
-  /** Name on paper. */
+  /** {@return the name on paper} */
   public String name() {
     return values.name;
   }
 
-  /** Rate of the water. */
+  /** {@return the rate of the water} */
   public BlockRate water() {
     return values.water;
   }
 
-  /** Rate of the sewer; zero prices with a septic system. */
+  /** {@return the rate of the sewer; zero prices with a septic system} */
   public BlockRate sewer() {
     return values.sewer;
   }
 
-  /** Price of a pound of sodium chloride. */
+  /** {@return the price of a pound of sodium chloride} */
   public BigMoney salt() {
     return values.salt;
   }
 
-  /** Price of a pound of potassium chloride. */
+  /** {@return the price of a pound of potassium chloride} */
   public BigMoney potassium() {
     return values.potassium;
   }
 
-  /** The price of a pound of the given salt. */
+  /**
+   * {@return the price of a pound of the given salt}
+   *
+   * @param regenerant the salt
+   */
   public BigMoney perPound(Regenerant regenerant) {
     return regenerant == Regenerant.SODIUM_CHLORIDE ? salt() : potassium();
   }
 
-  /** Price of a kilowatt-hour of electricity. */
+  /** {@return the price of a kilowatt-hour of electricity} */
   public BigMoney perKilowattHour() {
     return values.perKilowattHour;
   }
 
-  /** Yearly rise of these prices. */
+  /** {@return the yearly rise of these prices} */
   public Escalation escalation() {
     return values.escalation;
   }
 
-  /** The currency of all prices. */
+  /** {@return the currency of all prices} */
   public CurrencyUnit currency() {
     return salt().getCurrencyUnit();
   }
 
-  /** What a mass of salt costs, unrounded. */
+  /**
+   * {@return what a mass of salt costs, unrounded}
+   *
+   * @param regenerant the salt
+   * @param mass of salt
+   */
   public BigMoney saltCost(Regenerant regenerant, Mass mass) {
     return times(perPound(regenerant), mass.pounds());
   }
 
   /**
-   * What more water costs a home in a year, at the steps of the rate it falls in; unrounded.
+   * {@return what more water costs a home in a year, at the steps of the rate it falls in;
+   * unrounded}
    *
    * @param yearlyUse of the home without it
    * @param more of a year
@@ -123,17 +143,34 @@ public final class Tariff {
     return water().yearlyCostOf(yearlyUse, more);
   }
 
-  /** The same for the sewer. */
+  /**
+   * {@return what that water costs a home at the sewer in a year, in the same way; unrounded}
+   *
+   * @param yearlyUse of the home without it
+   * @param more of a year
+   */
   public BigMoney sewerCost(Volume yearlyUse, Volume more) {
     return sewer().yearlyCostOf(yearlyUse, more);
   }
 
-  /** What energy costs, unrounded. */
+  /**
+   * {@return what energy costs, unrounded}
+   *
+   * @param energy drawn from the mains
+   */
   public BigMoney energyCost(Energy energy) {
     return times(perKilowattHour(), energy.kilowattHours());
   }
 
-  /** Salt, water and sewer of a year together, to the smallest unit of the currency. */
+  /**
+   * {@return the price of salt, water and sewer of a year together, to the smallest unit of the
+   * currency}
+   *
+   * @param regenerant the salt
+   * @param mass of salt in a year
+   * @param yearlyUse water of the home without the softener's own
+   * @param more water of a year on top of that
+   */
   public Money saltAndWater(Regenerant regenerant, Mass mass, Volume yearlyUse, Volume more) {
     return saltCost(regenerant, mass)
         .plus(waterCost(yearlyUse, more))
@@ -147,7 +184,7 @@ public final class Tariff {
   }
 
   /**
-   * The same with both salts at another price.
+   * {@return the same with both salts at another price}
    *
    * @param factor zero or more; dimensionless
    * @throws IllegalArgumentException when a price leaves its range
@@ -160,7 +197,7 @@ public final class Tariff {
   }
 
   /**
-   * The same with water and sewer at other prices.
+   * {@return the same with water and sewer at other prices}
    *
    * @param factor zero or more; dimensionless
    * @throws IllegalArgumentException when a price leaves its range
@@ -230,7 +267,12 @@ public final class Tariff {
       return rate;
     }
 
-    /** Name on paper; the id unless set. */
+    /**
+     * Name on paper; the id unless set.
+     *
+     * @param text as it is printed
+     * @return this builder
+     */
     public Builder name(String text) {
       name = text;
       return this;
@@ -239,6 +281,8 @@ public final class Tariff {
     /**
      * Rate of the water; 6 for each 1,000 gal unless set.
      *
+     * @param rate in the currency of the tariff
+     * @return this builder
      * @throws IllegalArgumentException in another currency
      */
     public Builder water(BlockRate rate) {
@@ -249,6 +293,8 @@ public final class Tariff {
     /**
      * Rate of the sewer, at zero with a septic system; 8 for each 1,000 gal unless set.
      *
+     * @param rate in the currency of the tariff
+     * @return this builder
      * @throws IllegalArgumentException in another currency
      */
     public Builder sewer(BlockRate rate) {
@@ -260,6 +306,7 @@ public final class Tariff {
      * Price of a pound of sodium chloride; 0.20 unless set.
      *
      * @param perPound 0 to 10^12
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder salt(BigMoney perPound) {
@@ -271,6 +318,7 @@ public final class Tariff {
      * Price of a pound of potassium chloride; 0.70 unless set.
      *
      * @param perPound 0 to 10^12
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder potassium(BigMoney perPound) {
@@ -282,6 +330,7 @@ public final class Tariff {
      * Price of a kilowatt-hour; 0.16 unless set.
      *
      * @param price 0 to 10^12
+     * @return this builder
      * @throws IllegalArgumentException outside that range, or in another currency
      */
     public Builder perKilowattHour(BigMoney price) {
@@ -289,13 +338,18 @@ public final class Tariff {
       return this;
     }
 
-    /** Yearly rise of these prices; {@link Escalation#USUAL} unless set. */
+    /**
+     * Yearly rise of these prices; {@link Escalation#USUAL} unless set.
+     *
+     * @param rise as fractions a year
+     * @return this builder
+     */
     public Builder escalation(Escalation rise) {
       escalation = rise;
       return this;
     }
 
-    /** The finished tariff; later calls of this builder do not change it. */
+    /** {@return the finished tariff; later calls of this builder do not change it} */
     public Tariff build() {
       return new Tariff(
           new Values(id, name, water, sewer, salt, potassium, perKilowattHour, escalation));

@@ -25,12 +25,20 @@ public final class Terms {
     this.values = values;
   }
 
-  /** The usual terms, to be changed. */
+  /**
+   * The usual terms, to be changed.
+   *
+   * @return a builder that begins with them
+   */
   public static Builder builder() {
     return new Builder();
   }
 
-  /** These terms, to be changed. */
+  /**
+   * These terms, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     Builder builder =
         new Builder()
@@ -43,32 +51,32 @@ public final class Terms {
     return builder;
   }
 
-  /** Sales tax; a fraction. */
+  /** {@return the rate of the sales tax; a fraction} */
   public BigDecimal taxRate() {
     return values.taxRate;
   }
 
-  /** Whether the installation is taxed too. */
+  /** {@return whether the installation is taxed too} */
   public boolean taxOnInstallation() {
     return values.taxOnInstallation;
   }
 
-  /** Share of the total due with the signature. */
+  /** {@return the share of the total due with the signature} */
   public BigDecimal depositShare() {
     return values.depositShare;
   }
 
-  /** The credit offered; empty when there is none. */
+  /** {@return the credit offered; empty when there is none} */
   public Optional<Credit> financing() {
     return Optional.ofNullable(values.financing);
   }
 
-  /** Years over which costs are compared. */
+  /** {@return over how many years costs are compared} */
   public int years() {
     return values.years;
   }
 
-  /** Yearly discount rate of money itself; a fraction. */
+  /** {@return the yearly discount rate of money itself; a fraction} */
   public double discountRate() {
     return values.discountRate;
   }
@@ -111,6 +119,7 @@ public final class Terms {
      * Sales tax; none unless set.
      *
      * @param fraction 0 to 0.5, with at most 8 decimals
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder taxRate(BigDecimal fraction) {
@@ -118,7 +127,12 @@ public final class Terms {
       return this;
     }
 
-    /** Whether the installation is taxed too; not unless set. */
+    /**
+     * Whether the installation is taxed too; not unless set.
+     *
+     * @param taxed true to tax it
+     * @return this builder
+     */
     public Builder taxOnInstallation(boolean taxed) {
       taxOnInstallation = taxed;
       return this;
@@ -128,6 +142,7 @@ public final class Terms {
      * Share of the total due with the signature; none unless set.
      *
      * @param fraction 0 to 1, with at most 8 decimals
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder depositShare(BigDecimal fraction) {
@@ -135,13 +150,22 @@ public final class Terms {
       return this;
     }
 
-    /** The credit offered; none unless set. */
+    /**
+     * The credit offered; none unless set.
+     *
+     * @param credit offered for the balance
+     * @return this builder
+     */
     public Builder financing(Credit credit) {
       financing = credit;
       return this;
     }
 
-    /** No credit is offered. */
+    /**
+     * No credit is offered.
+     *
+     * @return this builder
+     */
     public Builder withoutFinancing() {
       financing = null;
       return this;
@@ -151,6 +175,7 @@ public final class Terms {
      * Years over which costs are compared; 10 unless set.
      *
      * @param count 1 to {@value LifeCost#MOST_YEARS}
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder years(int count) {
@@ -162,6 +187,7 @@ public final class Terms {
      * Yearly discount rate; 0.03 unless set.
      *
      * @param fraction −0.05 to 0.2
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder discountRate(double fraction) {
@@ -169,7 +195,7 @@ public final class Terms {
       return this;
     }
 
-    /** The finished terms; later calls of this builder do not change them. */
+    /** {@return the finished terms; later calls of this builder do not change them} */
     public Terms build() {
       return new Terms(
           new Values(taxRate, taxOnInstallation, depositShare, financing, years, discountRate));

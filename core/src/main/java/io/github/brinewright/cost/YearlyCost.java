@@ -50,6 +50,10 @@ public final class YearlyCost implements Explained {
   /**
    * Prices a year of a design.
    *
+   * @param design the softener as it is set up for the home
+   * @param offer its prices
+   * @param tariff in the currency of the offer
+   * @return the cost of its first year, line by line
    * @throws IllegalArgumentException when the offer is of another softener or the tariff in another
    *     currency
    */
@@ -65,32 +69,36 @@ public final class YearlyCost implements Explained {
     return new YearlyCost(design, offer, tariff);
   }
 
-  /** The offer whose service is priced. */
+  /** {@return the offer whose service is priced} */
   public Offer offer() {
     return offer;
   }
 
-  /** The prices reckoned with. */
+  /** {@return the prices reckoned with} */
   public Tariff tariff() {
     return tariff;
   }
 
-  /** The cost of one kind. */
+  /**
+   * {@return the cost of one kind}
+   *
+   * @param kind of the lines of a year
+   */
   public Money of(CostKind kind) {
     return lines.get(kind);
   }
 
-  /** All lines in their order. */
+  /** {@return all lines in their order} */
   public Map<CostKind, Money> lines() {
     return Collections.unmodifiableMap(lines);
   }
 
-  /** Salt, water and sewer alone: what a regeneration costs, over the year. */
+  /** {@return the cost of salt, water and sewer alone: what a regeneration costs, over the year} */
   public Money saltAndWater() {
     return Money.total(of(CostKind.SALT), of(CostKind.WATER), of(CostKind.SEWER));
   }
 
-  /** The sum of the lines. */
+  /** {@return the sum of the lines} */
   public Money total() {
     return Money.total(lines.values());
   }

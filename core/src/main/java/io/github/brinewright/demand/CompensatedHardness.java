@@ -21,7 +21,12 @@ import java.util.List;
 public final class CompensatedHardness implements Explained {
   private final Worked<Hardness> worked;
 
-  /** Compensates the hardness of an analysis. */
+  /**
+   * Compensates the hardness of an analysis.
+   *
+   * @param water what was found in the water
+   * @param allowances hardness for each mg/L of iron and manganese
+   */
   public CompensatedHardness(WaterAnalysis water, FoulingAllowances allowances) {
     worked =
         Worked.of(
@@ -38,7 +43,7 @@ public final class CompensatedHardness implements Explained {
                     .plus(forManganese.forConcentration(manganese)));
   }
 
-  /** The hardness to size on. */
+  /** {@return the hardness to size on} */
   public Hardness value() {
     return worked.value();
   }

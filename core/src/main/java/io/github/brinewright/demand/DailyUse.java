@@ -48,6 +48,7 @@ public final class DailyUse implements Explained {
   /**
    * The use of a household.
    *
+   * @param household who lives in the home, and what is known of their use
    * @param variation how the use of its days strays about the mean
    * @param chosenShare of days that the design use shall cover, 0.5 to 0.999; empty for the usual
    *     rule
@@ -193,59 +194,60 @@ public final class DailyUse implements Explained {
         (times, mean) -> mean.times(times));
   }
 
-  /** The use to size on. */
+  /** {@return the use to size on} */
   public Volume design() {
     return design.value();
   }
 
-  /** Mean use of a day on which the household is at home, without guests. */
+  /** {@return the mean use of a day on which the household is at home, without guests} */
   public Volume expected() {
     return expected.value();
   }
 
-  /** Mean use of all days of the year, with guests and days away. */
+  /** {@return the mean use of all days of the year, with guests and days away} */
   public Volume meanOfYear() {
     return yearMean.value();
   }
 
-  /** What the design use was taken from. */
+  /** {@return what the design use was taken from} */
   public UseBasis designBasis() {
     return designBasis;
   }
 
-  /** What the expected use was taken from. */
+  /** {@return what the expected use was taken from} */
   public UseBasis expectedBasis() {
     return expectedBasis;
   }
 
   /**
-   * Share of the days at home whose use stays within the design use, in a home of just the expected
-   * use; 0 to 1, dimensionless. Days away never raise it.
+   * {@return the share of the days at home whose use stays within the design use, in a home of just
+   * the expected use; 0 to 1, dimensionless} Days away never raise it.
    */
   public double coverage() {
     return coverage.value();
   }
 
-  /** The days of the year, away and with guests. */
+  /** {@return the days of the year, away and with guests} */
   public YearDays days() {
     return days;
   }
 
-  /** What the days at home may use, and how well their mean is known. */
+  /** {@return what the days at home may use, and how well their mean is known} */
   public LikelyUse likely() {
     return likely;
   }
 
   /**
-   * Mean use of homes of this size, beside which a bill may be held; empty for more than 8 people.
+   * {@return the mean use of homes of this size, beside which a bill may be held; empty for more
+   * than 8 people}
    */
   public Optional<Volume> usualForSize() {
     return lodging() ? Optional.empty() : Optional.of(typical(household.people()));
   }
 
   /**
-   * By how many standard deviations of homes of this size the expected use is above their mean; 0
-   * for more than 8 people. Dimensionless.
+   * {@return by how many standard deviations of homes of this size the expected use is above their
+   * mean; 0 for more than 8 people} Dimensionless.
    */
   public double deviationsAboveUsual() {
     return usualForSize()

@@ -47,6 +47,9 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
       new DailyVariation(0, 0, List.of(1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0));
 
   /**
+   * @param coefficient of variation
+   * @param nextDay correlation from one day to the next
+   * @param weekdays factors of Monday to Sunday, each 0.1 to 5
    * @throws IllegalArgumentException outside the ranges above
    */
   public DailyVariation {
@@ -58,21 +61,21 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * Shape of the gamma distribution: 1 ÷ coefficient²; dimensionless, and infinite where the
-   * coefficient is 0. Example: 0.461 → 4.705. Source: gamma distribution.
+   * {@return the shape of the gamma distribution: 1 ÷ coefficient²; dimensionless, and infinite
+   * where the coefficient is 0} Example: 0.461 → 4.705. Source: gamma distribution.
    */
   public double shape() {
     return 1 / (coefficient * coefficient);
   }
 
-  /** Whether all days are taken as the same: a coefficient of variation below 0.001. */
+  /** {@return whether all days are taken as the same: a coefficient of variation below 0.001} */
   public boolean steady() {
     return coefficient < LEAST_VARIED;
   }
 
   /**
-   * The use that a share of days does not exceed, as a multiple of the mean. Example: 0.95 at 0.457
-   * → 1.851. Source: gamma quantile.
+   * {@return the use that a share of days does not exceed, as a multiple of the mean} Example: 0.95
+   * at 0.457 → 1.851. Source: gamma quantile.
    *
    * @param share 0 to 0.999999; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -85,8 +88,8 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * The share of days above a multiple of the mean. Example: 1.5 at 0.461 → 0.137. Source: gamma
-   * distribution.
+   * {@return the share of days above a multiple of the mean} Example: 1.5 at 0.461 → 0.137. Source:
+   * gamma distribution.
    *
    * @param multiple zero or more, finite; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -99,10 +102,10 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * The chance that the use past a random moment of a day, up to the night, exceeds a multiple of
-   * the mean: Q(k+1, k m) − m Q(k, k m) with the shape k. A meter reaches its set volume at such a
-   * moment. Example: 1.48 at 0.461 → 0.05. Source: renewal theory, the stationary excess (Cox,
-   * 1962).
+   * {@return the chance that the use past a random moment of a day, up to the night, exceeds a
+   * multiple of the mean: Q(k+1, k m) − m Q(k, k m) with the shape k} A meter reaches its set
+   * volume at such a moment. Example: 1.48 at 0.461 → 0.05. Source: renewal theory, the stationary
+   * excess (Cox, 1962).
    *
    * @param multiple zero or more, finite; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -122,8 +125,8 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * The chance that some days together use more than a multiple of the mean day: a gamma
-   * distribution whose variation takes the correlation of the days in. Example: 5 days, 6 → 0.185.
+   * {@return the chance that some days together use more than a multiple of the mean day: a gamma
+   * distribution whose variation takes the correlation of the days in} Example: 5 days, 6 → 0.185.
    * Source: DAIAD open meter data, whose totals of 2 to 7 days vary so.
    *
    * @param days 1 to 365
@@ -146,16 +149,17 @@ public record DailyVariation(double coefficient, double nextDay, List<Double> we
   }
 
   /**
-   * Mean use past a random moment of a day, up to the night, as a multiple of the daily mean: (1 +
-   * coefficient²) ÷ 2; dimensionless. Example: 0.461 → 0.606. Source: renewal theory (Cox, 1962).
+   * {@return the mean use past a random moment of a day, up to the night, as a multiple of the
+   * daily mean: (1 + coefficient²) ÷ 2; dimensionless} Example: 0.461 → 0.606. Source: renewal
+   * theory (Cox, 1962).
    */
   public double meanExcess() {
     return (1 + coefficient * coefficient) / 2;
   }
 
   /**
-   * The reserve, as a multiple of the mean daily use, that is not enough in a chosen share of
-   * regenerations. Example: 0.05 at 0.461 → 1.480. Source: renewal theory (Cox, 1962).
+   * {@return the reserve, as a multiple of the mean daily use, that is not enough in a chosen share
+   * of regenerations} Example: 0.05 at 0.461 → 1.480. Source: renewal theory (Cox, 1962).
    *
    * @param risk 0.0001 to 0.5; dimensionless
    * @throws IllegalArgumentException outside that range

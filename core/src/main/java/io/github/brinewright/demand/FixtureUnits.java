@@ -46,8 +46,8 @@ public final class FixtureUnits {
   private FixtureUnits() {}
 
   /**
-   * The flow for a number of fixture units. Example: 10 → 14.6 gpm. Source: International Plumbing
-   * Code, appendix E, table E103.3(3), systems predominantly with flush tanks.
+   * {@return the flow for a number of fixture units} Example: 10 → 14.6 gpm. Source: International
+   * Plumbing Code, appendix E, table E103.3(3), systems predominantly with flush tanks.
    *
    * @param units 1 to 200; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -75,8 +75,10 @@ public final class FixtureUnits {
   }
 
   /**
-   * The fixture units of a list of fixtures; dimensionless. Example: 2 showers and a lavatory →
-   * 3.5. Source: {@link Fixture}.
+   * {@return the fixture units of a list of fixtures; dimensionless} Example: 2 showers and a
+   * lavatory → 3.5. Source: {@link Fixture}.
+   *
+   * @param fixtures kinds with their numbers
    */
   public static double of(Map<Fixture, Integer> fixtures) {
     return fixtures.entrySet().stream()

@@ -39,7 +39,11 @@ public final class HomeLoad implements Explained {
   private final Worked<HardnessAmount> dailyLoad;
   private final PeakFlow peak;
 
-  /** Works out the load of a home whose days vary as usual. */
+  /**
+   * Works out the load of a home whose days vary as usual.
+   *
+   * @param site people, water and supply of the home
+   */
   public HomeLoad(Site site) {
     this(site, DailyVariation.USUAL);
   }
@@ -47,6 +51,7 @@ public final class HomeLoad implements Explained {
   /**
    * Works out the load of a home.
    *
+   * @param site people, water and supply of the home
    * @param variation how the use of a household's days strays about the mean; with more than 8
    *     people their coming and going is added
    */
@@ -72,9 +77,10 @@ public final class HomeLoad implements Explained {
   }
 
   /**
-   * The load of a home that is sized on the day which a share of its days stay below, instead of
-   * the usual rule.
+   * {@return the load of a home that is sized on the day which a share of its days stay below,
+   * instead of the usual rule}
    *
+   * @param site people, water and supply of the home
    * @param share 0.5 to 0.999; dimensionless
    * @throws IllegalArgumentException outside that range
    */
@@ -101,35 +107,35 @@ public final class HomeLoad implements Explained {
     return raw.minus(target).ratioTo(raw);
   }
 
-  /** The home. */
+  /** {@return the home} */
   public Site site() {
     return site;
   }
 
-  /** How the use of its days strays about the mean. */
+  /** {@return how the use of its days strays about the mean} */
   public DailyVariation variation() {
     return variation;
   }
 
-  /** Compensated hardness. */
+  /** {@return the compensated hardness} */
   public Hardness compensatedHardness() {
     return hardness.value();
   }
 
-  /** Design and expected use, with their bases. */
+  /** {@return the design and the expected use, with their bases} */
   public DailyUse use() {
     return use;
   }
 
   /**
-   * Share of the water that passes the bed when the rest is blended back to the target; above 0 to
-   * 1, dimensionless.
+   * {@return the share of the water that passes the bed when the rest is blended back to the
+   * target; above 0 to 1, dimensionless}
    */
   public double blend() {
     return blend(water().hardness(), site.target());
   }
 
-  /** Share of the daily use that passes the bed; above 0 to 1, dimensionless. */
+  /** {@return the share of the daily use that passes the bed; above 0 to 1, dimensionless} */
   public double softenedShare() {
     return site.household().softened().share() * blend();
   }
@@ -138,24 +144,24 @@ public final class HomeLoad implements Explained {
     return softenedShare() < 1;
   }
 
-  /** Water through the bed on the design day. */
+  /** {@return the water through the bed on the design day} */
   public Volume softenedDesign() {
     return softenedDesign.value();
   }
 
-  /** Water through the bed on an average day at home, without guests. */
+  /** {@return the water through the bed on an average day at home, without guests} */
   public Volume softenedExpected() {
     return softenedExpected.value();
   }
 
-  /** Hardness that the household gets rid of. */
+  /** {@return the hardness that the household gets rid of} */
   public Hardness removed() {
     return water().hardness().minus(site.target());
   }
 
   /**
-   * Hardness that the cold water at the kitchen tap gets rid of; none where hot water alone is
-   * softened.
+   * {@return the hardness that the cold water at the kitchen tap gets rid of; none where hot water
+   * alone is softened}
    */
   public Hardness removedFromColdWater() {
     return hotWaterOnly() ? Hardness.ofGrainsPerGallon(0) : removed();
@@ -165,42 +171,42 @@ public final class HomeLoad implements Explained {
     return site.household().softened() == SoftenedShare.HOT_WATER;
   }
 
-  /** Load of the design day. */
+  /** {@return the load of the design day} */
   public HardnessAmount dailyLoad() {
     return dailyLoad.value();
   }
 
-  /** Load of an average day. */
+  /** {@return the load of an average day} */
   public HardnessAmount expectedLoad() {
     return compensatedHardness().in(softenedExpected());
   }
 
-  /** Use of a year of the whole home, with guests and days away. */
+  /** {@return the use of a year of the whole home, with guests and days away} */
   public Volume yearlyUse() {
     return use.meanOfYear().times(CalendarYear.DAYS);
   }
 
-  /** Water through the bed in a year, with guests and days away. */
+  /** {@return the water through the bed in a year, with guests and days away} */
   public Volume softenedYear() {
     return yearlyUse().times(softenedShare());
   }
 
-  /** Peak flow of the home. */
+  /** {@return the peak flow of the home} */
   public FlowRate peakFlow() {
     return peak.value();
   }
 
-  /** The part of the peak flow that passes the bed. */
+  /** {@return the part of the peak flow that passes the bed} */
   public FlowRate peakThroughBed() {
     return peak.throughBed();
   }
 
-  /** How the peak flow was found. */
+  /** {@return how the peak flow was found} */
   public PeakFlow peak() {
     return peak;
   }
 
-  /** Temperature measured, or else the usual one; 33 to 120 °F. */
+  /** {@return the temperature measured, or else the usual one; 33 to 120 °F} */
   public Temperature temperature() {
     return water().temperature().orElse(USUAL_TEMPERATURE);
   }

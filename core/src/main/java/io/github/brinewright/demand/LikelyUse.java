@@ -47,8 +47,8 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
   }
 
   /**
-   * The share of the days at home whose use stays within a multiple of the mean, in a home of just
-   * that mean. Example: 1.59 → 0.89. Source: gamma distribution.
+   * {@return the share of the days at home whose use stays within a multiple of the mean, in a home
+   * of just that mean} Example: 1.59 → 0.89. Source: gamma distribution.
    *
    * @param multiple zero or more, finite; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -61,10 +61,10 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
   }
 
   /**
-   * How many times the stated mean a bed must hold for each of some days, so that their use stays
-   * within it in a share of cases, over all homes; rounded to hundredths, as it is printed.
-   * Example: 1 day and 0.9 → 1.63 with a bill and 1.85 without. Source: gamma sum of the days,
-   * lognormal spread of the homes; own computation.
+   * {@return how many times the stated mean a bed must hold for each of some days, so that their
+   * use stays within it in a share of cases, over all homes; rounded to hundredths, as it is
+   * printed} Example: 1 day and 0.9 → 1.63 with a bill and 1.85 without. Source: gamma sum of the
+   * days, lognormal spread of the homes; own computation.
    *
    * @param together days, 1 to 99
    * @param share 0.5 to 0.999; dimensionless
@@ -97,7 +97,7 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
   }
 
   /**
-   * The {@linkplain #factor factors} of 1, 2, 3 … days.
+   * {@return the {@linkplain #factor factors} of 1, 2, 3 … days}
    *
    * @param most days, 1 to 99
    * @param share 0.5 to 0.999; dimensionless
@@ -110,10 +110,10 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
   }
 
   /**
-   * The reserve, in stated mean days, that is not enough in a chosen share of all these homes'
-   * regenerations; a day of much use counts the more, since it brings more regenerations. Example:
-   * 0.05 → 1.51 with a bill, 2.06 without. Source: renewal theory, the stationary excess (Cox,
-   * 1962); own computation.
+   * {@return the reserve, in stated mean days, that is not enough in a chosen share of all these
+   * homes' regenerations; a day of much use counts the more, since it brings more regenerations}
+   * Example: 0.05 → 1.51 with a bill, 2.06 without. Source: renewal theory, the stationary excess
+   * (Cox, 1962); own computation.
    *
    * @param risk 0.0001 to 0.5; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -136,8 +136,8 @@ public record LikelyUse(DailyVariation variation, UncertainMean uncertain, YearD
   }
 
   /**
-   * The multiple of the stated mean that a share of such homes stays below. Example: 0.75 → 1.22
-   * without a bill, 1.06 with one. Source: lognormal spread of the homes.
+   * {@return the multiple of the stated mean that a share of such homes stays below} Example: 0.75
+   * → 1.22 without a bill, 1.06 with one. Source: lognormal spread of the homes.
    *
    * @param share 0.00001 to 0.99999; dimensionless
    * @throws IllegalArgumentException outside that range

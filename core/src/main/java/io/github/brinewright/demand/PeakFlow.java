@@ -69,7 +69,11 @@ public final class PeakFlow implements Explained {
             (flow, share) -> flow.times(share));
   }
 
-  /** The peak flow of a household whose water is not blended. */
+  /**
+   * The peak flow of a household whose water is not blended.
+   *
+   * @param household who lives in the home, and what is known of their use
+   */
   public PeakFlow(Household household) {
     this(household, 1);
   }
@@ -108,44 +112,44 @@ public final class PeakFlow implements Explained {
     return Objects.requireNonNull(known.get(method));
   }
 
-  /** How {@link #value()} was found. */
+  /** {@return how {@link #value()} was found} */
   public PeakMethod method() {
     return method;
   }
 
-  /** Whether it rests on a list of fixtures. */
+  /** {@return whether it rests on a list of fixtures} */
   public boolean byFixtures() {
     return method == PeakMethod.FIXTURE_UNITS;
   }
 
-  /** Fixture units of the list; dimensionless. */
+  /** {@return the fixture units of the list; dimensionless} */
   public double fixtureUnits() {
     return FixtureUnits.of(fixtures);
   }
 
-  /** Whether the fixture units lie within the code's table; true without a list. */
+  /** {@return whether the fixture units lie within the code's table; true without a list} */
   public boolean withinTable() {
     return !byFixtures() || FixtureUnits.UNITS.holds(fixtureUnits());
   }
 
-  /** The peak flow of the home. */
+  /** {@return the peak flow of the home} */
   public FlowRate value() {
     return worked().value();
   }
 
-  /** The part of it that passes the bed. */
+  /** {@return the part of it that passes the bed} */
   public FlowRate throughBed() {
     return throughBed.value();
   }
 
-  /** What each method that can be used says, the most trusted first. */
+  /** {@return what each method that can be used says, the most trusted first} */
   public Map<PeakMethod, FlowRate> byMethod() {
     Map<PeakMethod, FlowRate> flows = new EnumMap<>(PeakMethod.class);
     known.forEach((each, worked) -> flows.put(each, worked.value()));
     return Collections.unmodifiableMap(flows);
   }
 
-  /** The least and the most that the methods say; empty where only one can be used. */
+  /** {@return the least and the most that the methods say; empty where only one can be used} */
   public Optional<Range<FlowRate>> range() {
     List<FlowRate> flows = byMethod().values().stream().sorted().toList();
     return flows.size() < 2

@@ -33,6 +33,8 @@ public record UncertainMean(double coefficient) {
    */
   public record Draw(double multiple, double weight) {
     /**
+     * @param multiple of the stated mean
+     * @param weight of the home, 0 to 1
      * @throws IllegalArgumentException when the multiple is not a number or the weight not 0 to 1
      */
     public Draw {
@@ -42,6 +44,7 @@ public record UncertainMean(double coefficient) {
   }
 
   /**
+   * @param coefficient of variation of that multiple
    * @throws IllegalArgumentException outside the range above
    */
   public UncertainMean {
@@ -58,8 +61,8 @@ public record UncertainMean(double coefficient) {
   }
 
   /**
-   * Homes that stand for all: nodes of the normal variable half a deviation apart, out to 4.5; the
-   * trapezoid rule, whose weights add up to 1 within 1e-5.
+   * {@return the homes that stand for all: nodes of the normal variable half a deviation apart, out
+   * to 4.5; the trapezoid rule, whose weights add up to 1 within 1e-5}
    */
   public List<Draw> draws() {
     return coefficient == 0
@@ -71,7 +74,11 @@ public record UncertainMean(double coefficient) {
     return new Draw(multiple(z), STEP * Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI));
   }
 
-  /** Mean over all homes of a figure that depends on the multiple. */
+  /**
+   * {@return the mean over all homes of a figure that depends on the multiple}
+   *
+   * @param figure gives the figure for a multiple of the stated mean
+   */
   public double mean(DoubleUnaryOperator figure) {
     return draws().stream()
         .mapToDouble(draw -> draw.weight() * figure.applyAsDouble(draw.multiple()))
@@ -79,7 +86,7 @@ public record UncertainMean(double coefficient) {
   }
 
   /**
-   * The multiple that a share of homes stays below. Example: 0.75 at 0.457 → 1.22.
+   * {@return the multiple that a share of homes stays below} Example: 0.75 at 0.457 → 1.22.
    *
    * @param share 0.00001 to 0.99999
    * @throws IllegalArgumentException outside this range

@@ -19,6 +19,8 @@ public record UseTotal(double mean, double variance) {
   private static final double LARGEST = 1e12;
 
   /**
+   * @param mean zero to 1e12
+   * @param variance zero to 1e24
    * @throws IllegalArgumentException outside the ranges above
    */
   public UseTotal {
@@ -26,7 +28,12 @@ public record UseTotal(double mean, double variance) {
     Require.between("variance of the use", variance, 0, LARGEST * LARGEST);
   }
 
-  /** A day of this mean whose coefficient of variation is given; dimensionless. */
+  /**
+   * {@return a day of this mean whose coefficient of variation is given}
+   *
+   * @param mean mean use; zero to 1e12, in any unit of volume
+   * @param coefficient standard deviation for one of the mean; zero or more, dimensionless
+   */
   public static UseTotal of(double mean, double coefficient) {
     return new UseTotal(mean, mean * mean * coefficient * coefficient);
   }
@@ -44,9 +51,11 @@ public record UseTotal(double mean, double variance) {
   }
 
   /**
-   * The chance that the total exceeds a use: Q(k, x/θ) with the shape k = mean² ÷ variance and the
-   * scale θ = variance ÷ mean. Example: mean 1, variance 0.2125, more than 1.5 → 0.137. Source:
-   * gamma distribution.
+   * {@return the chance that the total exceeds a use: Q(k, x/θ) with the shape k = mean² ÷ variance
+   * and the scale θ = variance ÷ mean} Example: mean 1, variance 0.2125, more than 1.5 → 0.137.
+   * Source: gamma distribution.
+   *
+   * @param use in the unit of the mean; finite
    */
   public double beyond(double use) {
     if (use <= 0) {
@@ -56,9 +65,11 @@ public record UseTotal(double mean, double variance) {
   }
 
   /**
-   * Mean of what the total exceeds a use by, counted as zero where it does not: mean Q(k+1, x/θ) −
-   * x Q(k, x/θ). Example: mean 1, variance 0.2125, beyond 1.5 → 0.047. Source: gamma distribution,
-   * partial expectation.
+   * {@return the mean of what the total exceeds a use by, counted as zero where it does not: mean
+   * Q(k+1, x/θ) − x Q(k, x/θ)} Example: mean 1, variance 0.2125, beyond 1.5 → 0.047. Source: gamma
+   * distribution, partial expectation.
+   *
+   * @param use in the unit of the mean; finite
    */
   public double excess(double use) {
     if (use <= 0) {
@@ -71,12 +82,20 @@ public record UseTotal(double mean, double variance) {
     return Math.max(0, (mean - use) * q(shape(), y) + mean * step(shape(), y));
   }
 
-  /** Density at a use; per unit of volume. */
+  /**
+   * {@return the density at a use; per unit of volume}
+   *
+   * @param use in the unit of the mean; finite
+   */
   public double density(double use) {
     return use <= 0 || constant() ? 0 : step(shape(), scaled(use)) * shape() / use;
   }
 
-  /** The use that a share of such totals does not exceed. */
+  /**
+   * {@return the use that a share of such totals does not exceed}
+   *
+   * @param share of the totals; 0 to 1, dimensionless
+   */
   public double quantile(double share) {
     return constant()
         ? mean

@@ -25,6 +25,9 @@ public record YearDays(int away, int guests, double guestFactor) {
   public static final YearDays ALWAYS_AT_HOME = new YearDays(0, 0, 1);
 
   /**
+   * @param away days on which nobody is at home
+   * @param guests days of the stretch with guests
+   * @param guestFactor use on these days for one of an ordinary day
    * @throws IllegalArgumentException outside the ranges above
    */
   public YearDays {
@@ -33,7 +36,7 @@ public record YearDays(int away, int guests, double guestFactor) {
     GUEST_FACTOR.require("guest factor", guestFactor);
   }
 
-  /** Days on which both stretches fall, in the mean over their places. */
+  /** {@return the days on which both stretches fall, in the mean over their places} */
   public double both() {
     double both = 0;
     if (away > 0 && guests > 0) {
@@ -51,22 +54,22 @@ public record YearDays(int away, int guests, double guestFactor) {
     return (double) covering / places;
   }
 
-  /** Days with guests on which somebody is at home, in the mean. */
+  /** {@return the days with guests on which somebody is at home, in the mean} */
   public double guestsAtHome() {
     return guests - both();
   }
 
-  /** Days neither away nor with guests, in the mean. */
+  /** {@return the days neither away nor with guests, in the mean} */
   public double ordinary() {
     return CalendarYear.DAYS - away - guestsAtHome();
   }
 
-  /** Share of the days at home that are with guests; 0 to 1, dimensionless. */
+  /** {@return the share of the days at home that are with guests; 0 to 1, dimensionless} */
   public double guestShare() {
     return guestsAtHome() / (CalendarYear.DAYS - away);
   }
 
-  /** Whether every day of the year is an ordinary one. */
+  /** {@return whether every day of the year is an ordinary one} */
   public boolean allOrdinary() {
     return away == 0 && (guests == 0 || guestFactor == 1);
   }

@@ -36,7 +36,7 @@ public enum Caution {
   WELL_TESTS;
 
   /**
-   * The cautions that apply.
+   * {@return the cautions that apply}
    *
    * @param home the home
    * @param verdict on the home

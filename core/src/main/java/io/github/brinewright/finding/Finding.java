@@ -17,27 +17,37 @@ import java.util.List;
  * @param figures the values its words speak of, in their order
  */
 public record Finding(Rule<?> rule, Severity severity, List<Figure> figures) {
-  /** Keeps its own copy of {@code figures}. */
+  /**
+   * Keeps its own copy of {@code figures}.
+   *
+   * @param rule that applies
+   * @param severity what it means by the rules in force
+   * @param figures the values its words speak of, in their order
+   */
   public Finding {
     figures = List.copyOf(figures);
   }
 
-  /** Whether it is what a rule found. */
+  /**
+   * {@return whether it is what a rule found}
+   *
+   * @param other the rule asked for
+   */
   public boolean isOf(Rule<?> other) {
     return rule.equals(other);
   }
 
-  /** Stable code of its rule. */
+  /** {@return the stable code of its rule} */
   public String code() {
     return rule.code();
   }
 
-  /** Who says so. */
+  /** {@return who says so} */
   public Source source() {
     return rule.source();
   }
 
-  /** Whether this forbids the candidate. */
+  /** {@return whether this forbids the candidate} */
   public boolean stops() {
     return severity == Severity.STOP;
   }

@@ -26,12 +26,20 @@ public final class Limits {
     this.values = values;
   }
 
-  /** The usual limits, to be changed. */
+  /**
+   * The usual limits, to be changed.
+   *
+   * @return a builder that begins with them
+   */
   public static Builder builder() {
     return new Builder();
   }
 
-  /** These limits, to be changed. */
+  /**
+   * These limits, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     Builder builder = new Builder();
     builder.designUse = values.designUse;
@@ -42,33 +50,33 @@ public final class Limits {
         .leastFreeboard(values.leastFreeboard);
   }
 
-  /** Pressure that must be left at peak flow for the candidate to be sold. */
+  /** {@return the pressure that must be left at peak flow for the candidate to be sold} */
   public Pressure leastPressure() {
     return values.leastPressure;
   }
 
   /**
-   * Share of regenerations in which a delayed control may run out, 0.0001 to 0.5; 0 to hold back
-   * one design day. Dimensionless.
+   * {@return the share of regenerations in which a delayed control may run out, 0.0001 to 0.5; 0 to
+   * hold back one design day} Dimensionless.
    */
   public double reserveRisk() {
     return values.reserveRisk;
   }
 
   /**
-   * Share of days whose use the design use covers, for all homes; 0.5 to 0.999, dimensionless.
-   * Empty for the usual allowance or bill.
+   * {@return the share of days whose use the design use covers, for all homes; 0.5 to 0.999,
+   * dimensionless} Empty for the usual allowance or bill.
    */
   public OptionalDouble designUse() {
     return values.designUse == null ? OptionalDouble.empty() : OptionalDouble.of(values.designUse);
   }
 
-  /** Depth of the bed below which it is worth a word. */
+  /** {@return the depth of the bed below which it is worth a word} */
   public Length leastBedDepth() {
     return values.leastBedDepth;
   }
 
-  /** Room above the bed as a share of its depth, below which it is worth a word. */
+  /** {@return the room above the bed as a share of its depth, below which it is worth a word} */
   public double leastFreeboard() {
     return values.leastFreeboard;
   }
@@ -109,6 +117,7 @@ public final class Limits {
      * Pressure left at peak flow below which nothing is sold; 15 psi unless set.
      *
      * @param pressure 1 to 80 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastPressure(Pressure pressure) {
@@ -122,6 +131,7 @@ public final class Limits {
      * held back instead.
      *
      * @param share 0.0001 to 0.5; 0 to hold back one design day
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder reserveRisk(double share) {
@@ -134,6 +144,7 @@ public final class Limits {
      * unless set.
      *
      * @param share 0.5 to 0.999; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder designUse(double share) {
@@ -145,6 +156,7 @@ public final class Limits {
      * Depth of the bed below which it is worth a word; 24 in unless set.
      *
      * @param depth 6 to 60 in
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastBedDepth(Length depth) {
@@ -157,6 +169,7 @@ public final class Limits {
      * Room above the bed as a share of its depth, below which it is worth a word; 0.5 unless set.
      *
      * @param share 0 to 1
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastFreeboard(double share) {
@@ -164,7 +177,7 @@ public final class Limits {
       return this;
     }
 
-    /** The finished limits; later calls of this builder do not change them. */
+    /** {@return the finished limits; later calls of this builder do not change them} */
     public Limits build() {
       return new Limits(
           new Values(leastPressure, reserveRisk, designUse, leastBedDepth, leastFreeboard));

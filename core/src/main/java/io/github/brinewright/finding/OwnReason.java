@@ -40,6 +40,8 @@ public final class OwnReason implements ReasonRule {
    * A reason that applies when a rule does.
    *
    * @param kind what it asks for
+   * @param rule on homes, which the reason follows
+   * @return the reason, as yet without words of its own on what would change it
    * @throws IllegalArgumentException when the kind is {@link VerdictKind#READY}, which has no
    *     reasons
    */
@@ -57,6 +59,7 @@ public final class OwnReason implements ReasonRule {
    *
    * @param language as in {@code Locale.FRENCH}, or with a country
    * @param text {0} stands for the first figure
+   * @return a new reason; this one is left as it is
    * @throws IllegalArgumentException when the text is blank
    */
   public OwnReason change(Locale language, String text) {

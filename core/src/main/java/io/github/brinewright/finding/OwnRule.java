@@ -49,8 +49,10 @@ public final class OwnRule<S> implements Rule<S> {
   /**
    * Begins a rule.
    *
+   * @param <S> what it looks at
    * @param code 1 to 60 lower-case letters, digits and hyphens, beginning with a letter
    * @param condition the figures to speak of, or empty; see {@link Rule#when}
+   * @return a builder of the rule
    * @throws IllegalArgumentException when the code is another one
    */
   public static <S> Builder<S> of(String code, Function<S, Optional<List<Figure>>> condition) {
@@ -110,13 +112,23 @@ public final class OwnRule<S> implements Rule<S> {
       this.condition = condition;
     }
 
-    /** What it means when it applies; a note unless set. */
+    /**
+     * What it means when it applies; a note unless set.
+     *
+     * @param severity what it means, unless a rule book gives it another
+     * @return this builder
+     */
     public Builder<S> severity(Severity severity) {
       this.severity = severity;
       return this;
     }
 
-    /** Who says so; the dealer unless set. */
+    /**
+     * Who says so; the dealer unless set.
+     *
+     * @param source whom documents are to name
+     * @return this builder
+     */
     public Builder<S> source(Source source) {
       this.source = source;
       return this;
@@ -127,6 +139,7 @@ public final class OwnRule<S> implements Rule<S> {
      *
      * @param language as in {@code Locale.FRENCH}, or with a country
      * @param text {0} stands for the first figure
+     * @return this builder
      * @throws IllegalArgumentException when the text is blank
      */
     public Builder<S> words(Locale language, String text) {
@@ -138,7 +151,7 @@ public final class OwnRule<S> implements Rule<S> {
       return this;
     }
 
-    /** The finished rule; later calls of this builder do not change it. */
+    /** {@return the finished rule; later calls of this builder do not change it} */
     public OwnRule<S> build() {
       return new OwnRule<>(this);
     }

@@ -10,21 +10,23 @@ import java.util.Optional;
  * {@link RuleBook}.
  */
 public interface ReasonRule extends Rule<HomeLoad> {
-  /** What it asks for when it applies; not {@link VerdictKind#READY}. */
+  /** {@return what it asks for when it applies; not {@link VerdictKind#READY}} */
   VerdictKind kind();
 
   /**
-   * Whether a treatment ahead of the softener, once it is stated, answers it; true unless
-   * overridden.
+   * {@return whether a treatment ahead of the softener, once it is stated, answers it; true unless
+   * overridden}
    */
   default boolean answeredByTreatment() {
     return true;
   }
 
   /**
-   * What would change it, in its own words in a language, {0} standing for its first figure. Empty,
-   * as it is unless overridden, when the words are texts under the key "finding.", the code and
-   * ".change".
+   * {@return what would change it, in its own words in a language, {0} standing for its first
+   * figure} Empty, as it is unless overridden, when the words are texts under the key "finding.",
+   * the code and ".change".
+   *
+   * @param language language of the words, as in {@code Locale.FRENCH}
    */
   default Optional<String> change(Locale language) {
     return Optional.empty();

@@ -17,29 +17,38 @@ import java.util.Optional;
  */
 public interface Rule<S> {
   /**
-   * Stable code, which files and programs may keep: lower-case letters, digits and hyphens,
-   * beginning with a letter. No two rules of a {@link RuleBook} share one.
+   * {@return a stable code, which files and programs may keep: lower-case letters, digits and
+   * hyphens, beginning with a letter} No two rules of a {@link RuleBook} share one.
    */
   String code();
 
-  /** What it means when it applies, unless a {@link RuleBook} says otherwise. */
+  /** {@return what it means when it applies, unless a {@link RuleBook} says otherwise} */
   Severity severity();
 
-  /** Who says so. */
+  /** {@return who says so} */
   Source source();
 
-  /** The figures to speak of, in the order of its words; empty when the rule does not apply. */
+  /**
+   * {@return the figures to speak of, in the order of its words; empty when the rule does not
+   * apply}
+   *
+   * @param subject a home or a candidate, whichever the rule is on
+   */
   Optional<List<Figure>> lookAt(S subject);
 
   /**
-   * The rule's own words in a language, {0} standing for its first figure. Empty, as it is unless
-   * overridden, when the words are texts under the key "finding." and the code.
+   * {@return the rule's own words in a language, {0} standing for its first figure} Empty, as it is
+   * unless overridden, when the words are texts under the key "finding." and the code.
+   *
+   * @param language language of the words, as in {@code Locale.FRENCH}
    */
   default Optional<String> words(Locale language) {
     return Optional.empty();
   }
 
-  /** Whether every rule book must hold it at its own severity: without it nothing is sized. */
+  /**
+   * {@return whether every rule book must hold it at its own severity: without it nothing is sized}
+   */
   default boolean essential() {
     return false;
   }
@@ -47,13 +56,19 @@ public interface Rule<S> {
   /**
    * The figures when the condition holds.
    *
+   * @param condition whether the rule applies
+   * @param figures to speak of, in the order of the rule's words
    * @return {@code figures}, or empty when {@code condition} is false
    */
   static Optional<List<Figure>> when(boolean condition, Figure... figures) {
     return condition ? Optional.of(List.of(figures)) : Optional.empty();
   }
 
-  /** The code of a constant: its name in lower case with hyphens. */
+  /**
+   * {@return the code of a constant: its name in lower case with hyphens}
+   *
+   * @param constant of an enum that is a rule
+   */
   static String codeOf(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }

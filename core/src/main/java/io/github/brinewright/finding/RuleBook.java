@@ -35,47 +35,72 @@ public final class RuleBook {
     this.entries = entries;
   }
 
-  /** The usual rules, to be changed. */
+  /**
+   * The usual rules, to be changed.
+   *
+   * @return a builder that begins with them
+   */
   public static Builder builder() {
     return new Builder(new Entries(VerdictRule.RULES, HomeRule.RULES, DesignRule.RULES, Map.of()));
   }
 
-  /** These rules, to be changed. */
+  /**
+   * These rules, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
   public Builder toBuilder() {
     return new Builder(entries);
   }
 
-  /** What decides on the verdict on a home. */
+  /** {@return what decides on the verdict on a home} */
   public List<ReasonRule> verdictRules() {
     return entries.verdict();
   }
 
-  /** What is looked for in the water and the home. */
+  /** {@return what is looked for in the water and the home} */
   public List<Rule<HomeLoad>> homeRules() {
     return entries.home();
   }
 
-  /** What is looked for in each candidate. */
+  /** {@return what is looked for in each candidate} */
   public List<Rule<DesignRule.Subject>> designRules() {
     return entries.design();
   }
 
-  /** What a rule means here when it applies. */
+  /**
+   * {@return what a rule means here when it applies}
+   *
+   * @param rule one of this book
+   */
   public Severity severityOf(Rule<?> rule) {
     return entries.severities().getOrDefault(rule, rule.severity());
   }
 
-  /** What is to be said of a home before any softener is named. */
+  /**
+   * {@return what is to be said of a home before any softener is named}
+   *
+   * @param home what the home asks for
+   */
   public Verdict verdict(HomeLoad home) {
     return new Verdict(home, findings(verdictRules(), home));
   }
 
-  /** What applies to a home, the gravest first, otherwise in the order of the rules. */
+  /**
+   * {@return what applies to a home, the gravest first, otherwise in the order of the rules}
+   *
+   * @param home what the home asks for
+   */
   public List<Finding> findings(HomeLoad home) {
     return findings(homeRules(), home);
   }
 
-  /** What applies to a candidate, the gravest first, otherwise in the order of the rules. */
+  /**
+   * {@return what applies to a candidate, the gravest first, otherwise in the order of the rules}
+   *
+   * @param design the candidate as it is set up
+   * @param limits those of the dealer
+   */
   public List<Finding> findings(Design design, Limits limits) {
     return findings(designRules(), new DesignRule.Subject(design, limits));
   }
@@ -142,19 +167,34 @@ public final class RuleBook {
       severities = new HashMap<>(entries.severities());
     }
 
-    /** Adds a reason for a verdict, after those of its kind that there are. */
+    /**
+     * Adds a reason for a verdict, after those of its kind that there are.
+     *
+     * @param rule that asks for one of the verdicts
+     * @return this builder
+     */
     public Builder reason(ReasonRule rule) {
       verdict.add(rule);
       return this;
     }
 
-    /** Adds a rule on the home, after those there are. */
+    /**
+     * Adds a rule on the home, after those there are.
+     *
+     * @param rule on the water or the home
+     * @return this builder
+     */
     public Builder home(Rule<HomeLoad> rule) {
       home.add(rule);
       return this;
     }
 
-    /** Adds a rule on each candidate, after those there are. */
+    /**
+     * Adds a rule on each candidate, after those there are.
+     *
+     * @param rule on a softener as it is set up
+     * @return this builder
+     */
     public Builder design(Rule<DesignRule.Subject> rule) {
       design.add(rule);
       return this;
@@ -163,6 +203,8 @@ public final class RuleBook {
     /**
      * Leaves a rule out.
      *
+     * @param rule of this rule book, and not essential
+     * @return this builder
      * @throws IllegalArgumentException when it is not here, or is {@link Rule#essential()}
      */
     public Builder without(Rule<?> rule) {
@@ -177,6 +219,9 @@ public final class RuleBook {
     /**
      * Gives a rule another severity; what a reason asks for stays as it is.
      *
+     * @param rule of this rule book, and not essential
+     * @param severity what it is to mean when it applies
+     * @return this builder
      * @throws IllegalArgumentException when it is not here, or is {@link Rule#essential()}
      */
     public Builder severity(Rule<?> rule, Severity severity) {
@@ -200,7 +245,7 @@ public final class RuleBook {
     }
 
     /**
-     * The finished rule book; later calls of this builder do not change it.
+     * {@return the finished rule book; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when a code is malformed or two rules share one
      */

@@ -32,7 +32,11 @@ public final class Verdict {
     treated = home.site().treated().isPresent();
   }
 
-  /** The verdict by the usual rules; {@link RuleBook#verdict} has those of a dealer. */
+  /**
+   * {@return the verdict by the usual rules; {@link RuleBook#verdict} has those of a dealer}
+   *
+   * @param home what the home asks for
+   */
   public static Verdict of(HomeLoad home) {
     return RuleBook.USUAL.verdict(home);
   }
@@ -45,40 +49,48 @@ public final class Verdict {
     return ruleOf(reason).kind();
   }
 
-  /** What is to be done: what the gravest reason asks for. */
+  /** {@return what is to be done: what the gravest reason asks for} */
   public VerdictKind kind() {
     return reasons.stream().findFirst().map(Verdict::kindOf).orElse(VerdictKind.READY);
   }
 
-  /** All reasons, the gravest first; none when a softener can be chosen. */
+  /** {@return all reasons, the gravest first; none when a softener can be chosen} */
   public List<Finding> reasons() {
     return reasons;
   }
 
-  /** What a rule found; empty when it does not apply. */
+  /**
+   * {@return what a rule found; empty when it does not apply}
+   *
+   * @param rule the rule asked for
+   */
   public Optional<Finding> reason(ReasonRule rule) {
     return reasons.stream().filter(reason -> reason.isOf(rule)).findFirst();
   }
 
-  /** Whether everything rests on a treatment ahead of the softener that is stated. */
+  /** {@return whether everything rests on a treatment ahead of the softener that is stated} */
   public boolean isConditional() {
     return treated;
   }
 
-  /** Whether a missing test may still change the figures. */
+  /** {@return whether a missing test may still change the figures} */
   public boolean isProvisional() {
     return asksFor(VerdictKind.TEST_FIRST);
   }
 
   /**
-   * Whether a softener may be recommended: not for water that is soft enough, nor for one that is
-   * to be treated first where the water after treatment is not stated, or is not fit either.
+   * {@return whether a softener may be recommended: not for water that is soft enough, nor for one
+   * that is to be treated first where the water after treatment is not stated, or is not fit
+   * either}
    */
   public boolean permitsRecommendation() {
     return !asksFor(VerdictKind.SOFT_ENOUGH) && reasons.stream().allMatch(this::mayWait);
   }
 
-  /** Whether an acceptance may be signed: a softener may be recommended, and no test is missing. */
+  /**
+   * {@return whether an acceptance may be signed: a softener may be recommended, and no test is
+   * missing}
+   */
   public boolean permitsSignature() {
     return permitsRecommendation() && !isProvisional();
   }

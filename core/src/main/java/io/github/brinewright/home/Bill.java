@@ -18,6 +18,8 @@ public record Bill(Volume billed, int days) {
   public static final Bounds<Integer> DAYS = Bounds.of(7, 190);
 
   /**
+   * @param billed the volume billed
+   * @param days the days it covers
    * @throws IllegalArgumentException outside the ranges above
    */
   public Bill {
@@ -30,7 +32,7 @@ public record Bill(Volume billed, int days) {
     return new Bill(BILLED.nearest(billed.times(factor)), days);
   }
 
-  /** Mean use of a day. */
+  /** {@return the mean use of a day} */
   public Volume daily() {
     return billed.dividedBy(days);
   }

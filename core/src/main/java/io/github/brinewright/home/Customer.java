@@ -11,6 +11,9 @@ import io.github.brinewright.quantity.Require;
  */
 public record Customer(String name, String street, String town) {
   /**
+   * @param name of the customer, as it is to be printed
+   * @param street and number
+   * @param town with state and post code
    * @throws IllegalArgumentException when the name is blank
    */
   public Customer {
@@ -18,7 +21,7 @@ public record Customer(String name, String street, String town) {
   }
 
   /**
-   * A home of which only a name is known.
+   * {@return a home of which only a name is known}
    *
    * @param name not blank
    * @throws IllegalArgumentException when blank

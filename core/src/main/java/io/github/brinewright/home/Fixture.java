@@ -52,7 +52,7 @@ public enum Fixture {
     this.units = units;
   }
 
-  /** Water supply fixture units of one; dimensionless. */
+  /** {@return the water supply fixture units of one; dimensionless} */
   public double units() {
     return units;
   }

@@ -24,6 +24,8 @@ public record FoulingAllowances(FoulingAllowance iron, FoulingAllowance manganes
           FoulingAllowance.ofGrainsPerGallonPerMilligramPerLitre(6));
 
   /**
+   * @param iron usually 4 gpg per mg/L
+   * @param manganese usually 6 gpg per mg/L
    * @throws IllegalArgumentException outside the ranges above
    */
   public FoulingAllowances {

@@ -24,7 +24,7 @@ public enum HardnessClass {
     this.upToMilligramsPerLitre = upToMilligramsPerLitre;
   }
 
-  /** Where each class but the last ends, from the softest. */
+  /** {@return where each class but the last ends, from the softest} */
   public static List<Hardness> limits() {
     return Arrays.stream(values())
         .filter(each -> each != VERY_HARD)
@@ -32,7 +32,11 @@ public enum HardnessClass {
         .toList();
   }
 
-  /** The class of the given hardness; a limit belongs to the softer class. */
+  /**
+   * {@return the class of the given hardness; a limit belongs to the softer class}
+   *
+   * @param hardness total hardness of a water
+   */
   public static HardnessClass of(Hardness hardness) {
     for (HardnessClass each : values()) {
       if (hardness.milligramsPerLitre() <= each.upToMilligramsPerLitre) {

@@ -23,12 +23,16 @@ public enum HardnessMethod {
     this.deviation = deviation;
   }
 
-  /** Standard deviation of the true hardness around the one stated. */
+  /**
+   * {@return the standard deviation of the true hardness around the one stated}
+   *
+   * @param stated hardness as it was stated
+   */
   public Hardness standardDeviation(Hardness stated) {
     return deviation.apply(stated);
   }
 
-  /** Whether somebody measured at the home. */
+  /** {@return whether somebody measured at the home} */
   public boolean measured() {
     return this != UTILITY_AVERAGE;
   }

@@ -64,8 +64,8 @@ public final class Household {
   }
 
   /**
-   * A household of the given size with one bathroom for every two people, 75 gallons a head and no
-   * bill at hand.
+   * {@return a household of the given size with one bathroom for every two people, 75 gallons a
+   * head and no bill at hand}
    *
    * @param people 1 to 40
    * @throws IllegalArgumentException outside that range
@@ -75,7 +75,7 @@ public final class Household {
   }
 
   /**
-   * The same home with other people in it; a bill is taken in proportion.
+   * {@return the same home with other people in it; a bill is taken in proportion}
    *
    * @param number 1 to 40
    * @throws IllegalArgumentException outside that range
@@ -96,52 +96,52 @@ public final class Household {
     return builder.build();
   }
 
-  /** How many people live in the home. */
+  /** {@return how many people live in the home} */
   public int people() {
     return people;
   }
 
-  /** Bathrooms; a half bathroom has no shower or tub. */
+  /** {@return the number of bathrooms; a half bathroom has no shower or tub} */
   public double bathrooms() {
     return bathrooms;
   }
 
-  /** Design use of one person a day. */
+  /** {@return the design use of one person a day} */
   public Volume perPersonDaily() {
     return perPersonDaily;
   }
 
-  /** The fixtures with their numbers; empty when they were not counted. */
+  /** {@return the fixtures with their numbers; empty when they were not counted} */
   public Map<Fixture, Integer> fixtures() {
     return fixtures;
   }
 
-  /** Which water is softened. */
+  /** {@return which water is softened} */
   public SoftenedShare softened() {
     return softened;
   }
 
-  /** Days of the year on which nobody is at home. */
+  /** {@return the days of the year on which nobody is at home} */
   public int awayDays() {
     return awayDays;
   }
 
-  /** Days of the year with guests. */
+  /** {@return the days of the year with guests} */
   public int guestDays() {
     return guestDays;
   }
 
-  /** How many guests there are then. */
+  /** {@return how many guests there are then} */
   public int guests() {
     return guests;
   }
 
-  /** Peak flow measured at the visit; empty when it was not measured. */
+  /** {@return the peak flow measured at the visit; empty when it was not measured} */
   public Optional<FlowRate> peakFlow() {
     return Optional.ofNullable(peakFlow);
   }
 
-  /** The winter bill, when there is one. */
+  /** {@return the winter bill, when there is one} */
   public Optional<Bill> bill() {
     return Optional.ofNullable(bill);
   }
@@ -215,6 +215,7 @@ public final class Household {
      * Bathrooms; one for every two people unless set.
      *
      * @param bathrooms 0.5 to 20
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder bathrooms(double bathrooms) {
@@ -226,6 +227,7 @@ public final class Household {
      * Design use of one person a day; 75 gallons unless set.
      *
      * @param daily 10 to 400 gallons
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder perPersonDaily(Volume daily) {
@@ -233,7 +235,12 @@ public final class Household {
       return this;
     }
 
-    /** The winter bill. */
+    /**
+     * The winter bill.
+     *
+     * @param bill use that was billed in winter
+     * @return this builder
+     */
     public Builder bill(Bill bill) {
       this.bill = bill;
       return this;
@@ -242,7 +249,9 @@ public final class Household {
     /**
      * Counts a fixture, so that the peak flow rests on fixture units.
      *
+     * @param fixture kind of the fixture
      * @param number 1 to 100
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder fixture(Fixture fixture, int number) {
@@ -250,7 +259,12 @@ public final class Household {
       return this;
     }
 
-    /** Which water is softened; the whole house unless set. */
+    /**
+     * Which water is softened; the whole house unless set.
+     *
+     * @param share part of the use that passes the softener
+     * @return this builder
+     */
     public Builder softened(SoftenedShare share) {
       this.softened = share;
       return this;
@@ -260,6 +274,7 @@ public final class Household {
      * Days of the year on which nobody is at home.
      *
      * @param days 0 to 300
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder away(int days) {
@@ -272,6 +287,7 @@ public final class Household {
      *
      * @param number 0 to 40
      * @param days of the year, 0 to 300
+     * @return this builder
      * @throws IllegalArgumentException outside these ranges
      */
     public Builder guests(int number, int days) {
@@ -284,6 +300,7 @@ public final class Household {
      * Peak flow measured at the visit.
      *
      * @param measured 0.5 to 200 gpm
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder peakFlow(FlowRate measured) {
@@ -291,7 +308,7 @@ public final class Household {
       return this;
     }
 
-    /** The finished household. */
+    /** {@return the finished household} */
     public Household build() {
       return new Household(this);
     }

@@ -11,8 +11,8 @@ public final class IonHardness {
   private IonHardness() {}
 
   /**
-   * Hardness as CaCO3 = 2.497 Ca + 4.118 Mg, all in mg/L. Example: Ca 20, Mg 10 → 91.12 mg/L.
-   * Source: Standard Methods 2340 B.
+   * {@return the hardness as CaCO3: 2.497 Ca + 4.118 Mg, all in mg/L} Example: Ca 20, Mg 10 → 91.12
+   * mg/L. Source: Standard Methods 2340 B.
    *
    * @param calcium 0 to 50,000 mg/L
    * @param magnesium 0 to 50,000 mg/L

@@ -50,7 +50,7 @@ public record LabResult(Kind kind, Concentration atMost) {
   }
 
   /**
-   * A measured amount.
+   * {@return a measured amount}
    *
    * @param amount 0 to 50,000 mg/L
    * @throws IllegalArgumentException outside that range
@@ -60,7 +60,7 @@ public record LabResult(Kind kind, Concentration atMost) {
   }
 
   /**
-   * Less than the least amount that the laboratory reports.
+   * {@return an amount below the least that the laboratory reports}
    *
    * @param reportingLimit more than 0, up to 50,000 mg/L
    * @throws IllegalArgumentException outside that range

@@ -21,6 +21,8 @@ public record Place(String code) {
   public static final Place CANADA = new Place("CA");
 
   /**
+   * @param code of ISO 3166: two letters of a country, and after a hyphen those of a part of it, as
+   *     {@code US}, {@code US-CA}, {@code CA}, {@code CA-ON}
    * @throws IllegalArgumentException when the code has another form, or its country is none of ISO
    *     3166
    */
@@ -36,7 +38,7 @@ public record Place(String code) {
   }
 
   /**
-   * A country or a part of one.
+   * {@return a country or a part of one}
    *
    * @param code of ISO 3166
    * @throws IllegalArgumentException when it is none
@@ -45,12 +47,16 @@ public record Place(String code) {
     return new Place(code);
   }
 
-  /** The country. */
+  /** {@return the country} */
   public Place country() {
     return of(code.substring(0, COUNTRY));
   }
 
-  /** Whether this is the other place or a part of it. */
+  /**
+   * {@return whether this is the other place or a part of it}
+   *
+   * @param other a country or a part of one
+   */
   public boolean isWithin(Place other) {
     return equals(other) || country().equals(other);
   }

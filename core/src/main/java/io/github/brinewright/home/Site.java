@@ -54,7 +54,7 @@ public final class Site {
   }
 
   /**
-   * A home with the usual allowances whose supply was not measured, softened in full.
+   * {@return a home with the usual allowances whose supply was not measured, softened in full}
    *
    * @param id short name within a job; not blank
    * @param water what was found in the water
@@ -65,68 +65,70 @@ public final class Site {
     return new Builder(id, water, household);
   }
 
-  /** Short name within a job. */
+  /** {@return the short name within a job} */
   public String id() {
     return id;
   }
 
-  /** Whose home it is. */
+  /** {@return whose home it is} */
   public Customer contact() {
     return contact;
   }
 
-  /** What was found in the raw water. */
+  /** {@return what was found in the raw water} */
   public WaterAnalysis water() {
     return water;
   }
 
-  /** The water after a treatment ahead of the softener; empty when none is stated. */
+  /** {@return the water after a treatment ahead of the softener; empty when none is stated} */
   public Optional<TreatedWater> treated() {
     return Optional.ofNullable(treated);
   }
 
-  /** The water that enters the softener: after the stated treatment, or else the raw water. */
+  /**
+   * {@return the water that enters the softener: after the stated treatment, or else the raw water}
+   */
   public WaterAnalysis softenedWater() {
     return treated == null ? water : water.after(treated);
   }
 
-  /** Where the home is. */
+  /** {@return where the home is} */
   public Place place() {
     return place;
   }
 
-  /** Temperature where the brine tank stands. */
+  /** {@return the temperature where the brine tank stands} */
   public Temperature brineTankTemperature() {
     return brineTankTemperature;
   }
 
-  /** Whether water that is soft enough is to be softened all the same. */
+  /** {@return whether water that is soft enough is to be softened all the same} */
   public boolean softerWanted() {
     return softerWanted;
   }
 
-  /** Who lives there. */
+  /** {@return who lives there} */
   public Household household() {
     return household;
   }
 
-  /** What the main or well delivers. */
+  /** {@return what the main or well delivers} */
   public Supply supply() {
     return supply;
   }
 
-  /** Hardness added for iron and manganese. */
+  /** {@return the hardness added for iron and manganese} */
   public FoulingAllowances allowances() {
     return allowances;
   }
 
-  /** Hardness to blend to through a bypass; zero for fully soft water. */
+  /** {@return the hardness to blend to through a bypass; zero for fully soft water} */
   public Hardness target() {
     return target;
   }
 
   /**
-   * The same home with other people in it.
+   * {@return the same home with other people in it}
    *
    * @param number 1 to 40
    * @throws IllegalArgumentException outside that range
@@ -136,8 +138,8 @@ public final class Site {
   }
 
   /**
-   * The same home with harder or softer water. The hardness after a stated treatment changes by as
-   * much, within 0.1 to 200 gpg.
+   * {@return the same home with harder or softer water} The hardness after a stated treatment
+   * changes by as much, within 0.1 to 200 gpg.
    *
    * @param hardness 0.1 to 200 gpg, and above the target
    * @throws IllegalArgumentException outside that range
@@ -238,19 +240,34 @@ public final class Site {
       contact = Customer.named(id);
     }
 
-    /** Whose home it is; named by its id unless set. */
+    /**
+     * Whose home it is; named by its id unless set.
+     *
+     * @param contact name and address
+     * @return this builder
+     */
     public Builder contact(Customer contact) {
       this.contact = contact;
       return this;
     }
 
-    /** What the main or well delivers; not measured unless set. */
+    /**
+     * What the main or well delivers; not measured unless set.
+     *
+     * @param supply pressures and flow, so far as they were measured
+     * @return this builder
+     */
     public Builder supply(Supply supply) {
       this.supply = supply;
       return this;
     }
 
-    /** Hardness added for iron and manganese; the usual allowances unless set. */
+    /**
+     * Hardness added for iron and manganese; the usual allowances unless set.
+     *
+     * @param allowances hardness for each mg/L of iron and manganese
+     * @return this builder
+     */
     public Builder allowances(FoulingAllowances allowances) {
       this.allowances = allowances;
       return this;
@@ -260,6 +277,7 @@ public final class Site {
      * Hardness to blend to through a bypass; zero, for fully soft water, unless set.
      *
      * @param target 0 to 10 gpg
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder target(Hardness target) {
@@ -267,13 +285,23 @@ public final class Site {
       return this;
     }
 
-    /** Where the home is; the United States unless set. */
+    /**
+     * Where the home is; the United States unless set.
+     *
+     * @param place a country or a part of one
+     * @return this builder
+     */
     public Builder place(Place place) {
       this.place = place;
       return this;
     }
 
-    /** The water after a treatment ahead of the softener; none unless set. */
+    /**
+     * The water after a treatment ahead of the softener; none unless set.
+     *
+     * @param treated hardness after the treatment, and what else is stated of it
+     * @return this builder
+     */
     public Builder treated(TreatedWater treated) {
       this.treated = treated;
       return this;
@@ -283,6 +311,7 @@ public final class Site {
      * Temperature where the brine tank stands; 60 °F unless set.
      *
      * @param temperature 33 to 110 °F (0.6 to 43.3 °C)
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder brineTankTemperature(Temperature temperature) {
@@ -291,14 +320,19 @@ public final class Site {
       return this;
     }
 
-    /** Whether water that is soft enough is to be softened all the same; not unless set. */
+    /**
+     * Whether water that is soft enough is to be softened all the same; not unless set.
+     *
+     * @param wanted true to soften it all the same
+     * @return this builder
+     */
     public Builder softerWanted(boolean wanted) {
       this.softerWanted = wanted;
       return this;
     }
 
     /**
-     * The finished home; later calls of this builder do not change it.
+     * {@return the finished home; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when the target is not below the hardness that enters the
      *     softener

@@ -16,7 +16,7 @@ public enum SoftenedShare {
     this.share = share;
   }
 
-  /** Share of the daily use, 0 to 1; dimensionless. */
+  /** {@return the share of the daily use, 0 to 1; dimensionless} */
   public double share() {
     return share;
   }

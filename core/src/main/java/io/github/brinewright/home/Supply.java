@@ -38,7 +38,7 @@ public final class Supply {
   }
 
   /**
-   * Both were measured.
+   * {@return a supply of which both were measured}
    *
    * @param pressure static pressure; 5 to 200 psi
    * @param flow the most it delivers; 0.5 to 200 gpm
@@ -49,7 +49,7 @@ public final class Supply {
   }
 
   /**
-   * The same supply with a measured pressure.
+   * {@return the same supply with a measured pressure}
    *
    * @param measured static pressure; 5 to 200 psi
    * @throws IllegalArgumentException outside that range
@@ -59,7 +59,7 @@ public final class Supply {
   }
 
   /**
-   * The same supply with a pressure measured while much water flows.
+   * {@return the same supply with a pressure measured while much water flows}
    *
    * @param measured 1 to 200 psi
    * @throws IllegalArgumentException outside that range
@@ -69,7 +69,7 @@ public final class Supply {
   }
 
   /**
-   * The same supply with a measured flow.
+   * {@return the same supply with a measured flow}
    *
    * @param measured the most it delivers; 0.5 to 200 gpm
    * @throws IllegalArgumentException outside that range
@@ -78,25 +78,25 @@ public final class Supply {
     return new Supply(pressure, flowingPressure, FLOW.require("supply flow", measured));
   }
 
-  /** Static pressure; empty when it was not measured. */
+  /** {@return the static pressure; empty when it was not measured} */
   public Optional<Pressure> pressure() {
     return Optional.ofNullable(pressure);
   }
 
-  /** Pressure while much water flows; empty when it was not measured. */
+  /** {@return the pressure while much water flows; empty when it was not measured} */
   public Optional<Pressure> flowingPressure() {
     return Optional.ofNullable(flowingPressure);
   }
 
   /**
-   * What a softener gets while water flows: the flowing pressure, or where that was not measured
-   * the static one, which is higher; empty when neither was.
+   * {@return what a softener gets while water flows: the flowing pressure, or where that was not
+   * measured the static one, which is higher; empty when neither was}
    */
   public Optional<Pressure> pressureInUse() {
     return flowingPressure().or(this::pressure);
   }
 
-  /** The most it delivers; empty when it was not measured. */
+  /** {@return the most it delivers; empty when it was not measured} */
   public Optional<FlowRate> flow() {
     return Optional.ofNullable(flow);
   }

@@ -35,7 +35,7 @@ public final class TreatedWater {
   }
 
   /**
-   * Water of which only the hardness after treatment is stated.
+   * {@return a water of which only the hardness after treatment is stated}
    *
    * @param hardness 0.1 to 200 gpg
    * @throws IllegalArgumentException outside that range
@@ -46,7 +46,7 @@ public final class TreatedWater {
   }
 
   /**
-   * The same with another hardness.
+   * {@return the same with another hardness}
    *
    * @param other 0.1 to 200 gpg
    * @throws IllegalArgumentException outside that range
@@ -56,18 +56,26 @@ public final class TreatedWater {
     return new TreatedWater(checked, iron, manganese, ph);
   }
 
-  /** The same with the iron that is left. */
+  /**
+   * {@return the same with the iron that is left}
+   *
+   * @param left what the laboratory says of it after treatment
+   */
   public TreatedWater withIron(LabResult left) {
     return new TreatedWater(hardness, left, manganese, ph);
   }
 
-  /** The same with the manganese that is left. */
+  /**
+   * {@return the same with the manganese that is left}
+   *
+   * @param left what the laboratory says of it after treatment
+   */
   public TreatedWater withManganese(LabResult left) {
     return new TreatedWater(hardness, iron, left, ph);
   }
 
   /**
-   * The same with the pH after treatment.
+   * {@return the same with the pH after treatment}
    *
    * @param after from 0 to 14
    * @throws IllegalArgumentException outside that range
@@ -77,22 +85,22 @@ public final class TreatedWater {
         hardness, iron, manganese, WaterAnalysis.PH.require("treated pH", after));
   }
 
-  /** Total hardness after treatment. */
+  /** {@return the total hardness after treatment} */
   public Hardness hardness() {
     return hardness;
   }
 
-  /** Iron that is left; empty when it is not stated. */
+  /** {@return the iron that is left; empty when it is not stated} */
   public Optional<LabResult> iron() {
     return Optional.ofNullable(iron);
   }
 
-  /** Manganese that is left; empty when it is not stated. */
+  /** {@return the manganese that is left; empty when it is not stated} */
   public Optional<LabResult> manganese() {
     return Optional.ofNullable(manganese);
   }
 
-  /** pH after treatment; empty when it is not stated. */
+  /** {@return the pH after treatment; empty when it is not stated} */
   public OptionalDouble ph() {
     return ph == null ? OptionalDouble.empty() : OptionalDouble.of(ph);
   }

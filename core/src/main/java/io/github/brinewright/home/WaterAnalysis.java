@@ -38,7 +38,8 @@ public final class WaterAnalysis {
   }
 
   /**
-   * An analysis of which only the hardness is known so far; public supply, nothing else tested.
+   * {@return an analysis of which only the hardness is known so far; public supply, nothing else
+   * tested}
    *
    * @param hardness 0.1 to 200 gpg
    * @throws IllegalArgumentException outside that range
@@ -48,7 +49,7 @@ public final class WaterAnalysis {
   }
 
   /**
-   * The same analysis with another hardness.
+   * {@return the same analysis with another hardness}
    *
    * @param other 0.1 to 200 gpg
    * @throws IllegalArgumentException outside that range
@@ -72,75 +73,85 @@ public final class WaterAnalysis {
     return changed.build();
   }
 
-  /** Total hardness of calcium and magnesium. */
+  /** {@return the total hardness of calcium and magnesium} */
   public Hardness hardness() {
     return set.hardness;
   }
 
-  /** How the hardness is known; empty when nobody says. */
+  /** {@return how the hardness is known; empty when nobody says} */
   public Optional<HardnessMethod> hardnessMethod() {
     return Optional.ofNullable(set.hardnessMethod);
   }
 
-  /** Public supply or private well. */
+  /** {@return public supply or private well} */
   public WaterSource source() {
     return set.source;
   }
 
-  /** The test for coliform bacteria. */
+  /** {@return the test for coliform bacteria} */
   public BacteriaResult bacteria() {
     return set.bacteria;
   }
 
-  /** The test for Escherichia coli. */
+  /** {@return the test for Escherichia coli} */
   public BacteriaResult eColi() {
     return set.eColi;
   }
 
-  /** The test for iron bacteria, or the look for their slime. */
+  /** {@return the test for iron bacteria, or the look for their slime} */
   public BacteriaResult ironBacteria() {
     return set.ironBacteria;
   }
 
-  /** How water with iron looks at the tap; empty when nobody looked. */
+  /** {@return how water with iron looks at the tap; empty when nobody looked} */
   public Optional<TapIron> ironAtTap() {
     return Optional.ofNullable(set.ironAtTap);
   }
 
-  /** What the laboratory says of the substance; empty when it was not tested. */
+  /**
+   * {@return what the laboratory says of the substance; empty when it was not tested}
+   *
+   * @param substance what was tested for
+   */
   public Optional<LabResult> result(Substance substance) {
     return Optional.ofNullable(set.tested.get(substance));
   }
 
   /**
-   * The most that there is of the substance: what was found, the reporting limit where it is below
-   * that, or 0 mg/L where none was detected; empty when it was not tested.
+   * {@return the most that there is of the substance: what was found, the reporting limit where it
+   * is below that, or 0 mg/L where none was detected; empty when it was not tested}
+   *
+   * @param substance what was tested for
    */
   public Optional<Concentration> found(Substance substance) {
     return result(substance).map(LabResult::atMost);
   }
 
-  /** What was found of the substance in mg/L, or zero where it was not tested. */
+  /**
+   * {@return what was found of the substance in mg/L, or zero where it was not tested}
+   *
+   * @param substance what was tested for
+   */
   public Concentration foundOrNone(Substance substance) {
     return found(substance).orElse(Concentration.ofMilligramsPerLitre(0));
   }
 
-  /** pH; empty when it was not tested. */
+  /** {@return the pH; empty when it was not tested} */
   public OptionalDouble ph() {
     return set.ph == null ? OptionalDouble.empty() : OptionalDouble.of(set.ph);
   }
 
-  /** Turbidity; empty when it was not measured. */
+  /** {@return the turbidity; empty when it was not measured} */
   public Optional<Turbidity> turbidity() {
     return Optional.ofNullable(set.turbidity);
   }
 
-  /** Temperature of the water; empty when it was not measured. */
+  /** {@return the temperature of the water; empty when it was not measured} */
   public Optional<Temperature> temperature() {
     return Optional.ofNullable(set.temperature);
   }
 
-  /** Day of the test; empty when it is not known. */
+  /** {@return the day of the test; empty when it is not known} */
   public Optional<LocalDate> date() {
     return Optional.ofNullable(set.date);
   }
@@ -245,37 +256,67 @@ public final class WaterAnalysis {
       ironAtTap = null;
     }
 
-    /** How the hardness is known; not said unless set. */
+    /**
+     * How the hardness is known; not said unless set.
+     *
+     * @param method how it was measured or from whom it is
+     * @return this builder
+     */
     public Builder hardnessBy(HardnessMethod method) {
       this.hardnessMethod = method;
       return this;
     }
 
-    /** Where the water comes from; public supply unless set. */
+    /**
+     * Where the water comes from; public supply unless set.
+     *
+     * @param source public supply or private well
+     * @return this builder
+     */
     public Builder from(WaterSource source) {
       this.source = source;
       return this;
     }
 
-    /** The test for coliform bacteria; not done unless set. */
+    /**
+     * The test for coliform bacteria; not done unless set.
+     *
+     * @param bacteria whether the test was done, and what it found
+     * @return this builder
+     */
     public Builder bacteria(BacteriaResult bacteria) {
       this.bacteria = bacteria;
       return this;
     }
 
-    /** The test for Escherichia coli; not done unless set. */
+    /**
+     * The test for Escherichia coli; not done unless set.
+     *
+     * @param eColi whether the test was done, and what it found
+     * @return this builder
+     */
     public Builder eColi(BacteriaResult eColi) {
       this.eColi = eColi;
       return this;
     }
 
-    /** The test for iron bacteria, or the look for their slime; not done unless set. */
+    /**
+     * The test for iron bacteria, or the look for their slime; not done unless set.
+     *
+     * @param ironBacteria whether the test was done, and what it found
+     * @return this builder
+     */
     public Builder ironBacteria(BacteriaResult ironBacteria) {
       this.ironBacteria = ironBacteria;
       return this;
     }
 
-    /** How water with iron looks at the tap; not looked at unless set. */
+    /**
+     * How water with iron looks at the tap; not looked at unless set.
+     *
+     * @param look clear or cloudy, before the water stands in the air
+     * @return this builder
+     */
     public Builder ironAtTap(TapIron look) {
       this.ironAtTap = look;
       return this;
@@ -284,7 +325,9 @@ public final class WaterAnalysis {
     /**
      * A substance that was tested for, and how much of it was measured.
      *
+     * @param substance what was tested for
      * @param amount 0 to 50,000 mg/L
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder found(Substance substance, Concentration amount) {
@@ -292,7 +335,13 @@ public final class WaterAnalysis {
           substance, LabResult.measured(Substance.FOUND.require(substance.name(), amount)));
     }
 
-    /** A substance that was tested for, and what the laboratory says of it. */
+    /**
+     * A substance that was tested for, and what the laboratory says of it.
+     *
+     * @param substance what was tested for
+     * @param result an amount, or below a limit
+     * @return this builder
+     */
     public Builder found(Substance substance, LabResult result) {
       tested.put(substance, result);
       return this;
@@ -302,6 +351,7 @@ public final class WaterAnalysis {
      * The turbidity.
      *
      * @param turbidity 0 to 4,000 NTU
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder turbidity(Turbidity turbidity) {
@@ -313,6 +363,7 @@ public final class WaterAnalysis {
      * The pH.
      *
      * @param ph from 0 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder ph(double ph) {
@@ -324,6 +375,7 @@ public final class WaterAnalysis {
      * Temperature of the water as it enters the home.
      *
      * @param temperature 33 to 120 °F (0.6 to 48.9 °C)
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder temperature(Temperature temperature) {
@@ -331,13 +383,18 @@ public final class WaterAnalysis {
       return this;
     }
 
-    /** Day of the test. */
+    /**
+     * Day of the test.
+     *
+     * @param date on which the water was tested
+     * @return this builder
+     */
     public Builder date(LocalDate date) {
       this.date = date;
       return this;
     }
 
-    /** The finished analysis; later calls of this builder do not change it. */
+    /** {@return the finished analysis; later calls of this builder do not change it} */
     public WaterAnalysis build() {
       return new WaterAnalysis(copy());
     }

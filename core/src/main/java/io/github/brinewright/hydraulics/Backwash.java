@@ -44,29 +44,29 @@ public final class Backwash {
     reynolds = fluid.reynolds(terminal, resin.beadSize());
   }
 
-  /** The flow that expands the bed so far. */
+  /** {@return the flow that expands the bed so far} */
   public FlowVelocity velocity() {
     return terminal.times(Math.pow(voidage(), exponent()));
   }
 
-  /** Terminal velocity of a single bead. */
+  /** {@return the terminal velocity of a single bead} */
   public FlowVelocity terminal() {
     return terminal;
   }
 
-  /** Share of the expanded bed that is free; dimensionless. */
+  /** {@return the share of the expanded bed that is free; dimensionless} */
   public double voidage() {
     return 1 - (1 - SETTLED) / (1 + expansion);
   }
 
-  /** Exponent of the voidage; dimensionless. */
+  /** {@return the exponent of the voidage; dimensionless} */
   public double exponent() {
     return BeadSettling.exponent(reynolds);
   }
 
   /**
-   * Depth of a bed whose voidage has changed: depth × (1 − before) ÷ (1 − after). Example: 0.475 m
-   * from 0.3498 to 0.460 → 0.572 m. Source: the beads keep their volume.
+   * {@return the depth of a bed whose voidage has changed: depth × (1 − before) ÷ (1 − after)}
+   * Example: 0.475 m from 0.3498 to 0.460 → 0.572 m. Source: the beads keep their volume.
    *
    * @param depth before; more than zero
    * @param before voidage before, 0 to 0.99; dimensionless

@@ -15,8 +15,8 @@ public final class BeadSettling {
   private BeadSettling() {}
 
   /**
-   * Drag coefficient of a sphere. Source: Barati, Neyshabouri and Ahmadi (Powder Technology 257,
-   * 2014, 11). Example: Reynolds 200 → 0.76822.
+   * {@return the drag coefficient of a sphere} Source: Barati, Neyshabouri and Ahmadi (Powder
+   * Technology 257, 2014, 11). Example: Reynolds 200 → 0.76822.
    *
    * @param reynolds 0.000000001 to 200,000; dimensionless
    * @throws IllegalArgumentException outside that range
@@ -35,12 +35,13 @@ public final class BeadSettling {
   }
 
   /**
-   * Terminal velocity: the Reynolds number at which drag × Re² = 4 g d³ ρ (ρb − ρ) ÷ (3 μ²).
-   * Example: 70 μm, 2,600 kg/m3 in water of 1,000 kg/m3 and 1 mPa s → 4.14 mm/s. Source: balance of
-   * weight and drag.
+   * {@return the terminal velocity: the Reynolds number at which drag × Re² = 4 g d³ ρ (ρb − ρ) ÷
+   * (3 μ²)} Example: 70 μm, 2,600 kg/m3 in water of 1,000 kg/m3 and 1 mPa s → 4.14 mm/s. Source:
+   * balance of weight and drag.
    *
    * @param diameter of the bead; more than zero
    * @param bead heavier than the fluid
+   * @param fluid density and viscosity of the liquid or gas
    * @throws IllegalArgumentException when the diameter is not more than zero, or the bead is not
    *     heavier than the fluid
    */
@@ -61,8 +62,9 @@ public final class BeadSettling {
   }
 
   /**
-   * Exponent of Richardson and Zaki without wall term: 4.65 below Reynolds 0.2, 4.35 Re^−0.03 to 1,
-   * 4.45 Re^−0.1 to 500, 2.39 above. Example: 10 → 3.535. Source: Trans. IChemE 32 (1954) 35.
+   * {@return the exponent of Richardson and Zaki without wall term: 4.65 below Reynolds 0.2, 4.35
+   * Re^−0.03 to 1, 4.45 Re^−0.1 to 500, 2.39 above} Example: 10 → 3.535. Source: Trans. IChemE 32
+   * (1954) 35.
    *
    * @param reynolds of a single bead; 0.000000001 to 200,000; dimensionless
    * @throws IllegalArgumentException outside that range

@@ -21,6 +21,8 @@ public record Fluid(Density density, Viscosity viscosity) implements Parts {
   static final double GRAVITY = 9.80665;
 
   /**
+   * @param density more than zero
+   * @param viscosity more than zero
    * @throws IllegalArgumentException when density or viscosity is not more than zero
    */
   public Fluid {
@@ -34,7 +36,7 @@ public record Fluid(Density density, Viscosity viscosity) implements Parts {
   }
 
   /**
-   * Water at a temperature.
+   * {@return water at a temperature}
    *
    * @param temperature 0 to 60 °C
    * @throws IllegalArgumentException outside that range

@@ -31,6 +31,9 @@ public record PackedBed(Length depth, Length beadSize, double voidage) implement
   public static final double LOOSE = 0.40;
 
   /**
+   * @param depth more than zero
+   * @param beadSize mean bead diameter
+   * @param voidage share of the bed that is free
    * @throws IllegalArgumentException outside the ranges above
    */
   public PackedBed {
@@ -46,12 +49,13 @@ public record PackedBed(Length depth, Length beadSize, double voidage) implement
   }
 
   /**
-   * Pressure loss = L (150 μ v (1−e)² ÷ (e³ d²) + 1.75 ρ v² (1−e) ÷ (e³ d)). Example: 0.8 mm beads,
-   * voidage 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s), 1 m → 1,338.9 Pa. Valid for Reynolds
-   * numbers {@link #reynolds} of 1 to 2300; below, the first term alone counts, so the formula
-   * still holds. Source: Ergun, Chem. Eng. Progress 48 (1952) 89.
+   * {@return the pressure loss: L (150 μ v (1−e)² ÷ (e³ d²) + 1.75 ρ v² (1−e) ÷ (e³ d))} Example:
+   * 0.8 mm beads, voidage 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s), 1 m → 1,338.9 Pa. Valid for
+   * Reynolds numbers {@link #reynolds} of 1 to 2300; below, the first term alone counts, so the
+   * formula still holds. Source: Ergun, Chem. Eng. Progress 48 (1952) 89.
    *
    * @param velocity zero or more
+   * @param fluid density and viscosity of the liquid or gas
    * @throws IllegalArgumentException when the velocity is negative
    */
   public Pressure loss(FlowVelocity velocity, Fluid fluid) {
@@ -66,19 +70,24 @@ public record PackedBed(Length depth, Length beadSize, double voidage) implement
   }
 
   /**
-   * Reynolds number ρ v d ÷ (μ (1−e)); dimensionless. Example: 0.8 mm beads, voidage 0.4, 1 mm/s of
-   * water (1,000 kg/m3, 1 mPa s) → 1.333. Source: Ergun, Chem. Eng. Progress 48 (1952) 89.
+   * {@return the Reynolds number ρ v d ÷ (μ (1−e)); dimensionless} Example: 0.8 mm beads, voidage
+   * 0.4, 1 mm/s of water (1,000 kg/m3, 1 mPa s) → 1.333. Source: Ergun, Chem. Eng. Progress 48
+   * (1952) 89.
+   *
+   * @param velocity flow through a unit of the empty cross-section
+   * @param fluid density and viscosity of the liquid or gas
    */
   public double reynolds(FlowVelocity velocity, Fluid fluid) {
     return fluid.reynolds(velocity, beadSize) / (1 - voidage);
   }
 
   /**
-   * Loss at which the flow carries the bed: g L (1−e) (ρb − ρ). Example: 1.724 m, voidage 0.42,
-   * beads of 1,000 in a gas of 2.374 kg/m3 → 9,783 Pa. Source: Geankoplis, Transport Processes and
-   * Unit Operations, example 3.1-6.
+   * {@return the loss at which the flow carries the bed: g L (1−e) (ρb − ρ)} Example: 1.724 m,
+   * voidage 0.42, beads of 1,000 in a gas of 2.374 kg/m3 → 9,783 Pa. Source: Geankoplis, Transport
+   * Processes and Unit Operations, example 3.1-6.
    *
    * @param bead heavier than the fluid
+   * @param fluid density and viscosity of the liquid or gas
    * @throws IllegalArgumentException when the bead is not heavier than the fluid
    */
   public Pressure liftingLoss(Density bead, Fluid fluid) {

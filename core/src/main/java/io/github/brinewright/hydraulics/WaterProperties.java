@@ -16,8 +16,8 @@ public final class WaterProperties {
   private WaterProperties() {}
 
   /**
-   * Density by a rational function. Source: Kell (J. Chem. Eng. Data 20, 1975, 97), from memory.
-   * Example: 20 °C → 998.20 kg/m3.
+   * {@return the density by a rational function} Source: Kell (J. Chem. Eng. Data 20, 1975, 97),
+   * from memory. Example: 20 °C → 998.20 kg/m3.
    *
    * @param temperature 0 to 60 °C
    * @throws IllegalArgumentException outside that range
@@ -35,9 +35,9 @@ public final class WaterProperties {
   }
 
   /**
-   * Viscosity by log10(η/η20) = (1.1709 (20 − t) − 0.001827 (t − 20)²) ÷ (t + 89.93), η20 = 1.0020
-   * mPa s. Source: Korson, Drost-Hansen and Millero (J. Phys. Chem. 73, 1969, 34). Example: 10 °C →
-   * 1.307 mPa s.
+   * {@return the viscosity by log10(η/η20) = (1.1709 (20 − t) − 0.001827 (t − 20)²) ÷ (t + 89.93),
+   * η20 = 1.0020 mPa s} Source: Korson, Drost-Hansen and Millero (J. Phys. Chem. 73, 1969, 34).
+   * Example: 10 °C → 1.307 mPa s.
    *
    * @param temperature 0 to 60 °C
    * @throws IllegalArgumentException outside that range

@@ -25,7 +25,11 @@ public final class BuiltInOffers {
 
   private BuiltInOffers() {}
 
-  /** All of them, in a currency. */
+  /**
+   * {@return all of them, in a currency}
+   *
+   * @param currency of their placeholder prices
+   */
   public static List<Offer> all(CurrencyUnit currency) {
     return DoubleStream.of(CUBIC_FEET).mapToObj(volume -> offer(volume, currency)).toList();
   }

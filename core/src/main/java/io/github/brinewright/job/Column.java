@@ -29,7 +29,7 @@ public record Column(
     String name,
     Kind kind,
     String unit,
-    Bounds bounds,
+    Ends bounds,
     List<Enum<?>> constants,
     String usual,
     boolean needed,
@@ -71,7 +71,7 @@ public record Column(
     /** Name of a picture in the job. */
     PICTURE;
 
-    /** Whether decimals are written in it. */
+    /** {@return whether decimals are written in it} */
     public boolean numeric() {
       return this == NUMBER
           || this == WHOLE
@@ -87,33 +87,52 @@ public record Column(
    * @param low the lowest
    * @param high the highest; not below {@code low}
    */
-  public record Bounds(double low, double high) {
+  public record Ends(double low, double high) {
     /** Any number. */
-    public static final Bounds NONE =
-        new Bounds(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    public static final Ends NONE = new Ends(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-    /** Whether a number lies within. */
+    /**
+     * {@return whether a number lies within}
+     *
+     * @param number in the unit of the column
+     */
     public boolean hold(double number) {
       return number >= low && number <= high;
     }
   }
 
-  /** Keeps its own copy of the constants. */
+  /**
+   * Keeps its own copy of the constants.
+   *
+   * @param file that it belongs to, as {@code sites.csv}
+   * @param name in the header
+   * @param kind of what is written in a cell
+   * @param unit of a number; empty for a plain number and for text
+   * @param bounds of a number, in that unit
+   * @param constants that may be chosen, where there are only these
+   * @param usual what is taken where the cell is empty; empty when nothing is
+   * @param needed whether the column must be there
+   * @param part of a form that asks for it, as {@code water}; empty where no form does
+   */
   public Column {
     constants = List.copyOf(constants);
   }
 
-  /** The range of a number; empty where the kind has none. */
-  public Optional<Bounds> range() {
-    return bounds.equals(Bounds.NONE) ? Optional.empty() : Optional.of(bounds);
+  /** {@return the range of a number; empty where the kind has none} */
+  public Optional<Ends> range() {
+    return bounds.equals(Ends.NONE) ? Optional.empty() : Optional.of(bounds);
   }
 
-  /** The words that may be written, where there are only these. */
+  /** {@return the words that may be written, where there are only these} */
   public List<String> choices() {
     return constants.stream().map(Formats::word).toList();
   }
 
-  /** What it means, in a sentence without a full stop. */
+  /**
+   * {@return what it means, in a sentence without a full stop}
+   *
+   * @param locale language of the sentence
+   */
   public String meaning(Locale locale) {
     return new JobTexts(locale).get("column." + file + "." + name);
   }

@@ -45,94 +45,106 @@ public final class Dealer {
    * A dealer with US dollars, English, letter paper and US units, whose offers stand 30 days.
    *
    * @param name as it is printed
+   * @return a builder of the dealer
    */
   public static Builder named(String name) {
     return new Builder(name);
   }
 
-  /** A builder that begins with all that this dealer has. */
+  /** {@return a builder that begins with all that this dealer has} */
   public Builder change() {
     return set.clone();
   }
 
-  /** The same dealer writing for other readers. */
+  /**
+   * {@return the same dealer writing for other readers}
+   *
+   * @param language language and number formats of the documents
+   * @param size of the page
+   * @param system units of the documents
+   */
   public Dealer writing(Locale language, Paper size, UnitSystem system) {
     return change().locale(language).paper(size).units(system).build();
   }
 
-  /** The same dealer writing in another language. */
+  /**
+   * {@return the same dealer writing in another language}
+   *
+   * @param language language and number formats of the documents
+   */
   public Dealer writing(Locale language) {
     return change().locale(language).build();
   }
 
-  /** Name as it is printed. */
+  /** {@return the name as it is printed} */
   public String name() {
     return set.name;
   }
 
-  /** Lines below the name: street, town, phone, mail. */
+  /** {@return the lines below the name: street, town, phone, mail} */
   public List<String> contact() {
     return set.contact;
   }
 
-  /** License numbers, as they are printed; may be empty. */
+  /** {@return the license numbers, as they are printed; may be empty} */
   public String license() {
     return set.license;
   }
 
-  /** Colour of rules and headings, as #RRGGBB. */
+  /** {@return the colour of rules and headings, as #RRGGBB} */
   public String accent() {
     return set.accent;
   }
 
   /**
-   * Text above the signature, in the language of the documents where there is one; may be empty.
+   * {@return the text above the signature, in the language of the documents where there is one; may
+   * be empty}
    */
   public String terms() {
     return set.termsByLanguage.getOrDefault(set.locale.getLanguage(), set.anyTerms);
   }
 
-  /** Text above the signature where a language has none of its own; may be empty. */
+  /** {@return the text above the signature where a language has none of its own; may be empty} */
   public String anyTerms() {
     return set.anyTerms;
   }
 
-  /** Text above the signature by code of the language. */
+  /** {@return the text above the signature by code of the language} */
   public Map<String, String> termsByLanguage() {
     return set.termsByLanguage;
   }
 
-  /** Days that an offer stands. */
+  /** {@return how many days an offer stands} */
   public int validDays() {
     return set.validDays;
   }
 
-  /** Currency of all prices. */
+  /** {@return the currency of all prices} */
   public CurrencyUnit currency() {
     return set.currency;
   }
 
-  /** Language and number formats of the documents. */
+  /** {@return the language and number formats of the documents} */
   public Locale locale() {
     return set.locale;
   }
 
-  /** Where homes are that name no place of their own. */
+  /** {@return where homes are that name no place of their own} */
   public Place place() {
     return set.place;
   }
 
-  /** Size of the page. */
+  /** {@return the size of the page} */
   public Paper paper() {
     return set.paper;
   }
 
-  /** Units of the documents. */
+  /** {@return the units of the documents} */
   public UnitSystem units() {
     return set.units;
   }
 
-  /** Picture beside the name on the first page. */
+  /** {@return the picture beside the name on the first page} */
   public Optional<Logo> logo() {
     return Optional.ofNullable(set.logo);
   }
@@ -172,19 +184,34 @@ public final class Dealer {
       this.name = name;
     }
 
-    /** Name as it is printed. */
+    /**
+     * Name as it is printed.
+     *
+     * @param printed the name
+     * @return this builder
+     */
     public Builder name(String printed) {
       name = printed;
       return this;
     }
 
-    /** Lines below the name; none unless set. */
+    /**
+     * Lines below the name; none unless set.
+     *
+     * @param lines street, town, phone, mail; one string for each line
+     * @return this builder
+     */
     public Builder contact(List<String> lines) {
       contact = List.copyOf(lines);
       return this;
     }
 
-    /** License numbers; none unless set. */
+    /**
+     * License numbers; none unless set.
+     *
+     * @param numbers as they are printed; empty for none
+     * @return this builder
+     */
     public Builder license(String numbers) {
       license = numbers;
       return this;
@@ -194,6 +221,7 @@ public final class Dealer {
      * Colour of rules and headings; a dark teal unless set.
      *
      * @param colour as #RRGGBB; one too light to be read is darkened in documents
+     * @return this builder
      * @throws IllegalArgumentException when it is no colour
      */
     public Builder accent(String colour) {
@@ -204,13 +232,24 @@ public final class Dealer {
       return this;
     }
 
-    /** Text above the signature where a language has none of its own; none unless set. */
+    /**
+     * Text above the signature where a language has none of its own; none unless set.
+     *
+     * @param text as it is printed; empty for none
+     * @return this builder
+     */
     public Builder terms(String text) {
       anyTerms = text;
       return this;
     }
 
-    /** Text above the signature of documents in a language. */
+    /**
+     * Text above the signature of documents in a language.
+     *
+     * @param language of which only the language counts, not the country
+     * @param text as it is printed in that language
+     * @return this builder
+     */
     public Builder terms(Locale language, String text) {
       Map<String, String> more = new TreeMap<>(termsByLanguage);
       more.put(language.getLanguage(), text);
@@ -222,49 +261,80 @@ public final class Dealer {
      * Days that an offer stands; 30 unless set.
      *
      * @param days 1 to 365
+     * @return this builder
      */
     public Builder validDays(int days) {
       validDays = Require.between("valid days", days, 1, 365);
       return this;
     }
 
-    /** Currency of all prices; US dollars unless set. */
+    /**
+     * Currency of all prices; US dollars unless set.
+     *
+     * @param unit of the offers and the tariffs
+     * @return this builder
+     */
     public Builder currency(CurrencyUnit unit) {
       currency = unit;
       return this;
     }
 
-    /** Language and number formats of the documents; US English unless set. */
+    /**
+     * Language and number formats of the documents; US English unless set.
+     *
+     * @param language as in {@code Locale.FRENCH}, or with a country
+     * @return this builder
+     */
     public Builder locale(Locale language) {
       locale = language;
       return this;
     }
 
-    /** Where homes are that name no place of their own; the United States unless set. */
+    /**
+     * Where homes are that name no place of their own; the United States unless set.
+     *
+     * @param usual place of such homes
+     * @return this builder
+     */
     public Builder place(Place usual) {
       place = usual;
       return this;
     }
 
-    /** Size of the page; letter unless set. */
+    /**
+     * Size of the page; letter unless set.
+     *
+     * @param size of all documents
+     * @return this builder
+     */
     public Builder paper(Paper size) {
       paper = size;
       return this;
     }
 
-    /** Units of the documents; US unless set. */
+    /**
+     * Units of the documents; US unless set.
+     *
+     * @param system of all documents
+     * @return this builder
+     */
     public Builder units(UnitSystem system) {
       units = system;
       return this;
     }
 
-    /** Picture beside the name; none unless set. */
+    /**
+     * Picture beside the name; none unless set.
+     *
+     * @param picture printed on the first page
+     * @return this builder
+     */
     public Builder logo(Logo picture) {
       logo = picture;
       return this;
     }
 
-    /** The finished dealer; later calls of this builder do not change it. */
+    /** {@return the finished dealer; later calls of this builder do not change it} */
     public Dealer build() {
       return new Dealer(clone());
     }

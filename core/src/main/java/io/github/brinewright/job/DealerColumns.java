@@ -25,7 +25,7 @@ public final class DealerColumns {
 
   private DealerColumns() {}
 
-  /** All keys. */
+  /** {@return all keys} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

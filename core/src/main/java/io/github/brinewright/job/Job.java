@@ -37,54 +37,77 @@ public final class Job {
     JobChecks.check(this);
   }
 
-  /** A job without homes, of an unnamed dealer who sells by a price list. */
+  /**
+   * A job without homes, of an unnamed dealer who sells by a price list.
+   *
+   * @param prices what the dealer sells, and how
+   * @return a builder of the job
+   */
   public static Builder of(PriceList prices) {
     return new Builder(prices);
   }
 
-  /** The homes, in their order; of a job that was read, those without errors. */
+  /** {@return the homes, in their order; of a job that was read, those without errors} */
   public List<QuotedHome> homes() {
     return homes;
   }
 
-  /** The home of an id. */
+  /**
+   * {@return the home of an id; empty when there is none}
+   *
+   * @param siteId id of the home
+   */
   public Optional<QuotedHome> home(String siteId) {
     return homes.stream().filter(home -> home.site().id().equals(siteId)).findFirst();
   }
 
-  /** The dealer's offers, terms and limits. */
+  /** {@return the dealer's offers, terms and limits} */
   public PriceList prices() {
     return prices;
   }
 
-  /** Who makes the documents. */
+  /** {@return who makes the documents} */
   public Dealer dealer() {
     return dealer;
   }
 
-  /** The dealer, writing in the language of a home. */
+  /**
+   * {@return the dealer, writing in the language of a home}
+   *
+   * @param home whose language is written
+   */
   public Dealer dealerFor(QuotedHome home) {
     return home.language().map(dealer::writing).orElse(dealer);
   }
 
-  /** Tariffs that a home may name; none where placeholder prices stand in. */
+  /** {@return the tariffs that a home may name; none where placeholder prices stand in} */
   public List<Tariff> tariffs() {
     return tariffs;
   }
 
-  /** Compares the candidates of one home. */
+  /**
+   * Compares the candidates of one home.
+   *
+   * @param home of this job
+   * @return all candidates, best first
+   */
   public Comparison compare(QuotedHome home) {
     return prices.compare(home.site(), home.tariff());
   }
 
-  /** Studies a year in the home with its recommended candidate; empty when there is none. */
+  /**
+   * Studies a year in the home with its recommended candidate; empty when there is none.
+   *
+   * @param comparison of a home of this job
+   * @return the study; empty when nothing is recommended
+   */
   public Optional<HomeStudy> study(Comparison comparison) {
     return HomeStudy.of(comparison, HomeStudy.USUAL_YEARS);
   }
 
   /**
-   * The files that this job is read from again, as a document carries them: those that it was read
-   * from or, for a job built from objects, new ones.
+   * {@return the files that this job is read from again, as a document carries them: those that it
+   * was read from or, for a job built from objects, new ones}
    *
    * @throws IllegalArgumentException when something in it cannot stand in a file, as a resin whose
    *     curve is no table, a name of several lines, or a number outside the range of its column
@@ -130,38 +153,63 @@ public final class Job {
       return this;
     }
 
-    /** Who makes the documents; an unnamed dealer unless set. */
+    /**
+     * Who makes the documents; an unnamed dealer unless set.
+     *
+     * @param maker whose name, language and currency the documents have
+     * @return this builder
+     */
     public Builder dealer(Dealer maker) {
       dealer = maker;
       return this;
     }
 
-    /** Adds a home; its tariff comes with it. */
+    /**
+     * Adds a home; its tariff comes with it.
+     *
+     * @param home with its tariff
+     * @return this builder
+     */
     public Builder home(QuotedHome home) {
       homes.add(home);
       return this;
     }
 
-    /** Adds homes in their order. */
+    /**
+     * Adds homes in their order.
+     *
+     * @param several in the order of the job
+     * @return this builder
+     */
     public Builder homes(List<QuotedHome> several) {
       homes.addAll(several);
       return this;
     }
 
-    /** Adds a tariff that a home may name. */
+    /**
+     * Adds a tariff that a home may name.
+     *
+     * @param tariff with an id of its own
+     * @return this builder
+     */
     public Builder tariff(Tariff tariff) {
       tariffs.add(tariff);
       return this;
     }
 
-    /** Adds tariffs in their order; the first one holds for homes that name none. */
+    /**
+     * Adds tariffs in their order; the first one holds for homes that name none.
+     *
+     * @param several each with an id of its own
+     * @return this builder
+     */
     public Builder tariffs(List<Tariff> several) {
       tariffs.addAll(several);
       return this;
     }
 
     /**
-     * The finished job; later calls of this builder do not change it.
+     * {@return the finished job; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when two homes or two tariffs have one id, or prices are in
      *     another currency than the dealer's

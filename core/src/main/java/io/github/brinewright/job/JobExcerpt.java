@@ -11,7 +11,7 @@ public final class JobExcerpt {
   private JobExcerpt() {}
 
   /**
-   * The files of a job by name, sites.csv with the filled cells of one home.
+   * {@return the files of a job by name, sites.csv with the filled cells of one home}
    *
    * @param files of the job, free of errors in that row
    * @param dealer of the job, whose logo comes along
@@ -29,7 +29,7 @@ public final class JobExcerpt {
   }
 
   /**
-   * The files that the homes of a job share: the dealer, the price list, the tariffs.
+   * {@return the files that the homes of a job share: the dealer, the price list, the tariffs}
    *
    * @param files of the job
    * @param dealer of the job, whose logo comes along

@@ -15,19 +15,37 @@ public interface JobFiles {
   List<String> NAMES =
       List.of("dealer.properties", "resins.csv", "units.csv", "tariffs.csv", "sites.csv");
 
-  /** Where the files are, for messages. */
+  /** {@return where the files are, for messages} */
   String place();
 
-  /** Whether a file is there. */
+  /**
+   * {@return whether a file is there}
+   *
+   * @param name of the file, without a folder
+   */
   boolean has(String name);
 
-  /** Size of a file in bytes. */
+  /**
+   * {@return the size of a file in bytes}
+   *
+   * @param name of a file that is there
+   * @throws java.io.IOException when it cannot be read
+   */
   long size(String name) throws IOException;
 
-  /** Content of a file. */
+  /**
+   * {@return the content of a file}
+   *
+   * @param name of a file that is there
+   * @throws java.io.IOException when it cannot be read
+   */
   byte[] read(String name) throws IOException;
 
-  /** The files of a folder. */
+  /**
+   * {@return the files of a folder}
+   *
+   * @param folder of the job; its files are read when they are asked for
+   */
   static JobFiles in(Path folder) {
     return new JobFiles() {
       @Override
@@ -52,7 +70,12 @@ public interface JobFiles {
     };
   }
 
-  /** The same files, one of them replaced by a text. */
+  /**
+   * {@return the same files, one of them replaced by a text}
+   *
+   * @param name of the file replaced, or added
+   * @param text what stands in it
+   */
   default JobFiles with(String name, String text) {
     JobFiles others = this;
     JobFiles own = of(Map.of(name, text));
@@ -83,7 +106,11 @@ public interface JobFiles {
     };
   }
 
-  /** Files held as text; a picture among them as Base64. */
+  /**
+   * {@return files held as text; a picture among them as Base64}
+   *
+   * @param texts by name of the file
+   */
   static JobFiles of(Map<String, String> texts) {
     Map<String, String> copy = Map.copyOf(texts);
     return new JobFiles() {

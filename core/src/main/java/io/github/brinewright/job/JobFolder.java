@@ -28,6 +28,7 @@ public final class JobFolder {
    * Reads the folder and reports all problems at once.
    *
    * @param folder of the job
+   * @return the job as far as it can be read, with its problems and notes
    */
   public static JobReading read(Path folder) {
     return read(JobFiles.in(folder));
@@ -37,6 +38,7 @@ public final class JobFolder {
    * Reads the files of a job and reports all problems at once.
    *
    * @param files of the job
+   * @return the job as far as it can be read, with its problems and notes
    */
   public static JobReading read(JobFiles files) {
     return new JobFolder(files).read(true);
@@ -46,6 +48,7 @@ public final class JobFolder {
    * Reads what the homes of a job share, without the homes: sites.csv need not be there.
    *
    * @param files of the job
+   * @return the job as far as it can be read, with its problems and notes
    */
   public static JobReading readWithoutHomes(JobFiles files) {
     return new JobFolder(files).read(false);

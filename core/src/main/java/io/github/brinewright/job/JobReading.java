@@ -19,24 +19,24 @@ public final class JobReading {
   }
 
   /**
-   * The job with every home that is free of errors; empty when a file that all homes share has
-   * errors.
+   * {@return the job with every home that is free of errors; empty when a file that all homes share
+   * has errors}
    */
   public Optional<Job> job() {
     return Optional.ofNullable(job);
   }
 
-  /** Everything that is wrong, file by file. */
+  /** {@return everything that is wrong, file by file} */
   public List<Problem> problems() {
     return problems;
   }
 
-  /** What was taken from built-in defaults. */
+  /** {@return what was taken from built-in defaults} */
   public List<Note> notes() {
     return notes;
   }
 
-  /** How many rows of sites.csv have errors. */
+  /** {@return how many rows of sites.csv have errors} */
   public int homesRefused() {
     return homesRefused;
   }

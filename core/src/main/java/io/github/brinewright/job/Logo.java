@@ -42,6 +42,7 @@ public final class Logo {
   public static final class RefusedException extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
 
+    /** Why it is refused. */
     private final Reason reason;
 
     RefusedException(Reason reason, @Nullable Exception cause) {
@@ -49,7 +50,7 @@ public final class Logo {
       this.reason = reason;
     }
 
-    /** Why it is refused. */
+    /** {@return why it is refused} */
     public Reason reason() {
       return reason;
     }
@@ -63,7 +64,7 @@ public final class Logo {
   }
 
   /**
-   * A logo from the bytes of a picture.
+   * {@return a logo from the bytes of a picture}
    *
    * @param file name of the picture within a job, as {@code logo.png}
    * @param picture a PNG or JPEG of at most 2 MB and 4,000 pixels a side
@@ -76,22 +77,22 @@ public final class Logo {
     return new Logo(file, Pictures.decode(picture, MOST_PIXELS));
   }
 
-  /** Its name within a job. */
+  /** {@return its name within a job} */
   public String file() {
     return file;
   }
 
-  /** Width in pixels. */
+  /** {@return the width in pixels} */
   public int width() {
     return width;
   }
 
-  /** Height in pixels. */
+  /** {@return the height in pixels} */
   public int height() {
     return height;
   }
 
-  /** A copy of the picture as PNG. */
+  /** {@return a copy of the picture as PNG} */
   public byte[] content() {
     return content.clone();
   }

@@ -22,7 +22,11 @@ public record Problem(Place place, String value, ProblemCode code, List<Argument
    * @param column name of the column or key; empty when it concerns the row or the file
    */
   public record Place(String file, int row, String column) {
-    /** The file as a whole. */
+    /**
+     * {@return the file as a whole}
+     *
+     * @param file name of the file
+     */
     public static Place whole(String file) {
       return new Place(file, 0, "");
     }
@@ -30,22 +34,42 @@ public record Problem(Place place, String value, ProblemCode code, List<Argument
 
   /** A part of a message that differs from case to case. */
   public sealed interface Argument {
-    /** The name of a column; a form writes the label of its field instead. */
+    /**
+     * The name of a column; a form writes the label of its field instead.
+     *
+     * @param name as in the header
+     */
     record ColumnName(String name) implements Argument {}
 
-    /** A limit or a count. */
+    /**
+     * A limit or a count.
+     *
+     * @param value in the unit of the column
+     */
     record Number(BigDecimal value) implements Argument {
       static Number of(double value) {
         return new Number(BigDecimal.valueOf(value).stripTrailingZeros());
       }
     }
 
-    /** A text from outside: of a file, or of the machine. */
+    /**
+     * A text from outside: of a file, or of the machine.
+     *
+     * @param text as it came
+     */
     record Text(String text) implements Argument {}
 
-    /** Words that may be written in the cell. */
+    /**
+     * Words that may be written in the cell.
+     *
+     * @param words in the order in which they are told
+     */
     record Words(List<String> words) implements Argument {
-      /** Keeps its own copy. */
+      /**
+       * Keeps its own copy.
+       *
+       * @param words in the order in which they are told
+       */
       public Words {
         words = List.copyOf(words);
       }
@@ -58,14 +82,26 @@ public record Problem(Place place, String value, ProblemCode code, List<Argument
      * @param known names to choose from
      */
     record Meant(String written, List<String> known) implements Argument {
-      /** Keeps its own copy. */
+      /**
+       * Keeps its own copy.
+       *
+       * @param written what is not known
+       * @param known names to choose from
+       */
       public Meant {
         known = List.copyOf(known);
       }
     }
   }
 
-  /** Keeps its own copy of the list. */
+  /**
+   * Keeps its own copy of the list.
+   *
+   * @param place where it is
+   * @param value what was written there; may be empty
+   * @param code what is wrong
+   * @param arguments limits and names that belong to the code
+   */
   public Problem {
     arguments = List.copyOf(arguments);
   }
@@ -74,17 +110,17 @@ public record Problem(Place place, String value, ProblemCode code, List<Argument
     return new Problem(Place.whole(file), "", code, List.of(arguments));
   }
 
-  /** Name of the file. */
+  /** {@return the name of the file} */
   public String file() {
     return place.file();
   }
 
-  /** Line of the file, counted from 1; 0 when it concerns the file as a whole. */
+  /** {@return the line of the file, counted from 1; 0 when it concerns the file as a whole} */
   public int row() {
     return place.row();
   }
 
-  /** Name of the column or key; empty when it concerns the row or the file. */
+  /** {@return the name of the column or key; empty when it concerns the row or the file} */
   public String column() {
     return place.column();
   }

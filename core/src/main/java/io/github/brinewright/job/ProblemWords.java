@@ -29,18 +29,26 @@ public final class ProblemWords {
 
   private final JobTexts texts;
 
-  /** Words in the language of a locale; English where there are none of its own. */
+  /**
+   * Words in the language of a locale; English where there are none of its own.
+   *
+   * @param locale of the words
+   */
   public ProblemWords(Locale locale) {
     texts = new JobTexts(locale);
   }
 
-  /** Where it is, what stands there, what is wrong, and what to do. */
+  /**
+   * {@return where it is, what stands there, what is wrong, and what to do}
+   *
+   * @param problem of reading a job
+   */
   public String say(Problem problem) {
     return place(problem) + advice(problem, UnaryOperator.identity());
   }
 
   /**
-   * The same for a form: fields are named by their labels.
+   * {@return the same for a form: fields are named by their labels}
    *
    * @param problem with a cell of sites.csv that was filled in as a field
    * @param form name of the form
@@ -58,7 +66,7 @@ public final class ProblemWords {
   }
 
   /**
-   * The same for a command: cells are named by the options that fill them.
+   * {@return the same for a command: cells are named by the options that fill them}
    *
    * @param problem with a cell that was given as an option
    * @param options of the command by column
@@ -72,12 +80,21 @@ public final class ProblemWords {
     return option + advice(problem, name);
   }
 
-  /** What is needed before anything can be read from a blank form. */
+  /**
+   * {@return what is needed before anything can be read from a blank form}
+   *
+   * @param form name of the form
+   * @param needed labels of the fields that are needed
+   */
   public String nothingFilled(String form, String needed) {
     return texts.get("problem.nothing_filled", clean(form), clean(needed));
   }
 
-  /** A note as a sentence. */
+  /**
+   * {@return a note as a sentence}
+   *
+   * @param note of reading a job
+   */
   public String say(Note note) {
     return texts.get(note.key());
   }

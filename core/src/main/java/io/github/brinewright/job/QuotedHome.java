@@ -30,7 +30,7 @@ public final class QuotedHome {
   }
 
   /**
-   * The same home, whose people read another language.
+   * {@return the same home, whose people read another language}
    *
    * @param locale of their documents; null for the dealer's
    */
@@ -38,17 +38,17 @@ public final class QuotedHome {
     return new QuotedHome(site, tariff, locale);
   }
 
-  /** The home. */
+  /** {@return the home} */
   public Site site() {
     return site;
   }
 
-  /** The prices. */
+  /** {@return the prices} */
   public Tariff tariff() {
     return tariff;
   }
 
-  /** What the people there read; empty for the dealer's language. */
+  /** {@return what the people there read; empty for the dealer's language} */
   public Optional<Locale> language() {
     return Optional.ofNullable(language);
   }

@@ -4,6 +4,7 @@ import io.github.brinewright.quantity.Density;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.TableCurve;
 import java.util.List;
@@ -23,8 +24,7 @@ public final class ResinColumns {
           .always(
               Typed.number(
                       "dosage_lb_per_ft3",
-                      1,
-                      30,
+                      CapacityCurve.DOSAGE,
                       SaltDosage::ofPoundsPerCubicFoot,
                       SaltDosage::poundsPerCubicFoot)
                   .unit("lb/ft³")
@@ -34,8 +34,7 @@ public final class ResinColumns {
           .always(
               Typed.number(
                       "capacity_grains_per_ft3",
-                      1_000,
-                      60_000,
+                      CapacityCurve.CAPACITY,
                       ResinCapacity::ofGrainsPerCubicFoot,
                       ResinCapacity::grainsPerCubicFoot)
                   .unit("grains/ft³")
@@ -45,7 +44,7 @@ public final class ResinColumns {
           .always(
               Typed.text("name"), (draft, name) -> draft.name = name, line -> line.resin().name())
           .always(
-              Typed.number("bead_mm", 0.2, 1.5, Length::ofMillimetres, Length::millimetres)
+              Typed.number("bead_mm", Resin.BEAD_SIZE, Length::ofMillimetres, Length::millimetres)
                   .unit("mm")
                   .usual(Resin.USUAL_BEAD),
               (draft, bead) -> draft.bead = bead,
@@ -53,8 +52,7 @@ public final class ResinColumns {
           .always(
               Typed.number(
                       "bead_density_kg_per_m3",
-                      1_050,
-                      1_600,
+                      Resin.BEAD_DENSITY,
                       Density::ofKilogramsPerCubicMetre,
                       Density::kilogramsPerCubicMetre)
                   .unit("kg/m³")
@@ -68,7 +66,7 @@ public final class ResinColumns {
 
   private ResinColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }

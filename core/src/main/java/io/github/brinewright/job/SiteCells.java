@@ -19,14 +19,20 @@ public final class SiteCells {
 
   private SiteCells() {}
 
-  /** How a constant is written in a cell. */
+  /**
+   * {@return how a constant is written in a cell}
+   *
+   * @param constant as {@code WaterSource.PRIVATE_WELL}
+   */
   public static String word(Enum<?> constant) {
     return Formats.word(constant);
   }
 
   /**
-   * The filled cells of a home by column; empty when no row has its id.
+   * {@return the filled cells of a home by column; empty when no row has its id}
    *
+   * @param files of the job
+   * @param siteId id of the home
    * @throws IOException when sites.csv is not there, or is no CSV
    */
   public static Optional<Map<String, String>> of(JobFiles files, String siteId) throws IOException {
@@ -59,12 +65,21 @@ public final class SiteCells {
     return cells;
   }
 
-  /** The filled cells of a home by column, in the order of {@link SiteColumns#all()}. */
+  /**
+   * {@return the filled cells of a home by column, in the order of {@link SiteColumns#all()}}
+   *
+   * @param home as it is quoted
+   */
   public static Map<String, String> of(QuotedHome home) {
     return SiteColumns.COLUMNS.cells(home);
   }
 
-  /** The text of a sites.csv with one home: a column for each filled cell, in a fixed order. */
+  /**
+   * {@return the text of a sites.csv with one home: a column for each filled cell, in a fixed
+   * order}
+   *
+   * @param cells by column, as they are written
+   */
   public static String csv(Map<String, String> cells) {
     return Csv.write(SiteColumns.all(), List.of(cells));
   }

@@ -6,6 +6,8 @@ import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
+import io.github.brinewright.home.Supply;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.FoulingAllowance;
 import io.github.brinewright.quantity.Hardness;
@@ -24,7 +26,7 @@ public final class SiteColumns {
 
   private SiteColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }
@@ -35,7 +37,7 @@ public final class SiteColumns {
         .always(Typed.shortName("site_id").needed(), (draft, id) -> draft.id = id, of(Site::id))
         .part("people")
         .always(
-            Typed.whole("people", 1, 40).needed(),
+            Typed.whole("people", Household.PEOPLE).needed(),
             (draft, people) -> draft.people = people,
             ofHousehold(Household::people))
         .part("home")
@@ -61,21 +63,25 @@ public final class SiteColumns {
     return columns
         .part("people")
         .always(
-            Typed.number("bathrooms", 0.5, 20),
+            Typed.number("bathrooms", Household.BATHROOMS),
             (draft, number) -> draft.household(household -> household.bathrooms(number)),
             ofHousehold(Household::bathrooms))
         .always(
-            Typed.number("use_gal_per_person_day", 10, 400, Volume::ofGallons, Volume::gallons)
+            Typed.number(
+                    "use_gal_per_person_day",
+                    Household.PER_PERSON,
+                    Volume::ofGallons,
+                    Volume::gallons)
                 .unit("gal")
                 .usual(Household.USUAL_PER_PERSON),
             (draft, daily) -> draft.household(household -> household.perPersonDaily(daily)),
             ofHousehold(Household::perPersonDaily))
         .add(
-            Typed.number("bill_gal", 10, 1_000_000, Volume::ofGallons, Volume::gallons).unit("gal"),
+            Typed.number("bill_gal", Bill.BILLED, Volume::ofGallons, Volume::gallons).unit("gal"),
             (draft, billed) -> draft.billed = billed,
             home -> home.site().household().bill().map(Bill::billed))
         .add(
-            Typed.whole("bill_days", 7, 190).unit("days"),
+            Typed.whole("bill_days", Bill.DAYS).unit("days"),
             (draft, days) -> draft.billDays = days,
             home -> home.site().household().bill().map(Bill::days))
         .always(
@@ -83,7 +89,8 @@ public final class SiteColumns {
             (draft, share) -> draft.household(household -> household.softened(share)),
             ofHousehold(Household::softened))
         .always(
-            WaterColumns.gpg("target_hardness_gpg", 0, 10).usual(Hardness.ofGrainsPerGallon(0)),
+            WaterColumns.gpg("target_hardness_gpg", Site.TARGET)
+                .usual(Hardness.ofGrainsPerGallon(0)),
             (draft, target) -> draft.target = target,
             of(Site::target))
         .always(
@@ -91,15 +98,15 @@ public final class SiteColumns {
             (draft, wanted) -> draft.softerWanted = wanted,
             of(Site::softerWanted))
         .always(
-            Typed.whole("away_days_per_year", 0, 300).unit("days").usual(0),
+            Typed.whole("away_days_per_year", Household.DAYS_OF_YEAR).unit("days").usual(0),
             (draft, days) -> draft.household(household -> household.away(days)),
             ofHousehold(Household::awayDays))
         .always(
-            Typed.whole("guests", 0, 40).usual(0),
+            Typed.whole("guests", Household.GUESTS).usual(0),
             (draft, guests) -> draft.guests = guests,
             ofHousehold(Household::guests))
         .always(
-            Typed.whole("guest_days_per_year", 0, 300).unit("days").usual(0),
+            Typed.whole("guest_days_per_year", Household.DAYS_OF_YEAR).unit("days").usual(0),
             (draft, days) -> draft.guestDays = days,
             ofHousehold(Household::guestDays))
         .part("fixtures")
@@ -113,17 +120,22 @@ public final class SiteColumns {
     return columns
         .part("supply")
         .add(
-            Typed.number("pressure_psi", 5, 200, Pressure::ofPsi, Pressure::psi).unit("psi"),
+            Typed.number("pressure_psi", Supply.PRESSURE, Pressure::ofPsi, Pressure::psi)
+                .unit("psi"),
             (draft, pressure) -> draft.pressure = pressure,
             of(site -> site.supply().pressure()))
         .add(
-            Typed.number("flowing_pressure_psi", 1, 200, Pressure::ofPsi, Pressure::psi)
+            Typed.number(
+                    "flowing_pressure_psi", Supply.FLOWING_PRESSURE, Pressure::ofPsi, Pressure::psi)
                 .unit("psi"),
             (draft, pressure) -> draft.flowingPressure = pressure,
             of(site -> site.supply().flowingPressure()))
-        .add(gpm("flow_gpm"), (draft, flow) -> draft.flow = flow, of(site -> site.supply().flow()))
         .add(
-            gpm("peak_gpm"),
+            gpm("flow_gpm", Supply.FLOW),
+            (draft, flow) -> draft.flow = flow,
+            of(site -> site.supply().flow()))
+        .add(
+            gpm("peak_gpm", Household.PEAK_FLOW),
             (draft, flow) -> draft.household(household -> household.peakFlow(flow)),
             ofHousehold(Household::peakFlow))
         .always(
@@ -152,16 +164,15 @@ public final class SiteColumns {
             of(site -> site.allowances().manganese()));
   }
 
-  private static Typed<FlowRate> gpm(String name) {
-    return Typed.number(name, 0.5, 200, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
+  private static Typed<FlowRate> gpm(String name, Bounds<FlowRate> range) {
+    return Typed.number(name, range, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
         .unit("gpm");
   }
 
   private static Typed<FoulingAllowance> allowance(String name) {
     return Typed.number(
             name,
-            0,
-            20,
+            FoulingAllowances.ALLOWANCE,
             FoulingAllowance::ofGrainsPerGallonPerMilligramPerLitre,
             FoulingAllowance::grainsPerGallonPerMilligramPerLitre)
         .unit("gpg");

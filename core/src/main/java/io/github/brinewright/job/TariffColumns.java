@@ -3,6 +3,7 @@ package io.github.brinewright.job;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Volume;
 import java.math.BigDecimal;
 import java.util.List;
@@ -14,7 +15,8 @@ import org.joda.money.CurrencyUnit;
 /** The columns of tariffs.csv: one row for each tariff; rates in steps are lists. */
 public final class TariffColumns {
   private static final double HIGHEST_PRICE = 1_000;
-  private static final double LONGEST_STEP = 1_000_000;
+  private static final Bounds<Volume> STEPS =
+      Bounds.of(Volume.ofGallons(1), Volume.ofGallons(1_000_000));
 
   /** What is taken for empty cells; the numbers are the same in every currency. */
   private static final Tariff USUAL = Tariff.placeholder(CurrencyUnit.USD);
@@ -63,7 +65,7 @@ public final class TariffColumns {
 
   private TariffColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }
@@ -77,7 +79,7 @@ public final class TariffColumns {
   }
 
   private static Typed<List<Volume>> steps(String name) {
-    return Typed.numbers(name, 1, LONGEST_STEP, Volume::ofGallons, Volume::gallons).unit("gal");
+    return Typed.numbers(name, STEPS, Volume::ofGallons, Volume::gallons).unit("gal");
   }
 
   private static List<BigDecimal> prices(BlockRate rate) {

@@ -2,9 +2,12 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Place;
-import io.github.brinewright.job.Column.Bounds;
+import io.github.brinewright.job.Column.Ends;
 import io.github.brinewright.job.Column.Kind;
+import io.github.brinewright.quantity.Bounds;
+import io.github.brinewright.quantity.Concentration;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -23,11 +26,13 @@ import org.jspecify.annotations.Nullable;
  * @param <T> kind of the values
  */
 final class Typed<T> {
+  private static final MathContext NINE_DIGITS = new MathContext(9);
+
   private final String name;
   private final Kind kind;
   private final Format<T> format;
   private String unit = "";
-  private Bounds bounds = Bounds.NONE;
+  private Ends bounds = Ends.NONE;
   private List<Enum<?>> choices = List.of();
   private @Nullable T usual;
   private boolean needed;
@@ -56,11 +61,30 @@ final class Typed<T> {
     return new Typed<>(name, Kind.NUMBER, NumberFormats.of(make, number)).within(low, high);
   }
 
+  /** A number of which a value is made, within the range that its type checks. */
+  static <Q extends Comparable<? super Q>> Typed<Q> number(
+      String name, Bounds<Q> range, DoubleFunction<Q> make, ToDoubleFunction<Q> number) {
+    return number(name, end(range.low(), number), end(range.high(), number), make, number);
+  }
+
+  static Typed<Double> number(String name, Bounds<Double> range) {
+    return number(name, range.low(), range.high());
+  }
+
+  /** The end of a range in the unit of the column, without the noise of its conversion. */
+  private static <Q> double end(Q value, ToDoubleFunction<Q> number) {
+    return new BigDecimal(number.applyAsDouble(value)).round(NINE_DIGITS).doubleValue();
+  }
+
+  static Typed<Integer> whole(String name, Bounds<Integer> range) {
+    return whole(name, range.low(), range.high());
+  }
+
   /** Numbers of which values are made, separated by spaces. */
-  static <Q> Typed<List<Q>> numbers(
-      String name, double low, double high, DoubleFunction<Q> make, ToDoubleFunction<Q> number) {
+  static <Q extends Comparable<? super Q>> Typed<List<Q>> numbers(
+      String name, Bounds<Q> range, DoubleFunction<Q> make, ToDoubleFunction<Q> number) {
     return new Typed<>(name, Kind.NUMBERS, NumberFormats.listOf(NumberFormats.of(make, number)))
-        .within(low, high);
+        .within(end(range.low(), number), end(range.high(), number));
   }
 
   static Typed<Integer> whole(String name, int low, int high) {
@@ -72,8 +96,9 @@ final class Typed<T> {
   }
 
   /** A number, a reporting limit, or that none was detected. */
-  static Typed<LabResult> labResult(String name, double low, double high) {
-    return new Typed<>(name, Kind.LAB_RESULT, new LabFormat()).within(low, high);
+  static Typed<LabResult> labResult(String name, Bounds<Concentration> range) {
+    return new Typed<>(name, Kind.LAB_RESULT, new LabFormat())
+        .within(range.low().milligramsPerLitre(), range.high().milligramsPerLitre());
   }
 
   static Typed<Place> place(String name) {
@@ -156,10 +181,10 @@ final class Typed<T> {
   }
 
   private Typed<T> within(double low, double high) {
-    return within(new Bounds(low, high));
+    return within(new Ends(low, high));
   }
 
-  private Typed<T> within(Bounds range) {
+  private Typed<T> within(Ends range) {
     bounds = range;
     return this;
   }

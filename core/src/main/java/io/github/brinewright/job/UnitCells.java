@@ -10,7 +10,12 @@ public final class UnitCells {
 
   private UnitCells() {}
 
-  /** The text of a units.csv with one unit: a column for each filled cell, in a fixed order. */
+  /**
+   * {@return the text of a units.csv with one unit: a column for each filled cell, in a fixed
+   * order}
+   *
+   * @param cells by column, as they are written
+   */
   public static String csv(Map<String, String> cells) {
     return Csv.write(UnitColumns.all(), List.of(cells));
   }

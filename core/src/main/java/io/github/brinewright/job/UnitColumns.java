@@ -1,6 +1,7 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Length;
@@ -13,9 +14,11 @@ import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CyclePlan;
 import io.github.brinewright.softener.DosageCurveBasis;
+import io.github.brinewright.softener.RatedCapacityBasis;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
@@ -38,7 +41,7 @@ public final class UnitColumns {
 
   private UnitColumns() {}
 
-  /** All columns, those that must be there first. */
+  /** {@return all columns, those that must be there first} */
   public static List<Column> all() {
     return COLUMNS.all();
   }
@@ -59,14 +62,14 @@ public final class UnitColumns {
             (draft, id) -> draft.resinId = id,
             of(softener -> softener.resin().id()))
         .add(
-            Typed.number("resin_ft3", 0.1, 20, Volume::ofCubicFeet, Volume::cubicFeet).unit("ft³"),
+            Typed.number("resin_ft3", Softener.RESIN_VOLUME, Volume::ofCubicFeet, Volume::cubicFeet)
+                .unit("ft³"),
             (draft, volume) -> draft.resinVolume = volume,
             of(s -> Optional.of(s.resinVolume()).filter(known -> !s.resinVolumeAssumed())))
         .add(
             Typed.numbers(
                     "dosages_lb_per_ft3",
-                    1,
-                    30,
+                    CapacityCurve.DOSAGE,
                     SaltDosage::ofPoundsPerCubicFoot,
                     SaltDosage::poundsPerCubicFoot)
                 .unit("lb/ft³"),
@@ -76,14 +79,14 @@ public final class UnitColumns {
                     Optional.of(curves(softener).map(DosageCurveBasis::dosage).toList())
                         .filter(all -> !all.isEmpty())))
         .add(
-            Typed.number("design_factor", 0.5, 1).usual(DosageCurveBasis.USUAL_DESIGN_FACTOR),
+            Typed.number("design_factor", DosageCurveBasis.DESIGN_FACTOR)
+                .usual(DosageCurveBasis.USUAL_DESIGN_FACTOR),
             (draft, factor) -> draft.unit(unit -> unit.designFactor(factor)),
             of(softener -> curves(softener).map(DosageCurveBasis::designFactor).findFirst()))
         .add(
             Typed.number(
                     "rated_grains",
-                    1_000,
-                    1_000_000,
+                    RatedCapacityBasis.RATING,
                     HardnessAmount::ofGrains,
                     HardnessAmount::grains)
                 .unit("grains"),
@@ -112,27 +115,27 @@ public final class UnitColumns {
         .add(
             Typed.number(
                     "certified_grains_per_lb",
-                    500,
-                    6_000,
+                    Softener.CERTIFIED_EFFICIENCY,
                     SaltEfficiency::ofGrainsPerPound,
                     SaltEfficiency::grainsPerPound)
                 .unit("grains/lb"),
             (draft, certified) -> draft.unit(unit -> unit.certifiedEfficiency(certified)),
             of(Softener::certifiedEfficiency))
         .add(
-            inches("vessel_diameter_in", 4, 90),
+            inches("vessel_diameter_in", Vessel.SIDE),
             (draft, diameter) -> draft.vesselDiameter = diameter,
             of(softener -> ownVessel(softener).map(Vessel::diameter)))
         .add(
-            inches("vessel_height_in", 4, 90),
+            inches("vessel_height_in", Vessel.SIDE),
             (draft, height) -> draft.vesselHeight = height,
             of(softener -> ownVessel(softener).map(Vessel::height)))
         .always(
-            gpm("refill_gpm", 0.05, 5).usual(FlowRate.ofGallonsPerMinute(0.5)),
+            gpm("refill_gpm", Softener.REFILL_RATE).usual(FlowRate.ofGallonsPerMinute(0.5)),
             (draft, rate) -> draft.refillRate = rate,
             of(Softener::refillRate))
         .always(
-            Typed.<Duration>number("refill_step_min", 0.01, 5, Minutes::toDuration, Minutes::of)
+            Typed.<Duration>number(
+                    "refill_step_min", Softener.REFILL_STEP, Minutes::toDuration, Minutes::of)
                 .unit("min")
                 .usual(Minutes.toDuration(0.1)),
             (draft, step) -> draft.refillStep = step,
@@ -147,21 +150,21 @@ public final class UnitColumns {
   private static Columns<UnitDraft, Offer> flows(Columns<UnitDraft, Offer> columns) {
     return columns
         .add(
-            gpm("service_flow_gpm", 0.5, 200),
+            gpm("service_flow_gpm", Softener.SERVICE_FLOW),
             (draft, flow) -> draft.serviceFlow = flow,
             of(softener -> ownFlow(softener, Softener::serviceFlow)))
         .add(
-            gpm("peak_flow_gpm", 0.5, 200),
+            gpm("peak_flow_gpm", Softener.SERVICE_FLOW),
             (draft, flow) -> draft.peakFlow = flow,
             of(softener -> ownFlow(softener, Softener::peakServiceFlow)))
         .always(
-            Typed.number("valve_loss_psi", 0, 50, Pressure::ofPsi, Pressure::psi)
+            Typed.number("valve_loss_psi", Softener.VALVE_LOSS, Pressure::ofPsi, Pressure::psi)
                 .unit("psi")
                 .usual(Pressure.ofPsi(0)),
             (draft, loss) -> draft.unit(unit -> unit.valveLoss(loss)),
             of(Softener::valveLoss))
         .always(
-            Typed.number("standby_w", 0, 100, Power::ofWatts, Power::watts)
+            Typed.number("standby_w", Softener.STANDBY, Power::ofWatts, Power::watts)
                 .unit("W")
                 .usual(Power.ofWatts(3)),
             (draft, power) -> draft.unit(unit -> unit.standby(power)),
@@ -189,25 +192,25 @@ public final class UnitColumns {
   private static Columns<UnitDraft, Offer> drain(Columns<UnitDraft, Offer> columns) {
     return columns
         .add(
-            Typed.number("salt_storage_lb", 1, 5_000, Mass::ofPounds, Mass::pounds).unit("lb"),
+            Typed.number("salt_storage_lb", Softener.SALT_STORAGE, Mass::ofPounds, Mass::pounds)
+                .unit("lb"),
             (draft, salt) -> draft.unit(unit -> unit.saltStorage(salt)),
             of(UnitColumns::ownStorage))
         .add(
             Typed.numbers(
                     "drain_flows_gpm",
-                    0.2,
-                    60,
+                    Softener.DRAIN_FLOW,
                     FlowRate::ofGallonsPerMinute,
                     FlowRate::gallonsPerMinute)
                 .unit("gpm"),
             (draft, flows) -> draft.unit(unit -> unit.drainFlows(flows)),
             of(softener -> Optional.of(softener.drainFlows()).filter(all -> !all.isEmpty())))
         .add(
-            inches("brine_tank_diameter_in", 8, 60),
+            inches("brine_tank_diameter_in", BrineTank.SIDE),
             (draft, diameter) -> draft.tankDiameter = diameter,
             of(softener -> softener.brineTank().map(BrineTank::diameter)))
         .add(
-            inches("brine_tank_height_in", 8, 60),
+            inches("brine_tank_height_in", BrineTank.SIDE),
             (draft, height) -> draft.tankHeight = height,
             of(softener -> softener.brineTank().map(BrineTank::height)))
         .add(
@@ -245,12 +248,12 @@ public final class UnitColumns {
     return Typed.amount(name, 0, HIGHEST_PRICE);
   }
 
-  private static Typed<Length> inches(String name, double low, double high) {
-    return Typed.number(name, low, high, Length::ofInches, Length::inches).unit("in");
+  private static Typed<Length> inches(String name, Bounds<Length> range) {
+    return Typed.number(name, range, Length::ofInches, Length::inches).unit("in");
   }
 
-  private static Typed<FlowRate> gpm(String name, double low, double high) {
-    return Typed.number(name, low, high, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
+  private static Typed<FlowRate> gpm(String name, Bounds<FlowRate> range) {
+    return Typed.number(name, range, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
         .unit("gpm");
   }
 

@@ -8,6 +8,7 @@ import io.github.brinewright.home.TapIron;
 import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.home.WaterSource;
+import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Turbidity;
@@ -17,15 +18,14 @@ import java.util.function.Function;
 
 /** The columns of sites.csv that speak of the water, raw and after a treatment. */
 final class WaterColumns {
-  private static final double HIGHEST_GPG = 200;
-  private static final double HIGHEST_MG = 17 * HIGHEST_GPG;
-  private static final double HIGHEST_FOUND = 50_000;
+  private static final double LOWEST_MG = 2;
+  private static final double HIGHEST_MG = 3_400;
 
-  static final Typed<Hardness> GPG = gpg("hardness_gpg", 0.1, HIGHEST_GPG);
+  static final Typed<Hardness> GPG = gpg("hardness_gpg", WaterAnalysis.HARDNESS);
   static final Typed<Hardness> MG_PER_L =
       Typed.number(
               "hardness_mg_per_l",
-              1,
+              LOWEST_MG,
               HIGHEST_MG,
               Hardness::ofMilligramsPerLitre,
               Hardness::milligramsPerLitre)
@@ -68,7 +68,7 @@ final class WaterColumns {
 
   private static Columns<SiteDraft, QuotedHome> dissolved(Columns<SiteDraft, QuotedHome> columns) {
     columns.add(
-        Typed.number("ph", 0, 14),
+        Typed.number("ph", WaterAnalysis.PH),
         (draft, ph) -> draft.water(water -> water.ph(ph)),
         home -> home.site().water().ph().stream().boxed().findFirst());
     found(columns, "alkalinity_mg_per_l", Substance.ALKALINITY);
@@ -82,12 +82,16 @@ final class WaterColumns {
     found(columns, "hydrogen_sulfide_mg_per_l", Substance.HYDROGEN_SULFIDE);
     return columns
         .add(
-            Typed.number("turbidity_ntu", 0, 4_000, Turbidity::ofNtu, Turbidity::ntu).unit("NTU"),
+            Typed.number("turbidity_ntu", WaterAnalysis.TURBIDITY, Turbidity::ofNtu, Turbidity::ntu)
+                .unit("NTU"),
             (draft, turbidity) -> draft.water(water -> water.turbidity(turbidity)),
             of(WaterAnalysis::turbidity))
         .add(
             Typed.number(
-                    "temperature_f", 33, 120, Temperature::ofFahrenheit, Temperature::fahrenheit)
+                    "temperature_f",
+                    WaterAnalysis.TEMPERATURE,
+                    Temperature::ofFahrenheit,
+                    Temperature::fahrenheit)
                 .unit("°F"),
             (draft, temperature) -> draft.water(water -> water.temperature(temperature)),
             of(WaterAnalysis::temperature));
@@ -105,7 +109,7 @@ final class WaterColumns {
     return columns
         .part("treated")
         .add(
-            gpg("treated_hardness_gpg", 0.1, HIGHEST_GPG),
+            gpg("treated_hardness_gpg", WaterAnalysis.HARDNESS),
             (draft, hardness) -> draft.treatedHardness = hardness,
             after(treated -> Optional.of(treated.hardness())))
         .add(
@@ -117,7 +121,7 @@ final class WaterColumns {
             (draft, left) -> draft.treated(treated -> treated.withManganese(left)),
             after(TreatedWater::manganese))
         .add(
-            Typed.number("treated_ph", 0, 14),
+            Typed.number("treated_ph", WaterAnalysis.PH),
             (draft, ph) -> draft.treated(treated -> treated.withPh(ph)),
             after(treated -> treated.ph().stream().boxed().findFirst()));
   }
@@ -142,11 +146,11 @@ final class WaterColumns {
   }
 
   private static Typed<LabResult> lab(String name) {
-    return Typed.labResult(name, 0, HIGHEST_FOUND).unit("mg/L");
+    return Typed.labResult(name, Substance.FOUND).unit("mg/L");
   }
 
-  static Typed<Hardness> gpg(String name, double low, double high) {
-    return Typed.number(name, low, high, Hardness::ofGrainsPerGallon, Hardness::grainsPerGallon)
+  static Typed<Hardness> gpg(String name, Bounds<Hardness> range) {
+    return Typed.number(name, range, Hardness::ofGrainsPerGallon, Hardness::grainsPerGallon)
         .unit("gpg");
   }
 

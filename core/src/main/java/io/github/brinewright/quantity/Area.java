@@ -8,42 +8,66 @@ public final class Area extends Quantity<Area> {
     super(base);
   }
 
-  /** An area of {@code value} square feet. */
+  /**
+   * {@return an area of {@code value} square feet}
+   *
+   * @param value a finite number of square feet
+   */
   public static Area ofSquareFeet(double value) {
     return new Area(value);
   }
 
-  /** An area of {@code value} square metres. */
+  /**
+   * {@return an area of {@code value} square metres}
+   *
+   * @param value a finite number of square metres
+   */
   public static Area ofSquareMetres(double value) {
     return new Area(value * SQUARE_METRE);
   }
 
-  /** The number of square feet. */
+  /** {@return the number of square feet} */
   public double squareFeet() {
     return base();
   }
 
-  /** The number of square metres. */
+  /** {@return the number of square metres} */
   public double squareMetres() {
     return base() / SQUARE_METRE;
   }
 
-  /** The cross-section of a round vessel. */
+  /**
+   * {@return the cross-section of a round vessel}
+   *
+   * @param diameter inner diameter of the vessel
+   */
   public static Area ofCircle(Length diameter) {
     return new Area(Math.PI / 4 * diameter.feet() * diameter.feet());
   }
 
-  /** The depth that a volume fills in a vessel of this cross-section. */
+  /**
+   * {@return the depth that a volume fills in a vessel of this cross-section}
+   *
+   * @param volume volume that fills the vessel
+   */
   public Length depthOf(Volume volume) {
     return Length.ofFeet(volume.cubicFeet() / base());
   }
 
-  /** The volume of a cylinder of this cross-section. */
+  /**
+   * {@return the volume of a cylinder of this cross-section}
+   *
+   * @param depth height of the cylinder
+   */
   public Volume volumeOf(Length depth) {
     return Volume.ofCubicFeet(base() * depth.feet());
   }
 
-  /** The velocity of the given flow through this cross-section. */
+  /**
+   * {@return the velocity of the given flow through this cross-section}
+   *
+   * @param flow flow that passes it
+   */
   public FlowVelocity velocityOf(FlowRate flow) {
     return FlowVelocity.ofGallonsPerMinutePerSquareFoot(flow.gallonsPerMinute() / base());
   }

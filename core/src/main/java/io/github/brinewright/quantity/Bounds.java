@@ -10,6 +10,8 @@ package io.github.brinewright.quantity;
  */
 public record Bounds<T extends Comparable<? super T>>(T low, T high) {
   /**
+   * @param low the lowest value accepted
+   * @param high the highest value accepted
    * @throws IllegalArgumentException when {@code high} is below {@code low}
    */
   public Bounds {
@@ -20,20 +22,31 @@ public record Bounds<T extends Comparable<? super T>>(T low, T high) {
   }
 
   /**
-   * Bounds from {@code low} to {@code high}.
+   * {@return bounds from {@code low} to {@code high}}
    *
+   * @param <T> what is bounded
+   * @param low the lowest value accepted
+   * @param high the highest value accepted; not below {@code low}
    * @throws IllegalArgumentException when {@code high} is below {@code low}
    */
   public static <T extends Comparable<? super T>> Bounds<T> of(T low, T high) {
     return new Bounds<>(low, high);
   }
 
-  /** Whether {@code value} lies within; a number that is none ({@code NaN}) never does. */
+  /**
+   * {@return whether {@code value} lies within; a number that is none ({@code NaN}) never does}
+   *
+   * @param value value to compare with both ends
+   */
   public boolean holds(T value) {
     return nearest(value).equals(value);
   }
 
-  /** {@code value}, or the end that is nearest to it where it lies outside. */
+  /**
+   * {@return {@code value}, or the end that is nearest to it where it lies outside}
+   *
+   * @param value value to compare with both ends
+   */
   public T nearest(T value) {
     if (value.compareTo(low) < 0) {
       return low;
@@ -42,9 +55,10 @@ public record Bounds<T extends Comparable<? super T>>(T low, T high) {
   }
 
   /**
-   * Returns {@code value} when it lies within.
+   * {@return {@code value} when it lies within}
    *
    * @param name what the value is, for the message
+   * @param value value that must lie within
    * @throws IllegalArgumentException outside, with the name, the value and both ends
    */
   public T require(String name, T value) {

@@ -6,12 +6,16 @@ public final class Concentration extends Quantity<Concentration> {
     super(base);
   }
 
-  /** A concentration of {@code value} milligrams per litre. */
+  /**
+   * {@return a concentration of {@code value} milligrams per litre}
+   *
+   * @param value a finite number of milligrams per litre
+   */
   public static Concentration ofMilligramsPerLitre(double value) {
     return new Concentration(value);
   }
 
-  /** The number of milligrams per litre. */
+  /** {@return the number of milligrams per litre} */
   public double milligramsPerLitre() {
     return base();
   }

@@ -6,12 +6,16 @@ public final class Density extends Quantity<Density> {
     super(base);
   }
 
-  /** A density of {@code value} kilograms per cubic metre. */
+  /**
+   * {@return a density of {@code value} kilograms per cubic metre}
+   *
+   * @param value a finite number of kilograms per cubic metre
+   */
   public static Density ofKilogramsPerCubicMetre(double value) {
     return new Density(value);
   }
 
-  /** The number of kilograms per cubic metre. */
+  /** {@return the number of kilograms per cubic metre} */
   public double kilogramsPerCubicMetre() {
     return base();
   }

@@ -6,12 +6,16 @@ public final class Energy extends Quantity<Energy> {
     super(base);
   }
 
-  /** An energy of {@code value} kilowatt hours. */
+  /**
+   * {@return an energy of {@code value} kilowatt hours}
+   *
+   * @param value a finite number of kilowatt hours
+   */
   public static Energy ofKilowattHours(double value) {
     return new Energy(value);
   }
 
-  /** The number of kilowatt hours. */
+  /** {@return the number of kilowatt hours} */
   public double kilowattHours() {
     return base();
   }

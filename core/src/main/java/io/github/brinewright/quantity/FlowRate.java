@@ -11,44 +11,61 @@ public final class FlowRate extends Quantity<FlowRate> {
     super(base);
   }
 
-  /** A flow rate of {@code value} US gallons per minute. */
+  /**
+   * {@return a flow rate of {@code value} US gallons per minute}
+   *
+   * @param value a finite number of US gallons per minute
+   */
   public static FlowRate ofGallonsPerMinute(double value) {
     return new FlowRate(value);
   }
 
-  /** A flow rate of {@code value} litres per minute. */
+  /**
+   * {@return a flow rate of {@code value} litres per minute}
+   *
+   * @param value a finite number of litres per minute
+   */
   public static FlowRate ofLitresPerMinute(double value) {
     return new FlowRate(value * LITRE_PER_MINUTE);
   }
 
-  /** A flow rate of {@code value} cubic metres per hour. */
+  /**
+   * {@return a flow rate of {@code value} cubic metres per hour}
+   *
+   * @param value a finite number of cubic metres per hour
+   */
   public static FlowRate ofCubicMetresPerHour(double value) {
     return new FlowRate(value * CUBIC_METRE_PER_HOUR);
   }
 
-  /** The number of US gallons per minute. */
+  /** {@return the number of US gallons per minute} */
   public double gallonsPerMinute() {
     return base();
   }
 
-  /** The number of litres per minute. */
+  /** {@return the number of litres per minute} */
   public double litresPerMinute() {
     return base() / LITRE_PER_MINUTE;
   }
 
-  /** The number of cubic metres per hour. */
+  /** {@return the number of cubic metres per hour} */
   public double cubicMetresPerHour() {
     return base() / CUBIC_METRE_PER_HOUR;
   }
 
-  /** The volume that flows in the given time. */
+  /**
+   * {@return the volume that flows in the given time}
+   *
+   * @param time how long it flows
+   */
   public Volume during(Duration time) {
     return Volume.ofGallons(base() * Minutes.of(time));
   }
 
   /**
-   * The time a volume takes at this flow.
+   * {@return the time a volume takes at this flow}
    *
+   * @param volume volume that passes
    * @throws ArithmeticException when this flow is zero
    */
   public Duration timeFor(Volume volume) {

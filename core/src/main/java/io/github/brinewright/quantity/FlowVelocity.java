@@ -8,27 +8,39 @@ public final class FlowVelocity extends Quantity<FlowVelocity> {
     super(base);
   }
 
-  /** A flow velocity of {@code value} gpm per square foot. */
+  /**
+   * {@return a flow velocity of {@code value} gpm per square foot}
+   *
+   * @param value a finite number of gpm per square foot
+   */
   public static FlowVelocity ofGallonsPerMinutePerSquareFoot(double value) {
     return new FlowVelocity(value);
   }
 
-  /** A flow velocity of {@code value} metres per second. */
+  /**
+   * {@return a flow velocity of {@code value} metres per second}
+   *
+   * @param value a finite number of metres per second
+   */
   public static FlowVelocity ofMetresPerSecond(double value) {
     return new FlowVelocity(value * METRE_PER_SECOND);
   }
 
-  /** The number of gpm per square foot. */
+  /** {@return the number of gpm per square foot} */
   public double gallonsPerMinutePerSquareFoot() {
     return base();
   }
 
-  /** The number of metres per second. */
+  /** {@return the number of metres per second} */
   public double metresPerSecond() {
     return base() / METRE_PER_SECOND;
   }
 
-  /** The flow that passes the given cross-section at this velocity. */
+  /**
+   * {@return the flow that passes the given cross-section at this velocity}
+   *
+   * @param area cross-section that the flow passes
+   */
   public FlowRate through(Area area) {
     return FlowRate.ofGallonsPerMinute(base() * area.squareFeet());
   }

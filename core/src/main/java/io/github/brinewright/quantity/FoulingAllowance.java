@@ -6,17 +6,25 @@ public final class FoulingAllowance extends Quantity<FoulingAllowance> {
     super(base);
   }
 
-  /** A fouling allowance of {@code value} grains per gallon for each mg/L. */
+  /**
+   * {@return a fouling allowance of {@code value} grains per gallon for each mg/L}
+   *
+   * @param value a finite number of grains per gallon for each mg/L
+   */
   public static FoulingAllowance ofGrainsPerGallonPerMilligramPerLitre(double value) {
     return new FoulingAllowance(value);
   }
 
-  /** The number of grains per gallon for each mg/L. */
+  /** {@return the number of grains per gallon for each mg/L} */
   public double grainsPerGallonPerMilligramPerLitre() {
     return base();
   }
 
-  /** The hardness to add for the given concentration. */
+  /**
+   * {@return the hardness to add for the given concentration}
+   *
+   * @param metal iron or manganese in the water
+   */
   public Hardness forConcentration(Concentration metal) {
     return Hardness.ofGrainsPerGallon(base() * metal.milligramsPerLitre());
   }

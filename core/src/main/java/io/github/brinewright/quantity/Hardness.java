@@ -20,68 +20,92 @@ public final class Hardness extends Quantity<Hardness> {
     super(base);
   }
 
-  /** A hardness of {@code value} grains per US gallon. */
+  /**
+   * {@return a hardness of {@code value} grains per US gallon}
+   *
+   * @param value a finite number of grains per US gallon
+   */
   public static Hardness ofGrainsPerGallon(double value) {
     return new Hardness(value);
   }
 
-  /** A hardness of {@code value} milligrams per litre as CaCO3. */
+  /**
+   * {@return a hardness of {@code value} milligrams per litre as CaCO3}
+   *
+   * @param value a finite number of milligrams per litre as CaCO3
+   */
   public static Hardness ofMilligramsPerLitre(double value) {
     return new Hardness(value * MILLIGRAMS);
   }
 
-  /** A hardness of {@code value} German degrees. */
+  /**
+   * {@return a hardness of {@code value} German degrees}
+   *
+   * @param value a finite number of German degrees
+   */
   public static Hardness ofGermanDegrees(double value) {
     return new Hardness(value * GERMAN);
   }
 
-  /** A hardness of {@code value} English (Clark) degrees. */
+  /**
+   * {@return a hardness of {@code value} English (Clark) degrees}
+   *
+   * @param value a finite number of English (Clark) degrees
+   */
   public static Hardness ofEnglishDegrees(double value) {
     return new Hardness(value * ENGLISH);
   }
 
-  /** A hardness of {@code value} French degrees. */
+  /**
+   * {@return a hardness of {@code value} French degrees}
+   *
+   * @param value a finite number of French degrees
+   */
   public static Hardness ofFrenchDegrees(double value) {
     return new Hardness(value * FRENCH);
   }
 
-  /** A hardness of {@code value} millimoles of Ca and Mg per litre. */
+  /**
+   * {@return a hardness of {@code value} millimoles of Ca and Mg per litre}
+   *
+   * @param value a finite number of millimoles of Ca and Mg per litre
+   */
   public static Hardness ofMillimolesPerLitre(double value) {
     return new Hardness(value * MILLIMOLES);
   }
 
-  /** The number of grains per US gallon. */
+  /** {@return the number of grains per US gallon} */
   public double grainsPerGallon() {
     return base();
   }
 
-  /** The number of milligrams per litre as CaCO3. */
+  /** {@return the number of milligrams per litre as CaCO3} */
   public double milligramsPerLitre() {
     return base() / MILLIGRAMS;
   }
 
-  /** The number of German degrees. */
+  /** {@return the number of German degrees} */
   public double germanDegrees() {
     return base() / GERMAN;
   }
 
-  /** The number of English (Clark) degrees. */
+  /** {@return the number of English (Clark) degrees} */
   public double englishDegrees() {
     return base() / ENGLISH;
   }
 
-  /** The number of French degrees. */
+  /** {@return the number of French degrees} */
   public double frenchDegrees() {
     return base() / FRENCH;
   }
 
-  /** The number of millimoles of Ca and Mg per litre. */
+  /** {@return the number of millimoles of Ca and Mg per litre} */
   public double millimolesPerLitre() {
     return base() / MILLIMOLES;
   }
 
   /**
-   * The hardness amount in a volume of this water: grains per gallon times gallons.
+   * {@return the hardness amount in a volume of this water: grains per gallon times gallons}
    *
    * @param volume water of this hardness
    */

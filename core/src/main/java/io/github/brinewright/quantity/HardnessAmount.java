@@ -13,38 +13,50 @@ public final class HardnessAmount extends Quantity<HardnessAmount> {
     super(base);
   }
 
-  /** A hardness amount of {@code value} grains. */
+  /**
+   * {@return a hardness amount of {@code value} grains}
+   *
+   * @param value a finite number of grains
+   */
   public static HardnessAmount ofGrains(double value) {
     return new HardnessAmount(value);
   }
 
-  /** A hardness amount of {@code value} grams as CaCO3. */
+  /**
+   * {@return a hardness amount of {@code value} grams as CaCO3}
+   *
+   * @param value a finite number of grams as CaCO3
+   */
   public static HardnessAmount ofGrams(double value) {
     return new HardnessAmount(value * GRAM);
   }
 
-  /** A hardness amount of {@code value} equivalents. */
+  /**
+   * {@return a hardness amount of {@code value} equivalents}
+   *
+   * @param value a finite number of equivalents
+   */
   public static HardnessAmount ofEquivalents(double value) {
     return new HardnessAmount(value * GRAINS_PER_EQUIVALENT);
   }
 
-  /** The number of grains. */
+  /** {@return the number of grains} */
   public double grains() {
     return base();
   }
 
-  /** The number of grams as CaCO3. */
+  /** {@return the number of grams as CaCO3} */
   public double grams() {
     return base() / GRAM;
   }
 
-  /** The number of equivalents. */
+  /** {@return the number of equivalents} */
   public double equivalents() {
     return base() / GRAINS_PER_EQUIVALENT;
   }
 
   /**
-   * The volume of water of the given hardness that carries this amount.
+   * {@return the volume of water of the given hardness that carries this amount}
    *
    * @param hardness greater than zero
    * @throws IllegalArgumentException when the hardness is zero or negative
@@ -54,7 +66,11 @@ public final class HardnessAmount extends Quantity<HardnessAmount> {
     return Volume.ofGallons(base() / hardness.grainsPerGallon());
   }
 
-  /** The salt that removes this amount at the given efficiency. */
+  /**
+   * {@return the salt that removes this amount at the given efficiency}
+   *
+   * @param efficiency hardness removed for each mass of salt; not zero
+   */
   public Mass saltAt(SaltEfficiency efficiency) {
     return Mass.ofPounds(base() / efficiency.grainsPerPound());
   }

@@ -8,42 +8,58 @@ public final class Length extends Quantity<Length> {
     super(base);
   }
 
-  /** A length of {@code value} inches. */
+  /**
+   * {@return a length of {@code value} inches}
+   *
+   * @param value a finite number of inches
+   */
   public static Length ofInches(double value) {
     return new Length(value);
   }
 
-  /** A length of {@code value} feet. */
+  /**
+   * {@return a length of {@code value} feet}
+   *
+   * @param value a finite number of feet
+   */
   public static Length ofFeet(double value) {
     return new Length(value * 12.0);
   }
 
-  /** A length of {@code value} metres. */
+  /**
+   * {@return a length of {@code value} metres}
+   *
+   * @param value a finite number of metres
+   */
   public static Length ofMetres(double value) {
     return new Length(value * METRE);
   }
 
-  /** A length of {@code value} millimetres. */
+  /**
+   * {@return a length of {@code value} millimetres}
+   *
+   * @param value a finite number of millimetres
+   */
   public static Length ofMillimetres(double value) {
     return new Length(value * (METRE / 1000));
   }
 
-  /** The number of inches. */
+  /** {@return the number of inches} */
   public double inches() {
     return base();
   }
 
-  /** The number of feet. */
+  /** {@return the number of feet} */
   public double feet() {
     return base() / 12.0;
   }
 
-  /** The number of metres. */
+  /** {@return the number of metres} */
   public double metres() {
     return base() / METRE;
   }
 
-  /** The number of millimetres. */
+  /** {@return the number of millimetres} */
   public double millimetres() {
     return base() / (METRE / 1000);
   }

@@ -8,28 +8,39 @@ public final class Mass extends Quantity<Mass> {
     super(base);
   }
 
-  /** A mass of {@code value} pounds. */
+  /**
+   * {@return a mass of {@code value} pounds}
+   *
+   * @param value a finite number of pounds
+   */
   public static Mass ofPounds(double value) {
     return new Mass(value);
   }
 
-  /** A mass of {@code value} kilograms. */
+  /**
+   * {@return a mass of {@code value} kilograms}
+   *
+   * @param value a finite number of kilograms
+   */
   public static Mass ofKilograms(double value) {
     return new Mass(value * KILOGRAM);
   }
 
-  /** The number of pounds. */
+  /** {@return the number of pounds} */
   public double pounds() {
     return base();
   }
 
-  /** The number of kilograms. */
+  /** {@return the number of kilograms} */
   public double kilograms() {
     return base() / KILOGRAM;
   }
 
   /**
-   * The amount of hardness exchanged per pound, when this mass of salt regenerates {@code amount}.
+   * {@return the amount of hardness exchanged per pound, when this mass of salt regenerates {@code
+   * amount}}
+   *
+   * @param amount hardness that the bed exchanges for this salt
    */
   public SaltEfficiency per(HardnessAmount amount) {
     return SaltEfficiency.ofGrainsPerPound(amount.grains() / base());

@@ -10,13 +10,17 @@ public final class Minutes {
 
   private Minutes() {}
 
-  /** The number of minutes in {@code time}, with its fraction. */
+  /**
+   * {@return the number of minutes in {@code time}, with its fraction}
+   *
+   * @param time any length of time
+   */
   public static double of(Duration time) {
     return time.toNanos() / NANOS_PER_MINUTE;
   }
 
   /**
-   * A duration of the given number of minutes, to the nearest nanosecond.
+   * {@return a duration of the given number of minutes, to the nearest nanosecond}
    *
    * @param minutes a finite number, up to 100 years either way
    * @throws IllegalArgumentException outside that range

@@ -6,17 +6,21 @@ public final class Power extends Quantity<Power> {
     super(base);
   }
 
-  /** A power of {@code value} watts. */
+  /**
+   * {@return a power of {@code value} watts}
+   *
+   * @param value a finite number of watts
+   */
   public static Power ofWatts(double value) {
     return new Power(value);
   }
 
-  /** The number of watts. */
+  /** {@return the number of watts} */
   public double watts() {
     return base();
   }
 
-  /** The energy used when this power is drawn for all 8,760 hours of a year. */
+  /** {@return the energy used when this power is drawn for all 8,760 hours of a year} */
   public Energy throughoutYear() {
     return Energy.ofKilowattHours(base() * CalendarYear.HOURS / 1000);
   }

@@ -8,42 +8,58 @@ public final class Pressure extends Quantity<Pressure> {
     super(base);
   }
 
-  /** A pressure of {@code value} pounds per square inch. */
+  /**
+   * {@return a pressure of {@code value} pounds per square inch}
+   *
+   * @param value a finite number of pounds per square inch
+   */
   public static Pressure ofPsi(double value) {
     return new Pressure(value);
   }
 
-  /** A pressure of {@code value} pascals. */
+  /**
+   * {@return a pressure of {@code value} pascals}
+   *
+   * @param value a finite number of pascals
+   */
   public static Pressure ofPascals(double value) {
     return new Pressure(value * PASCAL);
   }
 
-  /** A pressure of {@code value} kilopascals. */
+  /**
+   * {@return a pressure of {@code value} kilopascals}
+   *
+   * @param value a finite number of kilopascals
+   */
   public static Pressure ofKilopascals(double value) {
     return new Pressure(value * (1000 * PASCAL));
   }
 
-  /** A pressure of {@code value} bar. */
+  /**
+   * {@return a pressure of {@code value} bar}
+   *
+   * @param value a finite number of bar
+   */
   public static Pressure ofBar(double value) {
     return new Pressure(value * (100000 * PASCAL));
   }
 
-  /** The number of pounds per square inch. */
+  /** {@return the number of pounds per square inch} */
   public double psi() {
     return base();
   }
 
-  /** The number of pascals. */
+  /** {@return the number of pascals} */
   public double pascals() {
     return base() / PASCAL;
   }
 
-  /** The number of kilopascals. */
+  /** {@return the number of kilopascals} */
   public double kilopascals() {
     return base() / (1000 * PASCAL);
   }
 
-  /** The number of bar. */
+  /** {@return the number of bar} */
   public double bar() {
     return base() / (100000 * PASCAL);
   }

@@ -33,19 +33,28 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
     return base;
   }
 
-  /** The sum of this and {@code other}. */
+  /**
+   * {@return the sum of this and {@code other}}
+   *
+   * @param other what is added
+   */
   public final Q plus(Q other) {
     return with(base + other.base());
   }
 
-  /** This less {@code other}; may be negative. */
+  /**
+   * {@return this less {@code other}; may be negative}
+   *
+   * @param other what is taken off
+   */
   public final Q minus(Q other) {
     return with(base - other.base());
   }
 
   /**
-   * This times a dimensionless {@code factor}.
+   * {@return this times a dimensionless {@code factor}}
    *
+   * @param factor dimensionless; finite
    * @throws IllegalArgumentException when the product is infinite or not a number
    */
   public final Q times(double factor) {
@@ -53,8 +62,9 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
   }
 
   /**
-   * This divided by a dimensionless {@code divisor}.
+   * {@return this divided by a dimensionless {@code divisor}}
    *
+   * @param divisor dimensionless; not zero
    * @throws IllegalArgumentException when the divisor is zero or not a number
    */
   public final Q dividedBy(double divisor) {
@@ -62,8 +72,9 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
   }
 
   /**
-   * The dimensionless ratio of this to {@code other}.
+   * {@return the dimensionless ratio of this to {@code other}}
    *
+   * @param other what it is compared with; not zero
    * @throws IllegalArgumentException when {@code other} is zero
    */
   public final double ratioTo(Q other) {
@@ -73,27 +84,39 @@ public abstract class Quantity<Q extends Quantity<Q>> implements Comparable<Q> {
     return base / other.base();
   }
 
-  /** Whether this is greater than zero. */
+  /** {@return whether this is greater than zero} */
   public final boolean isPositive() {
     return base > 0;
   }
 
-  /** Whether this is less than zero. */
+  /** {@return whether this is less than zero} */
   public final boolean isNegative() {
     return base < 0;
   }
 
-  /** Whether this is greater than {@code other}. */
+  /**
+   * {@return whether this is greater than {@code other}}
+   *
+   * @param other what it is compared with
+   */
   public final boolean exceeds(Q other) {
     return base > other.base();
   }
 
-  /** The greater of this and {@code other}. */
+  /**
+   * {@return the greater of this and {@code other}}
+   *
+   * @param other what it is compared with
+   */
   public final Q max(Q other) {
     return with(Math.max(base, other.base()));
   }
 
-  /** The lesser of this and {@code other}. */
+  /**
+   * {@return the lesser of this and {@code other}}
+   *
+   * @param other what it is compared with
+   */
   public final Q min(Q other) {
     return with(Math.min(base, other.base()));
   }

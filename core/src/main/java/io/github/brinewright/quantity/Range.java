@@ -9,6 +9,8 @@ package io.github.brinewright.quantity;
  */
 public record Range<Q extends Quantity<Q>>(Q low, Q high) {
   /**
+   * @param low the lesser
+   * @param high the greater
    * @throws IllegalArgumentException when {@code high} is below {@code low}
    */
   public Range {
@@ -17,7 +19,7 @@ public record Range<Q extends Quantity<Q>>(Q low, Q high) {
     }
   }
 
-  /** The middle of the range. */
+  /** {@return the middle of the range} */
   public Q middle() {
     return low.plus(high).dividedBy(2);
   }

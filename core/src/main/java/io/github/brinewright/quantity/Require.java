@@ -8,6 +8,7 @@ public final class Require {
   private Require() {}
 
   /**
+   * @param <Q> kind of the quantity
    * @param name what the value is, for the message
    * @param value must be greater than zero
    * @return {@code value}
@@ -21,6 +22,7 @@ public final class Require {
   }
 
   /**
+   * @param <Q> kind of the quantity
    * @param name what the value is, for the message
    * @param value must be zero or more
    * @return {@code value}
@@ -35,6 +37,9 @@ public final class Require {
 
   /**
    * @param name what the value is, for the message
+   * @param value must lie from {@code low} to {@code high}
+   * @param low the lowest value accepted
+   * @param high the highest value accepted
    * @return {@code value}
    * @throws IllegalArgumentException outside {@code low} to {@code high}, or when not a number
    */
@@ -48,6 +53,9 @@ public final class Require {
 
   /**
    * @param name what the value is, for the message
+   * @param value must lie from {@code low} to {@code high}
+   * @param low the lowest value accepted
+   * @param high the highest value accepted
    * @return {@code value}
    * @throws IllegalArgumentException outside {@code low} to {@code high}
    */
@@ -61,6 +69,7 @@ public final class Require {
 
   /**
    * @param name what the text is, for the message
+   * @param text must hold more than white space
    * @return {@code text}
    * @throws IllegalArgumentException when it is empty or holds nothing but white space
    */
@@ -72,7 +81,9 @@ public final class Require {
   }
 
   /**
+   * @param <T> what the list is of
    * @param name what the list is, for the message
+   * @param values at least one
    * @return an unchangeable copy of {@code values}
    * @throws IllegalArgumentException when there is none
    */

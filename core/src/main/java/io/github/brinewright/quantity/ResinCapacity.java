@@ -8,32 +8,48 @@ public final class ResinCapacity extends Quantity<ResinCapacity> {
     super(base);
   }
 
-  /** A resin capacity of {@code value} grains per cubic foot. */
+  /**
+   * {@return a resin capacity of {@code value} grains per cubic foot}
+   *
+   * @param value a finite number of grains per cubic foot
+   */
   public static ResinCapacity ofGrainsPerCubicFoot(double value) {
     return new ResinCapacity(value);
   }
 
-  /** A resin capacity of {@code value} equivalents per litre. */
+  /**
+   * {@return a resin capacity of {@code value} equivalents per litre}
+   *
+   * @param value a finite number of equivalents per litre
+   */
   public static ResinCapacity ofEquivalentsPerLitre(double value) {
     return new ResinCapacity(value * EQ_PER_LITRE);
   }
 
-  /** The number of grains per cubic foot. */
+  /** {@return the number of grains per cubic foot} */
   public double grainsPerCubicFoot() {
     return base();
   }
 
-  /** The number of equivalents per litre. */
+  /** {@return the number of equivalents per litre} */
   public double equivalentsPerLitre() {
     return base() / EQ_PER_LITRE;
   }
 
-  /** The capacity of a bed of the given volume. */
+  /**
+   * {@return the capacity of a bed of the given volume}
+   *
+   * @param resin volume of the bed
+   */
   public HardnessAmount of(Volume resin) {
     return HardnessAmount.ofGrains(base() * resin.cubicFeet());
   }
 
-  /** The efficiency at which the given dosage reaches this capacity. */
+  /**
+   * {@return the efficiency at which the given dosage reaches this capacity}
+   *
+   * @param dosage salt for each volume of resin; not zero
+   */
   public SaltEfficiency at(SaltDosage dosage) {
     return SaltEfficiency.ofGrainsPerPound(base() / dosage.poundsPerCubicFoot());
   }

@@ -8,27 +8,39 @@ public final class SaltDosage extends Quantity<SaltDosage> {
     super(base);
   }
 
-  /** A salt dosage of {@code value} pounds of NaCl per cubic foot of resin. */
+  /**
+   * {@return a salt dosage of {@code value} pounds of NaCl per cubic foot of resin}
+   *
+   * @param value a finite number of pounds of NaCl per cubic foot of resin
+   */
   public static SaltDosage ofPoundsPerCubicFoot(double value) {
     return new SaltDosage(value);
   }
 
-  /** A salt dosage of {@code value} grams of NaCl per litre of resin. */
+  /**
+   * {@return a salt dosage of {@code value} grams of NaCl per litre of resin}
+   *
+   * @param value a finite number of grams of NaCl per litre of resin
+   */
   public static SaltDosage ofGramsPerLitre(double value) {
     return new SaltDosage(value * GRAM_PER_LITRE);
   }
 
-  /** The number of pounds of NaCl per cubic foot of resin. */
+  /** {@return the number of pounds of NaCl per cubic foot of resin} */
   public double poundsPerCubicFoot() {
     return base();
   }
 
-  /** The number of grams of NaCl per litre of resin. */
+  /** {@return the number of grams of NaCl per litre of resin} */
   public double gramsPerLitre() {
     return base() / GRAM_PER_LITRE;
   }
 
-  /** The salt for a bed of the given volume. */
+  /**
+   * {@return the salt for a bed of the given volume}
+   *
+   * @param resin volume of the bed
+   */
   public Mass saltFor(Volume resin) {
     return Mass.ofPounds(base() * resin.cubicFeet());
   }

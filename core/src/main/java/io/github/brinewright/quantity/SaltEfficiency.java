@@ -8,22 +8,30 @@ public final class SaltEfficiency extends Quantity<SaltEfficiency> {
     super(base);
   }
 
-  /** A salt efficiency of {@code value} grains per pound. */
+  /**
+   * {@return a salt efficiency of {@code value} grains per pound}
+   *
+   * @param value a finite number of grains per pound
+   */
   public static SaltEfficiency ofGrainsPerPound(double value) {
     return new SaltEfficiency(value);
   }
 
-  /** A salt efficiency of {@code value} grams of CaCO3 per kilogram. */
+  /**
+   * {@return a salt efficiency of {@code value} grams of CaCO3 per kilogram}
+   *
+   * @param value a finite number of grams of CaCO3 per kilogram
+   */
   public static SaltEfficiency ofGramsPerKilogram(double value) {
     return new SaltEfficiency(value * GRAM_PER_KILOGRAM);
   }
 
-  /** The number of grains per pound. */
+  /** {@return the number of grains per pound} */
   public double grainsPerPound() {
     return base();
   }
 
-  /** The number of grams of CaCO3 per kilogram. */
+  /** {@return the number of grams of CaCO3 per kilogram} */
   public double gramsPerKilogram() {
     return base() / GRAM_PER_KILOGRAM;
   }

@@ -8,6 +8,7 @@ package io.github.brinewright.quantity;
  */
 public record Temperature(double celsius) implements Comparable<Temperature> {
   /**
+   * @param celsius degrees Celsius, −273.15 or more
    * @throws IllegalArgumentException below absolute zero or when not a finite number
    */
   public Temperature {
@@ -16,17 +17,25 @@ public record Temperature(double celsius) implements Comparable<Temperature> {
     }
   }
 
-  /** A temperature in degrees Celsius. */
+  /**
+   * {@return a temperature in degrees Celsius}
+   *
+   * @param degrees degrees Celsius; −273.15 or more
+   */
   public static Temperature ofCelsius(double degrees) {
     return new Temperature(degrees);
   }
 
-  /** A temperature in degrees Fahrenheit. */
+  /**
+   * {@return a temperature in degrees Fahrenheit}
+   *
+   * @param degrees degrees Fahrenheit; −459.67 or more
+   */
   public static Temperature ofFahrenheit(double degrees) {
     return new Temperature((degrees - 32) / 1.8);
   }
 
-  /** Degrees Fahrenheit. */
+  /** {@return the temperature in degrees Fahrenheit} */
   public double fahrenheit() {
     return celsius * 1.8 + 32;
   }

@@ -6,12 +6,16 @@ public final class Turbidity extends Quantity<Turbidity> {
     super(base);
   }
 
-  /** A turbidity of {@code value} nephelometric turbidity units. */
+  /**
+   * {@return a turbidity of {@code value} nephelometric turbidity units}
+   *
+   * @param value a finite number of nephelometric turbidity units
+   */
   public static Turbidity ofNtu(double value) {
     return new Turbidity(value);
   }
 
-  /** The number of nephelometric turbidity units. */
+  /** {@return the number of nephelometric turbidity units} */
   public double ntu() {
     return base();
   }

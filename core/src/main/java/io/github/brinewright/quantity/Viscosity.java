@@ -6,12 +6,16 @@ public final class Viscosity extends Quantity<Viscosity> {
     super(base);
   }
 
-  /** A viscosity of {@code value} millipascal seconds. */
+  /**
+   * {@return a viscosity of {@code value} millipascal seconds}
+   *
+   * @param value a finite number of millipascal seconds
+   */
   public static Viscosity ofMillipascalSeconds(double value) {
     return new Viscosity(value);
   }
 
-  /** The number of millipascal seconds. */
+  /** {@return the number of millipascal seconds} */
   public double millipascalSeconds() {
     return base();
   }

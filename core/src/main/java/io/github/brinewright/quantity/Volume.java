@@ -10,42 +10,58 @@ public final class Volume extends Quantity<Volume> {
     super(base);
   }
 
-  /** A volume of {@code value} US gallons. */
+  /**
+   * {@return a volume of {@code value} US gallons}
+   *
+   * @param value a finite number of US gallons
+   */
   public static Volume ofGallons(double value) {
     return new Volume(value);
   }
 
-  /** A volume of {@code value} litres. */
+  /**
+   * {@return a volume of {@code value} litres}
+   *
+   * @param value a finite number of litres
+   */
   public static Volume ofLitres(double value) {
     return new Volume(value * LITRE);
   }
 
-  /** A volume of {@code value} cubic metres. */
+  /**
+   * {@return a volume of {@code value} cubic metres}
+   *
+   * @param value a finite number of cubic metres
+   */
   public static Volume ofCubicMetres(double value) {
     return new Volume(value * CUBIC_METRE);
   }
 
-  /** A volume of {@code value} cubic feet. */
+  /**
+   * {@return a volume of {@code value} cubic feet}
+   *
+   * @param value a finite number of cubic feet
+   */
   public static Volume ofCubicFeet(double value) {
     return new Volume(value * CUBIC_FOOT);
   }
 
-  /** The number of US gallons. */
+  /** {@return the number of US gallons} */
   public double gallons() {
     return base();
   }
 
-  /** The number of litres. */
+  /** {@return the number of litres} */
   public double litres() {
     return base() / LITRE;
   }
 
-  /** The number of cubic metres. */
+  /** {@return the number of cubic metres} */
   public double cubicMetres() {
     return base() / CUBIC_METRE;
   }
 
-  /** The number of cubic feet. */
+  /** {@return the number of cubic feet} */
   public double cubicFeet() {
     return base() / CUBIC_FOOT;
   }

@@ -6,12 +6,16 @@ public final class WaterEfficiency extends Quantity<WaterEfficiency> {
     super(base);
   }
 
-  /** A water efficiency of {@code value} gallons per thousand grains. */
+  /**
+   * {@return a water efficiency of {@code value} gallons per thousand grains}
+   *
+   * @param value a finite number of gallons per thousand grains
+   */
   public static WaterEfficiency ofGallonsPerThousandGrains(double value) {
     return new WaterEfficiency(value);
   }
 
-  /** The number of gallons per thousand grains. */
+  /** {@return the number of gallons per thousand grains} */
   public double gallonsPerThousandGrains() {
     return base();
   }

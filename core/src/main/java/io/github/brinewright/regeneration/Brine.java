@@ -29,7 +29,8 @@ public final class Brine {
   private Brine() {}
 
   /**
-   * Share of salt in saturated brine, by mass. Example: 60 °F → 0.26395. Source: Salt Institute.
+   * {@return the share of salt in saturated brine, by mass} Example: 60 °F → 0.26395. Source: Salt
+   * Institute.
    *
    * @param temperature 0 to 51.67 °C
    * @throws IllegalArgumentException outside that range
@@ -39,9 +40,9 @@ public final class Brine {
   }
 
   /**
-   * Density of brine: that of water × (1 + w (0.71073 + 0.1183 w + 0.374 w²)), which passes through
-   * 1,070.7, 1,147.8 and 1,197.2 kg/m3 at 10, 20 and 26 % and 20 °C. Example: 20 % at 20 °C →
-   * 1,147.8 kg/m3. Source of these three: Poradnik fizykochemiczny, 1974.
+   * {@return the density of brine: that of water × (1 + w (0.71073 + 0.1183 w + 0.374 w²)), which
+   * passes through 1,070.7, 1,147.8 and 1,197.2 kg/m3 at 10, 20 and 26 % and 20 °C} Example: 20 %
+   * at 20 °C → 1,147.8 kg/m3. Source of these three: Poradnik fizykochemiczny, 1974.
    *
    * @param share of salt by mass; 0 to 0.27; dimensionless
    * @param temperature 0 to 51.67 °C
@@ -55,8 +56,8 @@ public final class Brine {
   }
 
   /**
-   * Salt that a volume of water takes up until it is saturated. Example: 1 gal at 60 °F → 2.99 lb.
-   * Source: {@link #saturation}.
+   * {@return the salt that a volume of water takes up until it is saturated} Example: 1 gal at 60
+   * °F → 2.99 lb. Source: {@link #saturation}.
    *
    * @param water zero or more
    * @param temperature 0 to 51.67 °C
@@ -69,8 +70,8 @@ public final class Brine {
   }
 
   /**
-   * Volume of the saturated brine that a volume of water makes. Example: 1 gal at 60 °F → 1.13 gal.
-   * Source: {@link #saturation} and {@link #density}.
+   * {@return the volume of the saturated brine that a volume of water makes} Example: 1 gal at 60
+   * °F → 1.13 gal. Source: {@link #saturation} and {@link #density}.
    *
    * @param water zero or more
    * @param temperature 0 to 51.67 °C

@@ -78,42 +78,42 @@ public final class BrineRefill implements Explained {
     return regenerant == Regenerant.SODIUM_CHLORIDE ? Sources.REFILL : Sources.CRC_SOLUBILITY;
   }
 
-  /** The salt dissolved. */
+  /** {@return the salt dissolved} */
   public Regenerant regenerant() {
     return regenerant;
   }
 
-  /** The flow of the refill. */
+  /** {@return the flow of the refill} */
   public FlowRate rate() {
     return rate;
   }
 
-  /** Water that dissolves the salt wanted. */
+  /** {@return the water that dissolves the salt wanted} */
   public Volume exactWater() {
     return exactWater.value();
   }
 
-  /** Minutes that give exactly the salt wanted. */
+  /** {@return the minutes that give exactly the salt wanted} */
   public Duration exact() {
     return exact.value();
   }
 
-  /** The next step of the controller that gives at least the salt wanted. */
+  /** {@return the next step of the controller that gives at least the salt wanted} */
   public Duration set() {
     return set;
   }
 
-  /** Water let in by the setting. */
+  /** {@return the water let in by the setting} */
   public Volume water() {
     return rate.during(set);
   }
 
-  /** Saturated brine that the setting makes. */
+  /** {@return the saturated brine that the setting makes} */
   public Volume brine() {
     return water().times(regenerant.brinePerWater());
   }
 
-  /** Salt dissolved by the setting. */
+  /** {@return the salt dissolved by the setting} */
   public Mass saltGiven() {
     return given.value();
   }

@@ -32,6 +32,10 @@ public record ClockSchedule(
   /**
    * Keeps its own copy of {@code factors}.
    *
+   * @param usable capacity between regenerations
+   * @param dailyLoad design load
+   * @param meanLoad of an average day
+   * @param factors how many times the mean load the bed must hold for each of 1, 2, 3 … days
    * @throws IllegalArgumentException outside the ranges above
    */
   public ClockSchedule {
@@ -43,7 +47,7 @@ public record ClockSchedule(
     factors.forEach(factor -> Require.between("factor of some days", factor, 1e-6, 1e6));
   }
 
-  /** Days at design use before rounding down. */
+  /** {@return the days at design use before rounding down} */
   public double exactDays() {
     return usable.ratioTo(dailyLoad);
   }
@@ -52,14 +56,14 @@ public record ClockSchedule(
     return (int) Math.floor(Math.min(exact, Integer.MAX_VALUE) + ROUND_OFF);
   }
 
-  /** Whole days that the bed holds at design use; 0 where it does not hold one. */
+  /** {@return the whole days that the bed holds at design use; 0 where it does not hold one} */
   public int daysAtDesignUse() {
     return whole(exactDays());
   }
 
   /**
-   * The longest interval whose use stays within the bed in nine cases of ten; 0 where not even one
-   * day's does, and not above {@link #longestAllowed()}.
+   * {@return the longest interval whose use stays within the bed in nine cases of ten; 0 where not
+   * even one day's does, and not above {@link #longestAllowed()}}
    */
   public int daysWithinMargin() {
     int days = 0;
@@ -74,12 +78,12 @@ public record ClockSchedule(
     return usable.ratioTo(meanLoad.times(factors.get(days - 1)));
   }
 
-  /** The longest interval allowed; 1 to 14. */
+  /** {@return the longest interval allowed; 1 to 14} */
   public int longestAllowed() {
     return factors.size();
   }
 
-  /** The days to set; 1 to 14. */
+  /** {@return the days to set; 1 to 14} */
   public int setDays() {
     int least = Math.min(daysAtDesignUse(), Math.min(daysWithinMargin(), longestAllowed()));
     return Math.max(1, least);

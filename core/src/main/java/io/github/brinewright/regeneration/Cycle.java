@@ -68,27 +68,31 @@ public final class Cycle implements Explained {
     return FlowRate.ofGallonsPerMinute(gallonsPerMinute * resin.cubicFeet());
   }
 
-  /** The plan followed. */
+  /** {@return the plan followed} */
   public CyclePlan plan() {
     return plan;
   }
 
-  /** The steps in their order. */
+  /** {@return the steps in their order} */
   public List<CycleStep> parts() {
     return parts;
   }
 
-  /** The step of a kind. */
+  /**
+   * {@return the step of a kind}
+   *
+   * @param kind which step
+   */
   public CycleStep part(CycleStep.Kind kind) {
     return parts.get(kind.ordinal());
   }
 
-  /** Water of the whole cycle. */
+  /** {@return the water of the whole cycle} */
   public Volume water() {
     return water.value();
   }
 
-  /** Time of the whole cycle. */
+  /** {@return the time of the whole cycle} */
   public Duration time() {
     return parts.stream().map(CycleStep::time).reduce(Duration.ZERO, Duration::plus);
   }

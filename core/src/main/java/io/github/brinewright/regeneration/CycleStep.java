@@ -14,6 +14,9 @@ import java.time.Duration;
  */
 public record CycleStep(Kind kind, Duration time, FlowRate flow) {
   /**
+   * @param kind which step
+   * @param time how long it runs
+   * @param flow water that enters through the valve
    * @throws IllegalArgumentException when time or flow is not more than zero
    */
   public CycleStep {
@@ -42,7 +45,7 @@ public record CycleStep(Kind kind, Duration time, FlowRate flow) {
     BRINE_REFILL
   }
 
-  /** Water the step takes from the supply. */
+  /** {@return the water the step takes from the supply} */
   public Volume water() {
     return flow.during(time);
   }

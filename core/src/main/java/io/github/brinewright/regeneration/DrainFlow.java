@@ -17,6 +17,8 @@ public record DrainFlow(FlowRate needed, List<FlowRate> stocked) {
   /**
    * Keeps its own sorted copy of {@code stocked}.
    *
+   * @param needed by the bed
+   * @param stocked sizes that the dealer keeps, each from 0.2 to 60 gpm
    * @throws IllegalArgumentException outside the ranges above
    */
   public DrainFlow {
@@ -25,7 +27,7 @@ public record DrainFlow(FlowRate needed, List<FlowRate> stocked) {
     stocked = stocked.stream().sorted().toList();
   }
 
-  /** The size to fit. */
+  /** {@return the size to fit} */
   public FlowRate chosen() {
     return stocked.stream()
         .filter(size -> size.compareTo(needed) >= 0)
@@ -33,7 +35,7 @@ public record DrainFlow(FlowRate needed, List<FlowRate> stocked) {
         .orElse(stocked.isEmpty() ? needed : stocked.get(stocked.size() - 1));
   }
 
-  /** Whether the chosen size lifts the bed as much as it needs. */
+  /** {@return whether the chosen size lifts the bed as much as it needs} */
   public boolean enough() {
     return chosen().compareTo(needed) >= 0;
   }

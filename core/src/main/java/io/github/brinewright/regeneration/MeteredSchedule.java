@@ -53,7 +53,7 @@ public final class MeteredSchedule implements Schedule {
   }
 
   /**
-   * A metered control of a bed.
+   * {@return a metered control of a bed}
    *
    * @param control a metered one
    * @param usable capacity between regenerations; more than zero
@@ -67,7 +67,7 @@ public final class MeteredSchedule implements Schedule {
     return new Builder(Require.positive("usable capacity", usable));
   }
 
-  /** The reserve held back. */
+  /** {@return the reserve held back} */
   public Reserve reserve() {
     return reserve;
   }
@@ -127,7 +127,12 @@ public final class MeteredSchedule implements Schedule {
       this.usable = usable;
     }
 
-    /** Capacity held back. */
+    /**
+     * Capacity held back.
+     *
+     * @param reserve zero or more
+     * @return this builder
+     */
     public Builder reserve(Reserve reserve) {
       this.reserve = reserve;
       return this;
@@ -137,6 +142,7 @@ public final class MeteredSchedule implements Schedule {
      * Days after which it regenerates in any case; 14 unless set.
      *
      * @param days 1 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder longestDays(int days) {
@@ -149,6 +155,7 @@ public final class MeteredSchedule implements Schedule {
      * hold no more than what is drawn until the other one is ready.
      *
      * @param days 0.01 to 14
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder leastDays(double days) {
@@ -157,7 +164,7 @@ public final class MeteredSchedule implements Schedule {
     }
 
     /**
-     * The water it serves.
+     * {@return the schedule for the water it serves}
      *
      * @param compensated compensated hardness; more than zero
      * @param design design use of a day; more than zero

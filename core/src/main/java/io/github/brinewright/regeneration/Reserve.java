@@ -35,7 +35,7 @@ public final class Reserve implements Explained {
   }
 
   /**
-   * One day's design load: the usual reserve of a delayed regeneration.
+   * {@return one day's design load: the usual reserve of a delayed regeneration}
    *
    * @param design design use of a day; more than zero
    * @param compensated compensated hardness; more than zero
@@ -54,9 +54,9 @@ public final class Reserve implements Explained {
   }
 
   /**
-   * What is not enough in a chosen share of regenerations, averaged over homes of the expected use,
-   * whose own mean is known only so well. Example: 5 % at 100 gallons a day of 10 gpg, which vary
-   * as usual and are known by a bill → 1,508 grains.
+   * {@return what is not enough in a chosen share of regenerations, averaged over homes of the
+   * expected use, whose own mean is known only so well} Example: 5 % at 100 gallons a day of 10
+   * gpg, which vary as usual and are known by a bill → 1,508 grains.
    *
    * @param risk 0.0001 to 0.5; dimensionless
    * @param likely what the days at home may use
@@ -79,22 +79,22 @@ public final class Reserve implements Explained {
             (number, use, hardness) -> hardness.in(use).times(number)));
   }
 
-  /** The capacity held back; zero or more. */
+  /** {@return the capacity held back; zero or more} */
   public HardnessAmount held() {
     return worked == null ? HardnessAmount.ofGrains(0) : worked.value();
   }
 
-  /** Days of load that it holds; dimensionless. */
+  /** {@return the days of load that it holds; dimensionless} */
   public double days() {
     return days;
   }
 
-  /** Risk of running out that it was chosen for; 0 where it was not chosen by risk. */
+  /** {@return the risk of running out that it was chosen for; 0 where it was not chosen by risk} */
   public double risk() {
     return risk;
   }
 
-  /** Whether it was chosen by risk. */
+  /** {@return whether it was chosen by risk} */
   public boolean byRisk() {
     return risk > 0;
   }

@@ -12,20 +12,20 @@ public sealed interface Schedule extends Explained permits ClockSchedule, Metere
   int LONGEST_DAYS = 14;
 
   /**
-   * Days between regenerations at design use, zero or more; a clock's are whole. Of a bed that does
-   * not hold a day the part of it that it holds.
+   * {@return the days between regenerations at design use, zero or more; a clock's are whole} Of a
+   * bed that does not hold a day the part of it that it holds.
    */
   double designDays();
 
-  /** Days after which it regenerates in any case; 1 to 14, of a clock those set. */
+  /** {@return the days after which it regenerates in any case; 1 to 14, of a clock those set} */
   int longestDays();
 
   /**
-   * The volume after which a meter starts a regeneration; empty for a clock, and where the bed is
-   * not {@link #feasible()}.
+   * {@return the volume after which a meter starts a regeneration; empty for a clock, and where the
+   * bed is not {@link #feasible()}}
    */
   Optional<Volume> setVolume();
 
-  /** Whether the bed serves the design day and leaves a setting above zero. */
+  /** {@return whether the bed serves the design day and leaves a setting above zero} */
   boolean feasible();
 }

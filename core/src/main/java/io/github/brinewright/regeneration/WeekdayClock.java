@@ -21,13 +21,14 @@ public record WeekdayClock(Set<DayOfWeek> days) {
   private static final int WEEK = 7;
 
   /**
+   * @param days at least one
    * @throws IllegalArgumentException when no day is chosen
    */
   public WeekdayClock {
     days = Collections.unmodifiableSet(EnumSet.copyOf(Require.someOf("weekdays", days)));
   }
 
-  /** The longest run of days from one regeneration to the next. */
+  /** {@return the longest run of days from one regeneration to the next} */
   public int longestGap() {
     int longest = 0;
     for (DayOfWeek day : days) {
@@ -41,8 +42,8 @@ public record WeekdayClock(Set<DayOfWeek> days) {
   }
 
   /**
-   * The fewest weekdays, spread as evenly as a week allows, whose longest gap is not above a number
-   * of days. Example: 3 days → Monday, Wednesday, Friday.
+   * {@return the fewest weekdays, spread as evenly as a week allows, whose longest gap is not above
+   * a number of days} Example: 3 days → Monday, Wednesday, Friday.
    *
    * @param mostDays 1 to 365
    * @throws IllegalArgumentException outside that range

@@ -36,6 +36,14 @@ public record BedSettings(
   /**
    * Keeps its own copy of {@code weekdays}.
    *
+   * @param control what starts a regeneration
+   * @param capacity soft water between two regenerations
+   * @param set volume after which a meter regenerates, 0 to the capacity
+   * @param days after which it regenerates in any case
+   * @param weekdays on which a clock regenerates instead of after fixed days
+   * @param salt of a regeneration
+   * @param water of a regeneration
+   * @param cycleHours length of a regeneration, during which water passes hard
    * @throws IllegalArgumentException outside the ranges above, or when a meter has weekdays
    */
   public BedSettings {
@@ -56,7 +64,8 @@ public record BedSettings(
   }
 
   /**
-   * The same bed, with a clock set to weekdays; the longest gap between them decides its risk.
+   * {@return the same bed, with a clock set to weekdays; the longest gap between them decides its
+   * risk}
    *
    * @param chosen at least one
    * @throws IllegalArgumentException when there is none

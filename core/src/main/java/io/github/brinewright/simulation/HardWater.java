@@ -18,12 +18,16 @@ public record HardWater(
     double runOutDays,
     double runOutShare) {
 
-  /** Hard water of the year from all causes. */
+  /** {@return the hard water of the year from all causes} */
   public Volume total() {
     return runOut.plus(whileRegenerating);
   }
 
-  /** All of it as so many days of a use. */
+  /**
+   * {@return all of it as so many days of a use}
+   *
+   * @param dailyUse water of one day; not zero
+   */
   public double daysOf(Volume dailyUse) {
     return total().ratioTo(dailyUse);
   }

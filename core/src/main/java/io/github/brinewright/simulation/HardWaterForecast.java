@@ -48,13 +48,17 @@ public final class HardWaterForecast {
     stretches = Stretches.of(demand.days());
   }
 
-  /** The forecast of a home; keep it for all beds that are compared there. */
+  /**
+   * {@return the forecast of a home; keep it for all beds that are compared there}
+   *
+   * @param demand what passes the softener
+   */
   public static HardWaterForecast of(DemandModel demand) {
     return new HardWaterForecast(demand);
   }
 
   /**
-   * The year of a bed at the stated mean use.
+   * {@return the year of a bed at the stated mean use}
    *
    * @param bed with a longest interval of 1 to 99 days
    * @throws IllegalArgumentException outside that range
@@ -64,8 +68,9 @@ public final class HardWaterForecast {
   }
 
   /**
-   * The year of a bed in a home that uses more or less than stated.
+   * {@return the year of a bed in a home that uses more or less than stated}
    *
+   * @param bed with a longest interval of 1 to 99 days
    * @param multiple of the stated mean; 0.01 to 100; dimensionless
    * @throws IllegalArgumentException outside that range
    */
@@ -74,8 +79,11 @@ public final class HardWaterForecast {
   }
 
   /**
-   * The mean over homes whose own mean use is known only so well; the share of regenerations after
-   * running out is that of all their regenerations.
+   * {@return the mean over homes whose own mean use is known only so well; the share of
+   * regenerations after running out is that of all their regenerations}
+   *
+   * @param bed with a longest interval of 1 to 99 days
+   * @param uncertain how far the mean of a home may be from the stated one
    */
   public HardWater meanYear(BedSettings bed, UncertainMean uncertain) {
     YearTally sum = YearTally.NONE;
@@ -86,8 +94,11 @@ public final class HardWaterForecast {
   }
 
   /**
-   * Share of all these homes' regenerations that come after the bed has run out: the same as that
-   * of {@link #meanYear} to half a point, but much faster.
+   * {@return the share of all these homes' regenerations that come after the bed has run out: the
+   * same as that of {@link #meanYear} to half a point, but much faster}
+   *
+   * @param bed with a longest interval of 1 to 99 days
+   * @param uncertain how far the mean of a home may be from the stated one
    */
   public double runOutShare(BedSettings bed, UncertainMean uncertain) {
     if (bed.control() == Control.METERED_AT_ONCE) {

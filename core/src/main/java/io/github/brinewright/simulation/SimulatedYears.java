@@ -43,52 +43,52 @@ public final class SimulatedYears {
     return years.get(year).regenerations();
   }
 
-  /** The bed. */
+  /** {@return the bed} */
   public BedSettings bed() {
     return bed;
   }
 
-  /** Regenerations of a year. */
+  /** {@return the regenerations of a year} */
   public Spread regenerations() {
     return spread(YearCounts::regenerations);
   }
 
-  /** Salt of a year, in pounds. */
+  /** {@return the salt of a year, in pounds} */
   public Spread saltPounds() {
     return regenerations().times(bed.salt().pounds());
   }
 
-  /** Mean salt of a year. */
+  /** {@return the mean salt of a year} */
   public Mass salt() {
     return Mass.ofPounds(saltPounds().mean());
   }
 
-  /** Regeneration water of a year, in US gallons. */
+  /** {@return the regeneration water of a year, in US gallons} */
   public Spread waterGallons() {
     return regenerations().times(bed.water().gallons());
   }
 
-  /** Mean regeneration water of a year. */
+  /** {@return the mean regeneration water of a year} */
   public Volume water() {
     return Volume.ofGallons(waterGallons().mean());
   }
 
-  /** Days of a year on which the bed had run out. */
+  /** {@return the days of a year on which the bed had run out} */
   public Spread hardDays() {
     return spread(YearCounts::hardDays);
   }
 
-  /** Hard water of a year because the bed had run out, in US gallons. */
+  /** {@return the hard water of a year because the bed had run out, in US gallons} */
   public Spread hardGallons() {
     return spread(YearCounts::hardGallons);
   }
 
-  /** Hard water of a year that passed while the bed regenerated, in US gallons. */
+  /** {@return the hard water of a year that passed while the bed regenerated, in US gallons} */
   public Spread cycleGallons() {
     return spread(YearCounts::cycleGallons);
   }
 
-  /** Hard water of a mean year by cause, as a {@link HardWaterForecast} tells it. */
+  /** {@return the hard water of a mean year by cause, as a {@link HardWaterForecast} tells it} */
   public HardWater hardWater() {
     return new HardWater(
         regenerations().mean(),
@@ -98,26 +98,26 @@ public final class SimulatedYears {
         runOutShare());
   }
 
-  /** Days of the longest interval of a year. */
+  /** {@return the days of the longest interval of a year} */
   public Spread longestGap() {
     return spread(YearCounts::longestGap);
   }
 
-  /** Share of the regenerated capacity that was thrown away unused; dimensionless. */
+  /** {@return the share of the regenerated capacity that was thrown away unused; dimensionless} */
   public double unusedShare() {
     double restored = sum(YearCounts::regenerations) * bed.capacity().gallons();
     return restored == 0 ? 0 : sum(YearCounts::unusedGallons) / restored;
   }
 
-  /** Share of regenerations that came after the bed had run out; dimensionless. */
+  /** {@return the share of regenerations that came after the bed had run out; dimensionless} */
   public double runOutShare() {
     double all = sum(YearCounts::regenerations);
     return all == 0 ? 0 : sum(YearCounts::runOuts) / all;
   }
 
   /**
-   * What the books are out by: capacity restored less water softened and capacity thrown away, in
-   * US gallons over all years. Zero but for floating point.
+   * {@return what the books are out by: capacity restored less water softened and capacity thrown
+   * away, in US gallons over all years} Zero but for floating point.
    */
   public double imbalanceGallons() {
     return sum(YearCounts::capacityGallons)

@@ -14,6 +14,9 @@ public record Spread(double mean, double low, double high) {
   private static final double TAIL = 0.05;
 
   /**
+   * @param mean of all years
+   * @param low that 5 % of the years lie below
+   * @param high that 5 % of the years lie above
    * @throws IllegalArgumentException outside the ranges above
    */
   public Spread {
@@ -37,7 +40,7 @@ public record Spread(double mean, double low, double high) {
   }
 
   /**
-   * The same figure in another unit.
+   * {@return the same figure in another unit}
    *
    * @param factor zero or more; dimensionless
    * @throws IllegalArgumentException when it is negative

@@ -22,13 +22,13 @@ public final class TypicalYear {
     this.regenerations = Collections.unmodifiableMap(regenerations);
   }
 
-  /** Regenerations of each of its 365 days, under each control. */
+  /** {@return the regenerations of each of its 365 days, under each control} */
   public Map<Control, List<Integer>> regenerations() {
     return regenerations;
   }
 
   /**
-   * Runs the middle year of a simulation once more.
+   * {@return the middle year of a simulation, run once more}
    *
    * @param simulation that was run
    * @param outcomes what came of it, each of another control
@@ -60,12 +60,21 @@ public final class TypicalYear {
     return new TypicalYear(days);
   }
 
-  /** Regenerations of the whole year; 0 under a control that was not simulated. */
+  /**
+   * {@return the regenerations of the whole year; 0 under a control that was not simulated}
+   *
+   * @param control what starts a regeneration
+   */
   public int total(Control control) {
     return days(control).stream().mapToInt(Integer::intValue).sum();
   }
 
-  /** Regenerations of each twelfth of the year; all 0 under a control that was not simulated. */
+  /**
+   * {@return the regenerations of each twelfth of the year; all 0 under a control that was not
+   * simulated}
+   *
+   * @param control what starts a regeneration
+   */
   public List<Integer> byMonth(Control control) {
     List<Integer> days = days(control);
     return IntStream.range(0, MONTHS)

@@ -32,13 +32,21 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
   private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
   /**
+   * @param demand of the home
+   * @param years 1 to 100,000
+   * @param seed of the random numbers
    * @throws IllegalArgumentException outside the range above
    */
   public YearSimulation {
     Require.between("simulated years", years, 1, 100_000);
   }
 
-  /** Runs all beds, over all cores; the results stand in the order of the beds. */
+  /**
+   * Runs all beds, over all cores; the results stand in the order of the beds.
+   *
+   * @param beds all of which meet the same days
+   * @return what came of each bed, in the order of {@code beds}
+   */
   public List<SimulatedYears> run(List<BedSettings> beds) {
     DailyDraw draw = DailyDraw.of(demand.variation());
     YearCounts[][] tallies = new YearCounts[years][];

@@ -48,37 +48,42 @@ public final class AddedIons implements Explained {
     toDrink = regenerant.addedForOneGrain().times(fromColdWater.grainsPerGallon());
   }
 
-  /** Sodium that softening with sodium chloride adds; zero with potassium chloride. */
+  /** {@return the sodium that softening with sodium chloride adds; zero with potassium chloride} */
   public Concentration sodium() {
     return regenerant == Regenerant.SODIUM_CHLORIDE ? added.value() : NONE;
   }
 
-  /** Potassium that softening with potassium chloride adds; zero with sodium chloride. */
+  /**
+   * {@return the potassium that softening with potassium chloride adds; zero with sodium chloride}
+   */
   public Concentration potassium() {
     return regenerant == Regenerant.POTASSIUM_CHLORIDE ? added.value() : NONE;
   }
 
   /**
-   * Sodium that is added to the cold water, which is drunk; zero where hot water alone is softened,
-   * or with potassium chloride.
+   * {@return the sodium that is added to the cold water, which is drunk; zero where hot water alone
+   * is softened, or with potassium chloride}
    */
   public Concentration sodiumInColdWater() {
     return regenerant == Regenerant.SODIUM_CHLORIDE ? toDrink : NONE;
   }
 
-  /** Potassium that is added to the cold water; zero in the same way. */
+  /** {@return the potassium that is added to the cold water; zero in the same way} */
   public Concentration potassiumInColdWater() {
     return regenerant == Regenerant.POTASSIUM_CHLORIDE ? toDrink : NONE;
   }
 
-  /** Milligrams of sodium that softening adds to an 8-ounce glass (0.2366 L) of cold water. */
+  /**
+   * {@return the milligrams of sodium that softening adds to an 8-ounce glass (0.2366 L) of cold
+   * water}
+   */
   public double sodiumMilligramsPerGlass() {
     return sodiumInColdWater().milligramsPerLitre() * GLASS.litres();
   }
 
   /**
-   * Milligrams of sodium that softening adds to the 2 liters of cold water that a person may drink
-   * in a day.
+   * {@return the milligrams of sodium that softening adds to the 2 liters of cold water that a
+   * person may drink in a day}
    */
   public double sodiumMilligramsPerDay() {
     return sodiumInColdWater().milligramsPerLitre() * DRUNK_IN_A_DAY.litres();

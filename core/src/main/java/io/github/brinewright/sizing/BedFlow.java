@@ -36,7 +36,12 @@ public final class BedFlow implements Explained {
   private final Worked<Pressure> dense;
   private final Worked<FlowRate> backwash;
 
-  /** Checks a softener at a home. */
+  /**
+   * Checks a softener at a home.
+   *
+   * @param softener whose bed it is
+   * @param home peak flow and temperature of the water
+   */
   public BedFlow(Softener softener, HomeLoad home) {
     this.softener = softener;
     tanks = TankLoad.sharing(softener);
@@ -99,32 +104,32 @@ public final class BedFlow implements Explained {
     return softener.valveLoss().times(ratio * ratio);
   }
 
-  /** The home's peak flow through one bed: a share of it where tanks run in parallel. */
+  /** {@return the home's peak flow through one bed: a share of it where tanks run in parallel} */
   public FlowRate peak() {
     return peak;
   }
 
-  /** Depth of the bed. */
+  /** {@return the depth of the bed} */
   public Length bedDepth() {
     return depth.value();
   }
 
-  /** Loss of bed and valve at peak flow, between a loose and a dense bed. */
+  /** {@return the loss of bed and valve at peak flow, between a loose and a dense bed} */
   public Range<Pressure> pressureLoss() {
     return new Range<>(loose.value(), dense.value());
   }
 
-  /** Whether the formula of the pressure loss was made for this flow. */
+  /** {@return whether the formula of the pressure loss was made for this flow} */
   public boolean withinErgun() {
     return bed(PackedBed.DENSE).reynolds(velocity.value(), water) <= PackedBed.HIGHEST_REYNOLDS;
   }
 
-  /** Flow that lifts the bed by half its depth. */
+  /** {@return the flow that lifts the bed by half its depth} */
   public FlowRate backwash() {
     return backwash.value();
   }
 
-  /** The drain flow to fit. */
+  /** {@return the drain flow to fit} */
   public DrainFlow drain() {
     return new DrainFlow(backwash(), softener.drainFlows());
   }

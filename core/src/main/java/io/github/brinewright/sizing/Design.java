@@ -67,91 +67,91 @@ public final class Design implements Explained {
     efficiency = new Efficiency(basis.usable(), refill.saltGiven(), cycle.water());
   }
 
-  /** What the home asks for. */
+  /** {@return what the home asks for} */
   public HomeLoad home() {
     return home;
   }
 
-  /** The softener and its setting. */
+  /** {@return the softener and its setting} */
   public Setup setup() {
     return setup;
   }
 
-  /** The softener. */
+  /** {@return the softener} */
   public Softener softener() {
     return setup.softener();
   }
 
   /**
-   * The one basis of capacity and salt, of one tank, in water as cold as the home's; {@link
-   * Setup#basis()} is the same in warm water.
+   * {@return the one basis of capacity and salt, of one tank, in water as cold as the home's;
+   * {@link Setup#basis()} is the same in warm water}
    */
   public CapacityBasis basis() {
     return basis;
   }
 
   /**
-   * What one tank of the bed holds for the home: {@link #basis()}, and of tanks that take turns
-   * less what the other's regeneration takes from it.
+   * {@return what one tank of the bed holds for the home: {@link #basis()}, and of tanks that take
+   * turns less what the other's regeneration takes from it}
    */
   public HardnessAmount usable() {
     return capacity.usable();
   }
 
-  /** Load of the design day on each tank. */
+  /** {@return the load of the design day on each tank} */
   public HardnessAmount dailyLoad() {
     return tank.dailyLoad();
   }
 
-  /** Whether the bed serves the design day and leaves something to set. */
+  /** {@return whether the bed serves the design day and leaves something to set} */
   public boolean feasible() {
     return schedule.feasible();
   }
 
-  /** When it regenerates. */
+  /** {@return when it regenerates} */
   public Schedule schedule() {
     return schedule;
   }
 
-  /** Salt and refill minutes. */
+  /** {@return the salt and refill minutes} */
   public BrineRefill refill() {
     return refill;
   }
 
-  /** The steps of a regeneration. */
+  /** {@return the steps of a regeneration} */
   public Cycle cycle() {
     return cycle;
   }
 
-  /** Pressure loss and backwash. */
+  /** {@return the pressure loss and backwash} */
   public BedFlow flow() {
     return flow;
   }
 
-  /** What a year takes; empty where the bed is not {@link #feasible()}. */
+  /** {@return what a year takes; empty where the bed is not {@link #feasible()}} */
   public Optional<YearlyUse> year() {
     return year;
   }
 
   /**
-   * Hard water of a year at the mean use of the home, by cause; empty where the bed is not {@link
-   * #feasible()}.
+   * {@return the hard water of a year at the mean use of the home, by cause; empty where the bed is
+   * not {@link #feasible()}}
    */
   public Optional<HardWater> hardWater() {
     return forecast.map(ForecastYear::mean);
   }
 
   /**
-   * The same at the mean use that three of four such homes stay below: 1.22 × the mean, with a bill
-   * 1.06 ×.
+   * {@return the same at the mean use that three of four such homes stay below: 1.22 × the mean,
+   * with a bill 1.06 ×}
    */
   public Optional<HardWater> hardWaterHigh() {
     return forecast.map(ForecastYear::high);
   }
 
   /**
-   * Share of the regenerations that come after the bed has run out, over all that the home's mean
-   * use may be; 0 to 1, dimensionless. Empty where the bed is not {@link #feasible()}.
+   * {@return the share of the regenerations that come after the bed has run out, over all that the
+   * home's mean use may be; 0 to 1, dimensionless} Empty where the bed is not {@link #feasible()}.
    */
   public OptionalDouble runOutShare() {
     return forecast
@@ -160,26 +160,27 @@ public final class Design implements Explained {
   }
 
   /**
-   * The bed as the day-by-day simulation needs it, all tanks that share the flow taken together;
-   * empty where it is not {@link #feasible()}. A regeneration of more than a day counts as a day.
+   * {@return the bed as the day-by-day simulation needs it, all tanks that share the flow taken
+   * together; empty where it is not {@link #feasible()}} A regeneration of more than a day counts
+   * as a day.
    */
   public Optional<BedSettings> bed() {
     return forecast.map(ForecastYear::bed);
   }
 
-  /** Sodium or potassium that softening adds to the water. */
+  /** {@return the sodium or potassium that softening adds to the water} */
   public AddedIons addedIons() {
     return addedIons;
   }
 
-  /** How well salt and water are used. */
+  /** {@return how well salt and water are used} */
   public Efficiency efficiency() {
     return efficiency;
   }
 
   /**
-   * How long a filling of the brine tank lasts; empty when its size is not known or the bed is not
-   * {@link #feasible()}.
+   * {@return how long a filling of the brine tank lasts; empty when its size is not known or the
+   * bed is not {@link #feasible()}}
    */
   public Optional<BrineTank.Filling> filling() {
     return softener()

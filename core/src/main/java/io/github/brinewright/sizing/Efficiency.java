@@ -47,12 +47,12 @@ public final class Efficiency implements Explained {
                     1000 * gallons.gallons() / grains.grains()));
   }
 
-  /** Grains for each pound of salt given. */
+  /** {@return the grains for each pound of salt given} */
   public SaltEfficiency salt() {
     return salt.value();
   }
 
-  /** Regeneration water for each 1,000 grains. */
+  /** {@return the regeneration water for each 1,000 grains} */
   public WaterEfficiency water() {
     return water.value();
   }

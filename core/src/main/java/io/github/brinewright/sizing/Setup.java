@@ -20,6 +20,9 @@ import java.util.Optional;
  */
 public record Setup(Softener softener, CapacityBasis basis, Control control) {
   /**
+   * @param softener the softener
+   * @param basis its capacity and salt
+   * @param control what starts a regeneration
    * @throws IllegalArgumentException when the basis is that of another bed or another salt, or
    *     tanks that take turns have another control than {@link Control#METERED_AT_ONCE}
    */
@@ -40,13 +43,22 @@ public record Setup(Softener softener, CapacityBasis basis, Control control) {
     }
   }
 
-  /** Whether a control can be on a softener: tanks that take turns are metered, at once. */
+  /**
+   * {@return whether a control can be on a softener: tanks that take turns are metered, at once}
+   *
+   * @param softener the softener
+   * @param control what starts a regeneration
+   */
   public static boolean fits(Softener softener, Control control) {
     return softener.arrangement() != Arrangement.TWIN_ALTERNATING
         || control == Control.METERED_AT_ONCE;
   }
 
-  /** Every setting of a softener: its capacity bases times its controls. */
+  /**
+   * {@return every setting of a softener: its capacity bases times its controls}
+   *
+   * @param softener the softener
+   */
   public static List<Setup> of(Softener softener) {
     List<Setup> all = new ArrayList<>();
     for (CapacityBasis basis : softener.bases()) {
@@ -57,7 +69,7 @@ public record Setup(Softener softener, CapacityBasis basis, Control control) {
     return all;
   }
 
-  /** The salt dosage; empty when the softener is sized by its rating. */
+  /** {@return the salt dosage; empty when the softener is sized by its rating} */
   public Optional<SaltDosage> dosage() {
     return basis instanceof DosageCurveBasis curve ? Optional.of(curve.dosage()) : Optional.empty();
   }

@@ -57,7 +57,11 @@ public final class Sizer {
   private final HardWaterForecast forecast;
   private final Map<Softener, BedFlow> flows;
 
-  /** A sizer for a home; delayed controls hold back one design day. */
+  /**
+   * A sizer for a home; delayed controls hold back one design day.
+   *
+   * @param home what the home asks for
+   */
   public Sizer(HomeLoad home) {
     this(home, 0);
   }
@@ -65,6 +69,7 @@ public final class Sizer {
   /**
    * A sizer for a home.
    *
+   * @param home what the home asks for
    * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
    *     0.5; 0 to hold back one design day
    * @throws IllegalArgumentException outside that range
@@ -76,6 +81,7 @@ public final class Sizer {
   /**
    * A sizer for a home.
    *
+   * @param home what the home asks for
    * @param reserveRisk share of regenerations in which a delayed control may run out, 0.0001 to
    *     0.5; 0 to hold back one design day
    * @param cold capacity that is left in cold water
@@ -105,7 +111,12 @@ public final class Sizer {
     return new Sizer(home, reserveRisk, cold, false, forecast);
   }
 
-  /** Works out one setup in full. It may turn out not to be feasible. */
+  /**
+   * Works out one setup in full. It may turn out not to be feasible.
+   *
+   * @param setup a softener and its setting
+   * @return the design, feasible or not
+   */
   public Design design(Setup setup) {
     Softener softener = setup.softener();
     BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));

@@ -82,32 +82,35 @@ public final class YearlyUse implements Explained {
             (mass, share) -> mass.times(share));
   }
 
-  /** Regenerations of a mean year, of each tank where several share the flow; dimensionless. */
+  /**
+   * {@return the regenerations of a mean year, of each tank where several share the flow;
+   * dimensionless}
+   */
   public double regenerations() {
     return regenerations.value();
   }
 
-  /** Mean days from one regeneration to the next. */
+  /** {@return the mean days from one regeneration to the next} */
   public double daysBetween() {
     return CalendarYear.DAYS / regenerations();
   }
 
-  /** Salt of a year. */
+  /** {@return the salt of a year} */
   public Mass salt() {
     return salt.value();
   }
 
-  /** Regeneration water of a year, all of which goes to the drain. */
+  /** {@return the regeneration water of a year, all of which goes to the drain} */
   public Volume water() {
     return water.value();
   }
 
-  /** Chloride of a year that goes to the drain: all of what the salt holds. */
+  /** {@return the chloride of a year that goes to the drain: all of what the salt holds} */
   public Mass chloride() {
     return chloride.value();
   }
 
-  /** Electricity of a year. */
+  /** {@return the electricity of a year} */
   public Energy electricity() {
     return electricity.value();
   }

@@ -19,7 +19,7 @@ public enum Arrangement {
     tanks = Bounds.of(fewest, most);
   }
 
-  /** Tanks that such a softener may have. */
+  /** {@return how many tanks such a softener may have} */
   public Bounds<Integer> tanks() {
     return tanks;
   }

@@ -30,6 +30,8 @@ public record BrineTank(Length diameter, Length height) {
   public static final Bounds<Length> SIDE = Bounds.of(Length.ofInches(8), Length.ofInches(60));
 
   /**
+   * @param diameter 8 to 60 in
+   * @param height 8 to 60 in
    * @throws IllegalArgumentException when diameter or height is out of range
    */
   public BrineTank {
@@ -37,18 +39,26 @@ public record BrineTank(Length diameter, Length height) {
     SIDE.require("brine tank height", height);
   }
 
-  /** Salt that it holds when filled to 6 in below the rim. */
+  /** {@return the salt that it holds when filled to 6 in below the rim} */
   public Mass storage() {
     Volume room = area().volumeOf(height.minus(FREE_RIM));
     return Mass.ofPounds(POUNDS_PER_CUBIC_FOOT * room.cubicFeet());
   }
 
-  /** Height at which a refill stands among the salt; the float must sit above it. */
+  /**
+   * {@return the height at which a refill stands among the salt; the float must sit above it}
+   *
+   * @param refill water let in
+   */
   public Length level(Volume refill) {
     return area().depthOf(refill.dividedBy(FREE_AMONG_SALT));
   }
 
-  /** Whether a refill stays below the free rim. */
+  /**
+   * {@return whether a refill stays below the free rim}
+   *
+   * @param refill water let in
+   */
   public boolean holds(Volume refill) {
     return height.minus(FREE_RIM).compareTo(level(refill)) > 0;
   }
@@ -65,6 +75,8 @@ public record BrineTank(Length diameter, Length height) {
    */
   public record Filling(Mass storage, Mass yearly) implements Explained {
     /**
+     * @param storage salt at the start
+     * @param yearly salt of a year
      * @throws IllegalArgumentException when either is not more than zero
      */
     public Filling {
@@ -81,7 +93,7 @@ public record BrineTank(Length diameter, Length height) {
           (salt, year) -> 12 * salt.ratioTo(year));
     }
 
-    /** Months between fillings; dimensionless. */
+    /** {@return the months between fillings; dimensionless} */
     public double months() {
       return worked().value();
     }

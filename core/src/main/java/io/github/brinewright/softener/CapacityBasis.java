@@ -22,22 +22,22 @@ public sealed interface CapacityBasis extends Explained
     RATED_CAPACITY
   }
 
-  /** How the usable capacity was found. */
+  /** {@return how the usable capacity was found} */
   Method method();
 
-  /** Hardness the bed takes between two regenerations. */
+  /** {@return the hardness the bed takes between two regenerations} */
   HardnessAmount usable();
 
-  /** Salt that restores exactly {@link #usable()}. */
+  /** {@return the salt that restores exactly {@link #usable()}} */
   Mass saltPerRegeneration();
 
-  /** Volume of the bed. */
+  /** {@return the volume of the bed} */
   Volume resin();
 
-  /** The regenerant that {@link #saltPerRegeneration()} speaks of. */
+  /** {@return the regenerant that {@link #saltPerRegeneration()} speaks of} */
   Regenerant regenerant();
 
-  /** Grains removed for each pound of salt. */
+  /** {@return the grains removed for each pound of salt} */
   default SaltEfficiency efficiency() {
     return saltPerRegeneration().per(usable());
   }

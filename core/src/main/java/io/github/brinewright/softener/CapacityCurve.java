@@ -26,15 +26,17 @@ public sealed interface CapacityCurve permits LogarithmicCurve, TableCurve {
       SaltEfficiency.ofGrainsPerPound(
           7000 * (MolarMass.CALCIUM_CARBONATE / 2) / MolarMass.SODIUM_CHLORIDE);
 
-  /** The lowest dosage it answers for. */
+  /** {@return the lowest dosage it answers for} */
   SaltDosage lowest();
 
-  /** The highest dosage it answers for. */
+  /** {@return the highest dosage it answers for} */
   SaltDosage highest();
 
   /**
-   * The operating capacity reached with a dosage.
+   * {@return the operating capacity reached with a dosage}
    *
+   * @param dosage sodium chloride for each volume of resin; from {@link #lowest()} to {@link
+   *     #highest()}
    * @throws IllegalArgumentException outside {@link #lowest()} to {@link #highest()}
    */
   default ResinCapacity at(SaltDosage dosage) {
@@ -42,28 +44,35 @@ public sealed interface CapacityCurve permits LogarithmicCurve, TableCurve {
   }
 
   /**
-   * The operating capacity reached with a dosage, and how it was worked out.
+   * {@return the operating capacity reached with a dosage, and how it was worked out}
    *
+   * @param dosage sodium chloride for each volume of resin; from {@link #lowest()} to {@link
+   *     #highest()}
    * @throws IllegalArgumentException outside {@link #lowest()} to {@link #highest()}
    */
   Worked<ResinCapacity> worked(SaltDosage dosage);
 
-  /** What its capacities are stated on; a dealer's own table is a basis of its own. */
+  /** {@return what its capacities are stated on; a dealer's own table is a basis of its own} */
   CurveBasis basis();
 
-  /** The dosages that it answers for. */
+  /** {@return the dosages that it answers for} */
   default Bounds<SaltDosage> dosages() {
     return Bounds.of(lowest(), highest());
   }
 
-  /** Whether the curve answers for a dosage. */
+  /**
+   * {@return whether the curve answers for a dosage}
+   *
+   * @param dosage sodium chloride for each volume of resin
+   */
   default boolean covers(SaltDosage dosage) {
     return dosages().holds(dosage);
   }
 
   /**
-   * Returns {@code dosage}.
+   * {@return {@code dosage}}
    *
+   * @param dosage must lie from {@link #lowest()} to {@link #highest()}
    * @throws IllegalArgumentException when the curve does not answer for it
    */
   default SaltDosage requireCovered(SaltDosage dosage) {

@@ -22,19 +22,29 @@ public record ColdWater(double atForty) {
   private static final double LEAST = 0.1;
 
   /**
+   * @param atForty share left at 40 °F
    * @throws IllegalArgumentException outside the range above
    */
   public ColdWater {
     AT_FORTY.require("share of the capacity at 40 °F", atForty);
   }
 
-  /** The share that is left at a temperature of the water; 0.1 to 1; dimensionless. */
+  /**
+   * {@return the share that is left at a temperature of the water; 0.1 to 1; dimensionless}
+   *
+   * @param water temperature as it passes the bed
+   */
   public double share(Temperature water) {
     double below = Math.max(0, WARM_FAHRENHEIT - water.fahrenheit()) / APART;
     return below < 1e-9 ? 1 : Math.max(LEAST, 1 - below * (1 - atForty));
   }
 
-  /** A basis as it is in water of a temperature; the same one where nothing is lost. */
+  /**
+   * {@return a basis as it is in water of a temperature; the same one where nothing is lost}
+   *
+   * @param water temperature as it passes the bed
+   * @param basis the basis in water of 50 °F or more
+   */
   public CapacityBasis in(Temperature water, CapacityBasis basis) {
     double share = share(water);
     return share < 1 ? new ColdWaterBasis(basis, share) : basis;

@@ -23,6 +23,8 @@ public record ColdWaterBasis(CapacityBasis warm, double share) implements Capaci
   public static final Bounds<Double> SHARE = Bounds.of(0.1, 1.0);
 
   /**
+   * @param warm the basis in water of 50 °F or more
+   * @param share of its capacity that is left
    * @throws IllegalArgumentException outside the range above
    */
   public ColdWaterBasis {

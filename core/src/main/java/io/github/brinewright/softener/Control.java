@@ -9,7 +9,7 @@ public enum Control {
   /** The set volume has passed; waits for the low-use hour of the night. */
   METERED_AT_NIGHT;
 
-  /** Whether a meter counts the water. */
+  /** {@return whether a meter counts the water} */
   public boolean metered() {
     return this != CLOCK;
   }

@@ -24,17 +24,17 @@ public enum CyclePlan {
     this.fastRinseMinutes = fastRinseMinutes;
   }
 
-  /** Time of the backwash. */
+  /** {@return the time of the backwash} */
   public Duration backwash() {
     return Duration.ofMinutes(backwashMinutes);
   }
 
-  /** US gallons of slow rinse for each cubic foot of resin. */
+  /** {@return the US gallons of slow rinse for each cubic foot of resin} */
   public double slowRinseGallonsPerCubicFoot() {
     return slowRinseGallonsPerCubicFoot;
   }
 
-  /** Time of the fast rinse. */
+  /** {@return the time of the fast rinse} */
   public Duration fastRinse() {
     return Duration.ofMinutes(fastRinseMinutes);
   }

@@ -32,6 +32,11 @@ public record DosageCurveBasis(
   public static final Bounds<Double> DESIGN_FACTOR = Bounds.of(0.5, 1.0);
 
   /**
+   * @param resinType the resin
+   * @param resin its volume
+   * @param dosage sodium chloride for each cubic foot, within the resin's curve
+   * @param designFactor 0.5 to 1
+   * @param regenerant the salt used
    * @throws IllegalArgumentException outside the ranges above
    */
   public DosageCurveBasis {

@@ -28,6 +28,11 @@ public record LogarithmicCurve(
   /**
    * A fit that is a basis of its own.
    *
+   * @param slope grains/ft3 for each unit of the logarithm
+   * @param offset grains/ft3 at 1 lb/ft3
+   * @param lowest the lowest dosage the fit was made for
+   * @param highest the highest dosage the fit was made for
+   * @param source who states the fit
    * @throws IllegalArgumentException as the other constructor
    */
   public LogarithmicCurve(
@@ -40,6 +45,12 @@ public record LogarithmicCurve(
   }
 
   /**
+   * @param slope grains/ft3 for each unit of the logarithm
+   * @param offset grains/ft3 at 1 lb/ft3
+   * @param lowest the lowest dosage the fit was made for
+   * @param highest the highest dosage the fit was made for
+   * @param source who states the fit
+   * @param basis what its capacities are stated on
    * @throws IllegalArgumentException when a dosage is out of range, when efficiency would not fall
    *     over the range, or when it would exceed the chemical limit at its lower end
    */

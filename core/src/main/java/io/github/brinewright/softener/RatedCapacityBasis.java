@@ -35,6 +35,9 @@ public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant 
       Bounds.of(usualVolume(RATING.low()), usualVolume(RATING.high()));
 
   /**
+   * @param rated the rating
+   * @param resin volume of the bed
+   * @param regenerant the salt used
    * @throws IllegalArgumentException outside the ranges above
    */
   public RatedCapacityBasis {
@@ -43,8 +46,8 @@ public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant 
   }
 
   /**
-   * The volume that a bed of a rating usually has: 1 ft3 for each 32,000 rated grains, common
-   * practice. Cycle water rests on it where the true volume is not known.
+   * {@return the volume that a bed of a rating usually has: 1 ft3 for each 32,000 rated grains,
+   * common practice} Cycle water rests on it where the true volume is not known.
    *
    * @param rated 1,000 to 1,000,000 grains
    * @throws IllegalArgumentException outside that range

@@ -37,44 +37,54 @@ public enum Regenerant {
     return cation + MolarMass.CHLORINE;
   }
 
-  /** The mass that exchanges as much as the given mass of sodium chloride. */
+  /**
+   * {@return the mass that exchanges as much as the given mass of sodium chloride}
+   *
+   * @param sodiumChloride mass of pure sodium chloride
+   */
   public Mass equalTo(Mass sodiumChloride) {
     return sodiumChloride.times(massRatio());
   }
 
-  /** The chloride in a mass of this salt: 0.60663 of NaCl, 0.47555 of KCl (atomic weights). */
+  /**
+   * {@return the chloride in a mass of this salt: 0.60663 of NaCl, 0.47555 of KCl (atomic weights)}
+   *
+   * @param salt mass of this salt, pure
+   */
   public Mass chlorideIn(Mass salt) {
     return salt.times(chlorideShare());
   }
 
-  /** The chloride in this salt as a share of its mass; dimensionless. */
+  /** {@return the chloride in this salt as a share of its mass; dimensionless} */
   public double chlorideShare() {
     return MolarMass.CHLORINE / molarMass();
   }
 
   /**
-   * What softening adds to the water for each grain per gallon of hardness that it removes: two
-   * cations for each CaCO3. Example: 7.864 mg/L of sodium, 13.374 mg/L of potassium. Source: atomic
-   * weights.
+   * {@return what softening adds to the water for each grain per gallon of hardness that it
+   * removes: two cations for each CaCO3} Example: 7.864 mg/L of sodium, 13.374 mg/L of potassium.
+   * Source: atomic weights.
    */
   public Concentration addedForOneGrain() {
     return Concentration.ofMilligramsPerLitre(
         2 * cation / MolarMass.CALCIUM_CARBONATE * ONE_GRAIN.milligramsPerLitre());
   }
 
-  /** What 100 % use of this salt would reach: 5,994 grains a pound of NaCl, 4,699 of KCl. */
+  /**
+   * {@return what 100 % use of this salt would reach: 5,994 grains a pound of NaCl, 4,699 of KCl}
+   */
   public SaltEfficiency chemicalLimit() {
     return CapacityCurve.CHEMICAL_LIMIT.dividedBy(massRatio());
   }
 
-  /** Mass for one mass of sodium chloride; dimensionless. */
+  /** {@return the mass for one mass of sodium chloride; dimensionless} */
   public double massRatio() {
     return molarMass() / MolarMass.SODIUM_CHLORIDE;
   }
 
   /**
-   * Volume of saturated brine from one volume of water: 1.128 for sodium chloride at 60 °F
-   * (tables); 1.142 for potassium chloride at 20 °C (density 1,174 kg/m3, from memory).
+   * {@return the volume of saturated brine from one volume of water: 1.128 for sodium chloride at
+   * 60 °F (tables); 1.142 for potassium chloride at 20 °C (density 1,174 kg/m3, from memory)}
    * Dimensionless.
    */
   public double brinePerWater() {
@@ -82,8 +92,9 @@ public enum Regenerant {
   }
 
   /**
-   * What a gallon of refill water dissolves. Sodium chloride: 3 lb at any temperature, common
-   * practice. Example: potassium chloride at 10 °C → 2.60 lb. Source: CRC Handbook, from memory.
+   * {@return what a gallon of refill water dissolves} Sodium chloride: 3 lb at any temperature,
+   * common practice. Example: potassium chloride at 10 °C → 2.60 lb. Source: CRC Handbook, from
+   * memory.
    *
    * @param brineTank temperature of the brine tank; above 20 °C taken as 20 °C, below 0 °C as 0 °C
    */

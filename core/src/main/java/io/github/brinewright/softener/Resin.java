@@ -31,6 +31,11 @@ public record Resin(
       Bounds.of(Density.ofKilogramsPerCubicMetre(1_050), Density.ofKilogramsPerCubicMetre(1_600));
 
   /**
+   * @param id its name in files
+   * @param name its name on paper
+   * @param curve operating capacity against salt dosage
+   * @param beadSize mean bead diameter
+   * @param beadDensity density of a wet bead
    * @throws IllegalArgumentException outside the ranges above
    */
   public Resin {
@@ -41,10 +46,11 @@ public record Resin(
   }
 
   /**
-   * A resin with usual beads.
+   * {@return a resin with usual beads}
    *
    * @param id its name in files; not blank
    * @param name its name on paper; not blank
+   * @param curve operating capacity against salt dosage
    * @throws IllegalArgumentException when a name is blank
    */
   public static Resin of(String id, String name, CapacityCurve curve) {

@@ -71,7 +71,7 @@ public final class ShippedResins {
   public static final TableCurve MICHAUD_GENERAL_PURPOSE =
       table(Sources.MICHAUD_2015, 5, 20_000, 8, 24_000, 12, 30_000);
 
-  /** All of them. */
+  /** {@return all shipped resins} */
   public static List<Resin> all() {
     return List.of(STANDARD_GEL, STANDARD_MESH, FINE_MESH, GENERAL_PURPOSE);
   }

@@ -72,7 +72,7 @@ public final class Softener {
   }
 
   /**
-   * A bed of known resin and volume: standard gel at 6 lb/ft3 unless set otherwise.
+   * {@return a bed of known resin and volume: standard gel at 6 lb/ft3 unless set otherwise}
    *
    * @param id short name within a price list; not blank
    * @param resinVolume 0.1 to 20 ft3
@@ -83,8 +83,8 @@ public final class Softener {
   }
 
   /**
-   * A bed of which only the rating is known; its volume is taken as 1 ft3 for each 32,000 grains
-   * unless set otherwise.
+   * {@return a bed of which only the rating is known; its volume is taken as 1 ft3 for each 32,000
+   * grains unless set otherwise}
    *
    * @param id short name within a price list; not blank
    * @param rated 1,000 to 1,000,000 grains
@@ -94,77 +94,77 @@ public final class Softener {
     return new Builder(id, rated, RatedCapacityBasis.usualVolume(rated));
   }
 
-  /** Short name within a price list. */
+  /** {@return the short name within a price list} */
   public String id() {
     return set.id;
   }
 
-  /** Name on paper. */
+  /** {@return the name on paper} */
   public String name() {
     return set.name;
   }
 
-  /** The rating, when the softener is sized by one. */
+  /** {@return the rating, when the softener is sized by one} */
   public Optional<HardnessAmount> rated() {
     return Optional.ofNullable(set.rated);
   }
 
-  /** Volume of the bed. */
+  /** {@return the volume of the bed} */
   public Volume resinVolume() {
     return set.resinVolume;
   }
 
-  /** Whether {@link #resinVolume()} was only guessed from the rating. */
+  /** {@return whether {@link #resinVolume()} was only guessed from the rating} */
   public boolean resinVolumeAssumed() {
     return set.resinVolumeAssumed;
   }
 
-  /** The resin in the bed. */
+  /** {@return the resin in the bed} */
   public Resin resin() {
     return set.resin;
   }
 
-  /** The controls it is sold with. */
+  /** {@return the controls it is sold with} */
   public Set<Control> controls() {
     return EnumSet.copyOf(set.controls());
   }
 
-  /** How its tanks work together. */
+  /** {@return how its tanks work together} */
   public Arrangement arrangement() {
     return set.arrangement;
   }
 
-  /** How many tanks it has. Volume, rating, vessel and flows are those of one tank. */
+  /** {@return how many tanks it has} Volume, rating, vessel and flows are those of one tank. */
   public int tanks() {
     return set.tanks;
   }
 
-  /** Salt efficiency that a certificate states; empty when the unit has none. */
+  /** {@return the salt efficiency that a certificate states; empty when the unit has none} */
   public Optional<SaltEfficiency> certifiedEfficiency() {
     return Optional.ofNullable(set.certifiedEfficiency);
   }
 
-  /** The vessel. */
+  /** {@return the vessel} */
   public Vessel vessel() {
     return set.vessel == null ? Vessel.usualFor(set.resinVolume) : set.vessel;
   }
 
-  /** Flow of the brine refill. */
+  /** {@return the flow of the brine refill} */
   public FlowRate refillRate() {
     return set.refillRate;
   }
 
-  /** Smallest step of the refill setting. */
+  /** {@return the smallest step of the refill setting} */
   public Duration refillStep() {
     return set.refillStep;
   }
 
-  /** Flow that the bed softens without a break; 5 gpm/ft3 unless set. */
+  /** {@return the flow that the bed softens without a break; 5 gpm/ft3 unless set} */
   public FlowRate serviceFlow() {
     return set.serviceFlow == null ? perCubicFoot(CONTINUOUS_GPM_PER_CUBIC_FOOT) : set.serviceFlow;
   }
 
-  /** Flow that the bed softens for some minutes; 10 gpm/ft3 unless set. */
+  /** {@return the flow that the bed softens for some minutes; 10 gpm/ft3 unless set} */
   public FlowRate peakServiceFlow() {
     return set.peakFlow == null ? perCubicFoot(PEAK_GPM_PER_CUBIC_FOOT) : set.peakFlow;
   }
@@ -173,42 +173,44 @@ public final class Softener {
     return FlowRate.ofGallonsPerMinute(gallonsPerMinute * set.resinVolume.cubicFeet());
   }
 
-  /** Pressure loss of valve and piping at {@link #serviceFlow()}. */
+  /** {@return the pressure loss of valve and piping at {@link #serviceFlow()}} */
   public Pressure valveLoss() {
     return set.valveLoss;
   }
 
-  /** Power that the control draws at all times. */
+  /** {@return the power that the control draws at all times} */
   public Power standby() {
     return set.standby;
   }
 
-  /** Salt that the brine tank stores; empty when neither it nor the tank is known. */
+  /** {@return the salt that the brine tank stores; empty when neither it nor the tank is known} */
   public Optional<Mass> saltStorage() {
     return Optional.ofNullable(set.saltStorage).or(() -> brineTank().map(BrineTank::storage));
   }
 
-  /** The brine tank; empty when not known. */
+  /** {@return the brine tank; empty when not known} */
   public Optional<BrineTank> brineTank() {
     return Optional.ofNullable(set.brineTank);
   }
 
-  /** Drain flows that the dealer stocks for it; empty when not known. */
+  /** {@return the drain flows that the dealer stocks for it; empty when not known} */
   public List<FlowRate> drainFlows() {
     return set.drainFlows;
   }
 
-  /** The cycle plan set by the dealer; empty to choose one by rule. */
+  /** {@return the cycle plan set by the dealer; empty to choose one by rule} */
   public Optional<CyclePlan> plan() {
     return Optional.ofNullable(set.plan);
   }
 
-  /** The salt used. */
+  /** {@return the salt used} */
   public Regenerant regenerant() {
     return set.regenerant;
   }
 
-  /** Every capacity basis it may be set to: one for each dosage, or the one of its rating. */
+  /**
+   * {@return every capacity basis it may be set to: one for each dosage, or the one of its rating}
+   */
   public List<CapacityBasis> bases() {
     return bases;
   }
@@ -333,6 +335,8 @@ public final class Softener {
     /**
      * Name on paper; the id unless set.
      *
+     * @param name name on paper; not blank
+     * @return this builder
      * @throws IllegalArgumentException when blank
      */
     public Builder name(String name) {
@@ -344,6 +348,7 @@ public final class Softener {
      * The true volume of a rated bed.
      *
      * @param volume 0.1 to 20 ft3
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder resinVolume(Volume volume) {
@@ -352,7 +357,12 @@ public final class Softener {
       return this;
     }
 
-    /** The resin; standard gel unless set. */
+    /**
+     * The resin; standard gel unless set.
+     *
+     * @param resin resin of the bed
+     * @return this builder
+     */
     public Builder resin(Resin resin) {
       this.resin = resin;
       return this;
@@ -362,6 +372,7 @@ public final class Softener {
      * The salt dosages it may be set to, as sodium chloride; 6 lb/ft3 unless set.
      *
      * @param dosages at least one, each within the resin's curve
+     * @return this builder
      * @throws IllegalArgumentException when there is none
      */
     public Builder dosages(List<SaltDosage> dosages) {
@@ -373,6 +384,7 @@ public final class Softener {
      * Share of the resin's curve that is counted on; 0.9 unless set.
      *
      * @param factor 0.5 to 1; dimensionless
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder designFactor(double factor) {
@@ -385,6 +397,7 @@ public final class Softener {
      * that take turns.
      *
      * @param controls at least one
+     * @return this builder
      * @throws IllegalArgumentException when there is none
      */
     public Builder controls(Set<Control> controls) {
@@ -399,6 +412,7 @@ public final class Softener {
      * @param arrangement tanks that take turns are built with the control {@link
      *     Control#METERED_AT_ONCE} alone
      * @param tanks 1 of a single one, 2 that take turns, 2 to 4 in parallel
+     * @return this builder
      * @throws IllegalArgumentException when there are more or fewer
      */
     public Builder arrangement(Arrangement arrangement, int tanks) {
@@ -411,6 +425,7 @@ public final class Softener {
      * Salt efficiency that a certificate states; none unless set.
      *
      * @param certified 500 to 6,000 grains a pound
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder certifiedEfficiency(SaltEfficiency certified) {
@@ -418,7 +433,12 @@ public final class Softener {
       return this;
     }
 
-    /** The vessel; the usual one for the volume unless set. */
+    /**
+     * The vessel; the usual one for the volume unless set.
+     *
+     * @param vessel diameter and height
+     * @return this builder
+     */
     public Builder vessel(Vessel vessel) {
       this.vessel = vessel;
       return this;
@@ -429,6 +449,7 @@ public final class Softener {
      *
      * @param rate 0.05 to 5 gpm
      * @param step 0.01 to 5 minutes
+     * @return this builder
      * @throws IllegalArgumentException outside these ranges
      */
     public Builder refill(FlowRate rate, Duration step) {
@@ -442,6 +463,7 @@ public final class Softener {
      *
      * @param continuous 0.5 to 200 gpm
      * @param peak 0.5 to 200 gpm
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder serviceFlow(FlowRate continuous, FlowRate peak) {
@@ -454,6 +476,7 @@ public final class Softener {
      * Pressure loss of valve and piping at the continuous service flow; none unless set.
      *
      * @param loss 0 to 50 psi
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder valveLoss(Pressure loss) {
@@ -465,6 +488,7 @@ public final class Softener {
      * Power drawn at all times; 3 W unless set.
      *
      * @param power 0 to 100 W
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder standby(Power power) {
@@ -476,6 +500,7 @@ public final class Softener {
      * Salt that the brine tank stores; reckoned from the tank, where that is known, unless set.
      *
      * @param salt 1 to 5,000 lb
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder saltStorage(Mass salt) {
@@ -483,7 +508,12 @@ public final class Softener {
       return this;
     }
 
-    /** The brine tank. */
+    /**
+     * The brine tank.
+     *
+     * @param tank diameter and height
+     * @return this builder
+     */
     public Builder brineTank(BrineTank tank) {
       this.brineTank = tank;
       return this;
@@ -493,6 +523,7 @@ public final class Softener {
      * Drain flows in stock for it.
      *
      * @param flows each from 0.2 to 60 gpm; may be empty
+     * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder drainFlows(List<FlowRate> flows) {
@@ -501,13 +532,23 @@ public final class Softener {
       return this;
     }
 
-    /** The cycle plan; chosen by rule unless set. */
+    /**
+     * The cycle plan; chosen by rule unless set.
+     *
+     * @param plan times and rinses of its regeneration
+     * @return this builder
+     */
     public Builder plan(CyclePlan plan) {
       this.plan = plan;
       return this;
     }
 
-    /** The salt used; sodium chloride unless set. */
+    /**
+     * The salt used; sodium chloride unless set.
+     *
+     * @param regenerant sodium or potassium chloride
+     * @return this builder
+     */
     public Builder regenerant(Regenerant regenerant) {
       this.regenerant = regenerant;
       return this;
@@ -523,7 +564,7 @@ public final class Softener {
     }
 
     /**
-     * The finished softener; later calls of this builder do not change it.
+     * {@return the finished softener; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when a dosage lies outside the resin's table, or tanks that
      *     take turns have another control than {@link Control#METERED_AT_ONCE}

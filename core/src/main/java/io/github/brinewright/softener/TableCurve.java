@@ -25,6 +25,8 @@ public final class TableCurve implements CapacityCurve {
    */
   public record Point(SaltDosage dosage, ResinCapacity capacity) implements Parts {
     /**
+     * @param dosage 1 to 30 lb/ft3
+     * @param capacity 1,000 to 60,000 grains/ft3
      * @throws IllegalArgumentException outside the ranges above
      */
     public Point {
@@ -57,12 +59,12 @@ public final class TableCurve implements CapacityCurve {
     check();
   }
 
-  /** The rows of the table, by rising dosage. */
+  /** {@return the rows of the table, by rising dosage} */
   public List<Point> points() {
     return points;
   }
 
-  /** Who states the table. */
+  /** {@return who states the table} */
   public Source source() {
     return source;
   }

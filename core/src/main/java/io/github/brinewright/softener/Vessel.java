@@ -30,6 +30,8 @@ public record Vessel(Length diameter, Length height) {
               4.0, ofInches(16, 65)));
 
   /**
+   * @param diameter outside diameter as the trade states it
+   * @param height of the vessel
    * @throws IllegalArgumentException when diameter or height is out of range
    */
   public Vessel {
@@ -41,23 +43,35 @@ public record Vessel(Length diameter, Length height) {
     return new Vessel(Length.ofInches(diameter), Length.ofInches(height));
   }
 
-  /** The vessel usually sold with a bed of the given volume: common practice. */
+  /**
+   * {@return the vessel usually sold with a bed of the given volume: common practice}
+   *
+   * @param resin volume of the bed
+   */
   public static Vessel usualFor(Volume resin) {
     Map.Entry<Double, Vessel> entry = USUAL.ceilingEntry(resin.cubicFeet() - 1e-6);
     return entry == null ? USUAL.lastEntry().getValue() : entry.getValue();
   }
 
-  /** Cross-section. */
+  /** {@return the cross-section} */
   public Area area() {
     return Area.ofCircle(diameter);
   }
 
-  /** Depth of a bed in it, as if the vessel were a plain cylinder. */
+  /**
+   * {@return the depth of a bed in it, as if the vessel were a plain cylinder}
+   *
+   * @param resin volume of the bed
+   */
   public Length depthOf(Volume resin) {
     return area().depthOf(resin);
   }
 
-  /** Room above the bed as a share of the bed's depth; dimensionless. */
+  /**
+   * {@return the room above the bed as a share of the bed's depth; dimensionless}
+   *
+   * @param resin volume of the bed
+   */
   public double freeboard(Volume resin) {
     Length depth = depthOf(resin);
     return height.minus(depth).ratioTo(depth);

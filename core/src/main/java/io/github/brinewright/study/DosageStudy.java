@@ -48,30 +48,35 @@ public final class DosageStudy {
    * Studies the bed of a candidate; empty when it is sized by a rating or no dosage of its table
    * keeps every limit, and every margin that the candidate keeps.
    *
+   * @param comparison the candidates of the home
    * @param candidate of the comparison
+   * @return the study, or empty
    */
   public static Optional<DosageStudy> of(Comparison comparison, Candidate candidate) {
     return DosageSearch.of(comparison, candidate).flatMap(DosageSearch::study);
   }
 
   /**
-   * Points over the whole table, by rising dosage; only those that keep what the candidate keeps.
+   * {@return the points over the whole table, by rising dosage; only those that keep what the
+   * candidate keeps}
    */
   public List<Point> curve() {
     return curve;
   }
 
-  /** The cheapest dosage of all, not only of those in stock. */
+  /** {@return the cheapest dosage of all, not only of those in stock} */
   public Point best() {
     return best;
   }
 
-  /** The dosages in stock that keep every limit, and every margin that the candidate keeps. */
+  /**
+   * {@return the dosages in stock that keep every limit, and every margin that the candidate keeps}
+   */
   public List<Point> stocked() {
     return stocked;
   }
 
-  /** The lowest and the highest dosage whose cost is within 2 % of the best. */
+  /** {@return the lowest and the highest dosage whose cost is within 2 % of the best} */
   public Range<SaltDosage> flat() {
     List<SaltDosage> within =
         Stream.concat(Stream.of(best), curve.stream())
@@ -82,7 +87,7 @@ public final class DosageStudy {
     return new Range<>(within.get(0), within.get(within.size() - 1));
   }
 
-  /** The cheapest dosage in stock; empty when none keeps what the candidate keeps. */
+  /** {@return the cheapest dosage in stock; empty when none keeps what the candidate keeps} */
   public Optional<Point> bestStocked() {
     return stocked.stream().min(Comparator.comparing(Point::cost));
   }

@@ -66,7 +66,9 @@ public final class HomeStudy {
   /**
    * Studies the recommended candidate in the usual use of the home; empty when there is none.
    *
+   * @param comparison the candidates of the home
    * @param years 1 to 100,000
+   * @return the study, or empty
    * @throws IllegalArgumentException outside that range
    */
   public static Optional<HomeStudy> of(Comparison comparison, int years) {
@@ -78,7 +80,9 @@ public final class HomeStudy {
   /**
    * Studies the recommended candidate; empty when there is none.
    *
+   * @param comparison the candidates of the home
    * @param simulation with the use of the home, as one believes it to be
+   * @return the study, or empty
    */
   public static Optional<HomeStudy> of(Comparison comparison, YearSimulation simulation) {
     return comparison
@@ -107,49 +111,51 @@ public final class HomeStudy {
             outcome.water());
   }
 
-  /** The recommended candidate. */
+  /** {@return the recommended candidate} */
   public Candidate candidate() {
     return candidate;
   }
 
-  /** Years simulated. */
+  /** {@return how many years are simulated} */
   public int years() {
     return years;
   }
 
-  /** What each control would do on this bed; without those that could not serve the home. */
+  /**
+   * {@return what each control would do on this bed; without those that could not serve the home}
+   */
   public Map<Control, SimulatedYears> controls() {
     return controls;
   }
 
-  /** One of the years, day by day. */
+  /** {@return one of the years, day by day} */
   public TypicalYear typical() {
     return typical;
   }
 
-  /** Salt, water and sewer of a mean year under each control. */
+  /** {@return the cost of salt, water and sewer of a mean year under each control} */
   public Map<Control, Money> costs() {
     return costs;
   }
 
-  /** What would be recommended after each change. */
+  /** {@return what would be recommended after each change} */
   public List<Sensitivity> changes() {
     return changes;
   }
 
-  /** Cost against dosage; empty when sized by a rating. */
+  /** {@return how cost goes with dosage; empty when sized by a rating} */
   public Optional<DosageStudy> dosage() {
     return Optional.ofNullable(dosage);
   }
 
-  /** The control of the recommended candidate. */
+  /** {@return the control of the recommended candidate} */
   public Control recommended() {
     return candidate.setup().control();
   }
 
   /**
-   * The metered control to set beside a clock: the recommended one, or the one that waits for the
-   * night. Empty when the bed is too small for a clock or a meter.
+   * {@return the metered control to set beside a clock: the recommended one, or the one that waits
+   * for the night} Empty when the bed is too small for a clock or a meter.
    */
   public Optional<Control> meter() {
     Control meter = meterFor(recommended());
@@ -162,14 +168,17 @@ public final class HomeStudy {
     return recommended.metered() ? recommended : Control.METERED_AT_NIGHT;
   }
 
-  /** What the meter saves a year against a clock on the same bed; negative when it costs more. */
+  /**
+   * {@return what the meter saves a year against a clock on the same bed; negative when it costs
+   * more}
+   */
   public Optional<Money> meterSaves() {
     return meter().map(meter -> costs.get(Control.CLOCK).minus(costs.get(meter)));
   }
 
   /**
-   * What the meter saves and what drives it: the clock is set for full use, the meter waits for
-   * what is used. Empty as {@link #meter()}.
+   * {@return what the meter saves and what drives it: the clock is set for full use, the meter
+   * waits for what is used} Empty as {@link #meter()}.
    */
   public Optional<MeterSaving> meterSaving() {
     HomeLoad home = candidate.design().home();
@@ -185,8 +194,8 @@ public final class HomeStudy {
   }
 
   /**
-   * Hard water of a mean year under each control, by cause, on the same days; without those that
-   * could not serve the home.
+   * {@return hard water of a mean year under each control, by cause, on the same days; without
+   * those that could not serve the home}
    */
   public Map<Control, HardWater> hardWater() {
     Map<Control, HardWater> hard = new EnumMap<>(Control.class);
@@ -198,8 +207,10 @@ public final class HomeStudy {
    * Simulates every candidate of a comparison that keeps every limit, on the same days, in the
    * order of the comparison.
    *
+   * @param comparison the candidates of the home
    * @param years 1 to 100,000
    * @param seed of the random numbers
+   * @return what was simulated, by candidate
    * @throws IllegalArgumentException outside that range
    */
   public static Map<Candidate, SimulatedYears> ofAll(Comparison comparison, int years, long seed) {

@@ -40,7 +40,11 @@ public final class HowSure {
     this.percents = percents;
   }
 
-  /** The usual draws; empty when nothing is recommended. */
+  /**
+   * {@return the usual draws; empty when nothing is recommended}
+   *
+   * @param comparison the candidates of the home
+   */
   public static Optional<HowSure> of(Comparison comparison) {
     return of(comparison, USUAL_DRAWS, Draws.USUAL_SEED);
   }
@@ -48,8 +52,10 @@ public final class HowSure {
   /**
    * Draws for a comparison; empty when nothing is recommended.
    *
+   * @param comparison the candidates of the home
    * @param count 10 to 100,000
    * @param seed of the random numbers
+   * @return the draws, or empty
    * @throws IllegalArgumentException outside that range
    */
   public static Optional<HowSure> of(Comparison comparison, int count, long seed) {
@@ -87,14 +93,16 @@ public final class HowSure {
     return (int) Math.round(100.0 * best / costs.length);
   }
 
-  /** How many draws there were. */
+  /** {@return how many draws there were} */
   public int draws() {
     return draws;
   }
 
   /**
-   * In how many of 100 draws a candidate costs least, or within 2 % of it; empty when it breaks a
-   * limit, or more margins than the recommended. 0 to 100.
+   * {@return in how many of 100 draws a candidate costs least, or within 2 % of it; empty when it
+   * breaks a limit, or more margins than the recommended} 0 to 100.
+   *
+   * @param candidate of the comparison
    */
   public OptionalInt bestInPercentOfDraws(Candidate candidate) {
     Integer percent = percents.get(candidate);

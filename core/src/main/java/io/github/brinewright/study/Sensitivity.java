@@ -51,29 +51,29 @@ public final class Sensitivity {
         .findFirst();
   }
 
-  /** What turned out otherwise. */
+  /** {@return what turned out otherwise} */
   public WhatIf change() {
     return values.change;
   }
 
-  /** Name of the unit then; empty when none would keep every limit. */
+  /** {@return the name of the unit then; empty when none would keep every limit} */
   public Optional<String> recommended() {
     return softener().map(Softener::name);
   }
 
-  /** The unit then; empty when none would keep every limit. */
+  /** {@return the unit then; empty when none would keep every limit} */
   public Optional<Softener> softener() {
     return Optional.ofNullable(values.softener);
   }
 
-  /** Whether it is the unit recommended now. */
+  /** {@return whether it is the unit recommended now} */
   public boolean holds() {
     return values.holds;
   }
 
   /**
-   * What flips the choice: the limit, the margin or the cost by which the unit recommended now
-   * falls behind after the change. Empty when the choice holds or nothing is recommended then.
+   * {@return what flips the choice: the limit, the margin or the cost by which the unit recommended
+   * now falls behind after the change} Empty when the choice holds or nothing is recommended then.
    */
   public Optional<Reason> flips() {
     return Optional.ofNullable(values.flips);

@@ -15,7 +15,7 @@ public final class Undominated {
   private Undominated() {}
 
   /**
-   * The candidates that nothing beats, in the order given.
+   * {@return the candidates that nothing beats, in the order given}
    *
    * @param outcomes of every feasible candidate, in the order wanted
    */

@@ -7,6 +7,7 @@ package io.github.brinewright.trace;
  */
 public record DayCount(double count) {
   /**
+   * @param count of days
    * @throws IllegalArgumentException when negative, infinite or not a number
    */
   public DayCount {

@@ -4,6 +4,6 @@ import java.util.List;
 
 /** A result that can show how it was worked out. */
 public interface Explained {
-  /** The steps in the order in which a reader would redo them. */
+  /** {@return the steps in the order in which a reader would redo them} */
   List<Step> steps();
 }

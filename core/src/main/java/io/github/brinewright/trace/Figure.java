@@ -45,77 +45,141 @@ public sealed interface Figure {
   /** A word of the trade that each language has its own name for. */
   record Term(Enum<?> value) implements Figure {}
 
-  /** A quantity with the usual decimals of its kind. */
+  /**
+   * {@return a quantity with the usual decimals of its kind}
+   *
+   * @param value what is shown
+   */
   static Figure of(Quantity<?> value) {
     return new Physical(value, USUAL);
   }
 
-  /** A quantity with the given number of decimals. */
+  /**
+   * {@return a quantity with the given number of decimals}
+   *
+   * @param value what is shown
+   * @param decimals digits after the decimal point; zero or more
+   */
   static Figure of(Quantity<?> value, int decimals) {
     return new Physical(value, decimals);
   }
 
-  /** A temperature. */
+  /**
+   * {@return a temperature}
+   *
+   * @param value what is shown
+   */
   static Figure of(Temperature value) {
     return new Heat(value);
   }
 
-  /** A number; its decimals are left to the words. */
+  /**
+   * {@return a number; its decimals are left to the words}
+   *
+   * @param value what is shown
+   */
   static Figure of(double value) {
     return new Number(value, USUAL);
   }
 
-  /** A number with the given number of decimals. */
+  /**
+   * {@return a number with the given number of decimals}
+   *
+   * @param value what is shown
+   * @param decimals digits after the decimal point; zero or more
+   */
   static Figure of(double value, int decimals) {
     return new Number(value, decimals);
   }
 
-  /** A whole number. */
+  /**
+   * {@return a whole number}
+   *
+   * @param value what is shown
+   */
   static Figure of(int value) {
     return new Number(value, 0);
   }
 
-  /** A share in whole per cent. */
+  /**
+   * {@return a share in whole per cent}
+   *
+   * @param fraction 1 for 100 %; dimensionless
+   */
   static Figure percent(double fraction) {
     return new Share(fraction, 0);
   }
 
-  /** A number of days; its decimals are left to the words. */
+  /**
+   * {@return a number of days; its decimals are left to the words}
+   *
+   * @param days number of days; zero or more
+   */
   static Figure days(double days) {
     return new Days(days, USUAL);
   }
 
-  /** A number of days with the given number of decimals. */
+  /**
+   * {@return a number of days with the given number of decimals}
+   *
+   * @param days number of days; zero or more
+   * @param decimals digits after the decimal point; zero or more
+   */
   static Figure days(double days, int decimals) {
     return new Days(days, decimals);
   }
 
-  /** A time in minutes; its decimals are left to the words. */
+  /**
+   * {@return a time in minutes; its decimals are left to the words}
+   *
+   * @param value what is shown
+   */
   static Figure of(Duration value) {
     return new Time(value, USUAL);
   }
 
-  /** A time in minutes with the given number of decimals. */
+  /**
+   * {@return a time in minutes with the given number of decimals}
+   *
+   * @param value what is shown
+   * @param decimals digits after the decimal point; zero or more
+   */
   static Figure of(Duration value, int decimals) {
     return new Time(value, decimals);
   }
 
-  /** An amount of money. */
+  /**
+   * {@return an amount of money}
+   *
+   * @param value what is shown
+   */
   static Figure of(BigMoneyProvider value) {
     return new Amount(value.toBigMoney());
   }
 
-  /** An estimated amount of money. */
+  /**
+   * {@return an estimated amount of money}
+   *
+   * @param value the estimate
+   */
   static Figure about(Money value) {
     return new Estimate(value);
   }
 
-  /** A name. */
+  /**
+   * {@return a name}
+   *
+   * @param text the name as it is printed
+   */
   static Figure of(String text) {
     return new Name(text);
   }
 
-  /** A word of the trade. */
+  /**
+   * {@return a word of the trade}
+   *
+   * @param value what is shown
+   */
   static Figure of(Enum<?> value) {
     return new Term(value);
   }

@@ -9,6 +9,9 @@ package io.github.brinewright.trace;
  */
 public record Source(String id, Standing standing, String citation) {
   /**
+   * @param id a short stable name
+   * @param standing how far it can be relied on
+   * @param citation author, title, year and place, in the language of the publication
    * @throws IllegalArgumentException when the name or the citation is blank
    */
   public Source {
@@ -35,7 +38,8 @@ public record Source(String id, Standing standing, String citation) {
   }
 
   /**
-   * A figure that the home or the dealer gave, for instance a resin table of the dealer's own.
+   * {@return a figure that the home or the dealer gave, for instance a resin table of the dealer's
+   * own}
    *
    * @param citation who gave it; not blank
    * @throws IllegalArgumentException when the citation is blank

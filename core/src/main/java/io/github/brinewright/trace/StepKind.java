@@ -246,7 +246,7 @@ public enum StepKind {
     this.topic = topic;
   }
 
-  /** The part of the work it belongs to. */
+  /** {@return the part of the work it belongs to} */
   public Topic topic() {
     return topic;
   }

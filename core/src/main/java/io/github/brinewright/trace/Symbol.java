@@ -51,17 +51,17 @@ public enum Symbol {
     this.source = source;
   }
 
-  /** The letter or letters. */
+  /** {@return the letter or letters} */
   public String sign() {
     return sign;
   }
 
-  /** The unit in which its formula takes it; empty where it is a number. */
+  /** {@return the unit in which its formula takes it; empty where it is a number} */
   public String unit() {
     return unit;
   }
 
-  /** Whose formula it stands in. */
+  /** {@return whose formula it stands in} */
   public Source source() {
     return source;
   }

@@ -25,21 +25,42 @@ public final class Worked<T> implements Explained {
   /** A formula of three inputs. */
   @FunctionalInterface
   public interface OfThree<A, B, C, T> {
-    /** What the formula gives. */
+    /**
+     * {@return what the formula gives}
+     *
+     * @param a the first input
+     * @param b the second input
+     * @param c the third input
+     */
     T apply(A a, B b, C c);
   }
 
   /** A formula of four inputs. */
   @FunctionalInterface
   public interface OfFour<A, B, C, D, T> {
-    /** What the formula gives. */
+    /**
+     * {@return what the formula gives}
+     *
+     * @param a the first input
+     * @param b the second input
+     * @param c the third input
+     * @param d the fourth input
+     */
     T apply(A a, B b, C c, D d);
   }
 
   /** A formula of five inputs. */
   @FunctionalInterface
   public interface OfFive<A, B, C, D, E, T> {
-    /** What the formula gives. */
+    /**
+     * {@return what the formula gives}
+     *
+     * @param a the first input
+     * @param b the second input
+     * @param c the third input
+     * @param d the fourth input
+     * @param e the fifth input
+     */
     T apply(A a, B b, C c, D d, E e);
   }
 
@@ -55,41 +76,111 @@ public final class Worked<T> implements Explained {
     this.inputs = inputs;
   }
 
-  /** Applies a formula to one input. */
+  /**
+   * Applies a formula to one input.
+   *
+   * @param <A> kind of the first input
+   * @param <T> kind of the result
+   * @param kind which formula
+   * @param source who states the formula
+   * @param a the first input
+   * @param formula what makes the result of the inputs
+   * @return the result, with its step
+   */
   public static <A, T> Worked<T> of(StepKind kind, Source source, A a, Function<A, T> formula) {
     return new Worked<>(kind, source, formula.apply(a), a);
   }
 
-  /** Applies a formula to two inputs. */
+  /**
+   * Applies a formula to two inputs.
+   *
+   * @param <A> kind of the first input
+   * @param <B> kind of the second input
+   * @param <T> kind of the result
+   * @param kind which formula
+   * @param source who states the formula
+   * @param a the first input
+   * @param b the second input
+   * @param formula what makes the result of the inputs
+   * @return the result, with its step
+   */
   public static <A, B, T> Worked<T> of(
       StepKind kind, Source source, A a, B b, BiFunction<A, B, T> formula) {
     return new Worked<>(kind, source, formula.apply(a, b), a, b);
   }
 
-  /** Applies a formula to three inputs. */
+  /**
+   * Applies a formula to three inputs.
+   *
+   * @param <A> kind of the first input
+   * @param <B> kind of the second input
+   * @param <C> kind of the third input
+   * @param <T> kind of the result
+   * @param kind which formula
+   * @param source who states the formula
+   * @param a the first input
+   * @param b the second input
+   * @param c the third input
+   * @param formula what makes the result of the inputs
+   * @return the result, with its step
+   */
   public static <A, B, C, T> Worked<T> of(
       StepKind kind, Source source, A a, B b, C c, OfThree<A, B, C, T> formula) {
     return new Worked<>(kind, source, formula.apply(a, b, c), a, b, c);
   }
 
-  /** Applies a formula to four inputs. */
+  /**
+   * Applies a formula to four inputs.
+   *
+   * @param <A> kind of the first input
+   * @param <B> kind of the second input
+   * @param <C> kind of the third input
+   * @param <D> kind of the fourth input
+   * @param <T> kind of the result
+   * @param kind which formula
+   * @param source who states the formula
+   * @param a the first input
+   * @param b the second input
+   * @param c the third input
+   * @param d the fourth input
+   * @param formula what makes the result of the inputs
+   * @return the result, with its step
+   */
   public static <A, B, C, D, T> Worked<T> of(
       StepKind kind, Source source, A a, B b, C c, D d, OfFour<A, B, C, D, T> formula) {
     return new Worked<>(kind, source, formula.apply(a, b, c, d), a, b, c, d);
   }
 
-  /** Applies a formula to five inputs. */
+  /**
+   * Applies a formula to five inputs.
+   *
+   * @param <A> kind of the first input
+   * @param <B> kind of the second input
+   * @param <C> kind of the third input
+   * @param <D> kind of the fourth input
+   * @param <E> kind of the fifth input
+   * @param <T> kind of the result
+   * @param kind which formula
+   * @param source who states the formula
+   * @param a the first input
+   * @param b the second input
+   * @param c the third input
+   * @param d the fourth input
+   * @param e the fifth input
+   * @param formula what makes the result of the inputs
+   * @return the result, with its step
+   */
   public static <A, B, C, D, E, T> Worked<T> of(
       StepKind kind, Source source, A a, B b, C c, D d, E e, OfFive<A, B, C, D, E, T> formula) {
     return new Worked<>(kind, source, formula.apply(a, b, c, d, e), a, b, c, d, e);
   }
 
-  /** What the formula gives. */
+  /** {@return what the formula gives} */
   public T value() {
     return value;
   }
 
-  /** How it was worked out. */
+  /** {@return how it was worked out} */
   public Step step() {
     List<Figure> figures = new ArrayList<>(inputs.length);
     for (Object input : inputs) {

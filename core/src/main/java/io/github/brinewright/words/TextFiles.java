@@ -24,7 +24,11 @@ public final class TextFiles implements Texts {
   /** How a file beside the caller's own classes is opened. */
   @FunctionalInterface
   public interface Opener {
-    /** The file, or null when there is none of that name. */
+    /**
+     * {@return the file, or null when there is none of that name}
+     *
+     * @param file name of the file, without a folder
+     */
     @Nullable InputStream open(String file);
   }
 

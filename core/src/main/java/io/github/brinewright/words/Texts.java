@@ -25,25 +25,34 @@ import java.util.Set;
  */
 public interface Texts {
   /**
-   * All texts in a language, by key; none when it has none in that language. The same locale always
-   * gets the same texts.
+   * {@return all texts in a language, by key; none when it has none in that language} The same
+   * locale always gets the same texts.
+   *
+   * @param locale language, and country where it matters
    */
   Map<String, String> in(Locale locale);
 
-  /** Keys that must have a text in every language in use: usually those of the English texts. */
+  /**
+   * {@return the keys that must have a text in every language in use: usually those of the English
+   * texts}
+   */
   default Set<String> keys() {
     return in(Locale.US).keySet();
   }
 
   /**
-   * Texts of one language for all places where it is spoken, or, of a locale with a country, for
-   * that country alone. Who adds keys of his own gives them in each language that he writes in.
+   * {@return the texts of one language for all places where it is spoken, or, of a locale with a
+   * country, for that country alone} Who adds keys of his own gives them in each language that he
+   * writes in.
+   *
+   * @param locale language, with or without a country
+   * @param texts the texts by key
    */
   static Texts of(Locale locale, Map<String, String> texts) {
     return new LocalTexts(locale, Map.copyOf(texts));
   }
 
-  /** The words of this library: figures, steps, findings, terms of the trade. */
+  /** {@return the words of this library: figures, steps, findings, terms of the trade} */
   static Texts library() {
     return Messages.LIBRARY;
   }

@@ -64,8 +64,10 @@ public final class Wording {
   }
 
   /**
-   * Words for a locale in the given units.
+   * {@return the words for a locale in the given units}
    *
+   * @param locale language and country of words and numbers
+   * @param system units of the figures
    * @param own texts beside the library's, of which later ones replace earlier ones; a language
    *     other than English, French and Spanish must come this way
    * @throws IllegalArgumentException when any text is missing in the locale's language, naming all
@@ -75,12 +77,17 @@ public final class Wording {
     return new Wording(locale, system, List.of(own));
   }
 
-  /** The locale. */
+  /** {@return the locale} */
   public Locale locale() {
     return locale;
   }
 
-  /** A text of the bundle with figures in it. */
+  /**
+   * {@return a text of the bundle with figures in it}
+   *
+   * @param key key of the text; one that the texts have
+   * @param figures put in for {@code {0}}, {@code {1}} and so on
+   */
   public String text(String key, Figure... figures) {
     return fill(key, Arrays.asList(figures));
   }
@@ -95,7 +102,12 @@ public final class Wording {
     return Messages.fill(text, figures.stream().map(this::figure).toList());
   }
 
-  /** A number with exactly the given decimals. */
+  /**
+   * {@return a number with exactly the given decimals}
+   *
+   * @param value finite
+   * @param decimals digits after the decimal point; zero or more
+   */
   public String number(double value, int decimals) {
     return number(rounded(value, decimals));
   }
@@ -120,7 +132,11 @@ public final class Wording {
     return format.format(value);
   }
 
-  /** A figure with its unit. */
+  /**
+   * {@return a figure with its unit}
+   *
+   * @param figure what is written, in the units of this wording
+   */
   public String figure(Figure figure) {
     return figure(figure, system);
   }
@@ -203,18 +219,30 @@ public final class Wording {
     return unit("percent", percent);
   }
 
-  /** A figure without its unit, for the first of a pair. */
+  /**
+   * {@return a figure without its unit, for the first of a pair}
+   *
+   * @param figure what is written, in the units of this wording
+   */
   public String number(Figure figure) {
     return bare(figure, system);
   }
 
-  /** A hardness in the unit that this wording does not use: mg/L for gpg and the other way. */
+  /**
+   * {@return a hardness in the unit that this wording does not use: mg/L for gpg and the other way}
+   *
+   * @param hardness a hardness as CaCO3
+   */
   public String hardnessInOtherUnit(Hardness hardness) {
     UnitSystem other = system == UnitSystem.US ? UnitSystem.METRIC : UnitSystem.US;
     return figure(Figure.of(hardness), other);
   }
 
-  /** The volume of a bed: cubic feet or liters. */
+  /**
+   * {@return the volume of a bed: cubic feet or liters}
+   *
+   * @param volume volume of the resin
+   */
   public String resin(Volume volume) {
     return system == UnitSystem.US
         ? unit("ft3", rounded(volume.cubicFeet(), 2))
@@ -222,15 +250,21 @@ public final class Wording {
   }
 
   /**
-   * Money to the smallest unit of its currency, or a price for each unit with up to two decimals
-   * more.
+   * {@return money to the smallest unit of its currency, or a price for each unit with up to two
+   * decimals more}
+   *
+   * @param amount amount or price, in any currency
    */
   public String money(BigMoney amount) {
     int decimals = amount.getCurrencyUnit().getDecimalPlaces();
     return money(amount, decimals, decimals + MORE_PRICE_DECIMALS);
   }
 
-  /** Money to the whole unit, for an estimate. */
+  /**
+   * {@return money to the whole unit, for an estimate}
+   *
+   * @param amount an estimate, in any currency
+   */
   public String about(Money amount) {
     return money(amount.toBigMoney(), 0, 0);
   }
@@ -259,12 +293,21 @@ public final class Wording {
     return format;
   }
 
-  /** The name of a word of the trade. */
+  /**
+   * {@return the name of a word of the trade}
+   *
+   * @param value a constant that has a name in the texts
+   */
   public String term(Enum<?> value) {
     return messages.get("term." + value.getDeclaringClass().getSimpleName() + "." + value.name());
   }
 
-  /** A finding as a sentence or two: in its rule's own words, or else in those of the texts. */
+  /**
+   * {@return a finding as a sentence or two: in its rule's own words, or else in those of the
+   * texts}
+   *
+   * @param finding what a rule found
+   */
   public String finding(Finding finding) {
     String words =
         finding.rule().words(locale).orElseGet(() -> messages.get("finding." + finding.code()));
@@ -272,9 +315,10 @@ public final class Wording {
   }
 
   /**
-   * What would change a reason of a verdict, as a sentence or two: in its rule's own words, or else
-   * in those of the texts.
+   * {@return what would change a reason of a verdict, as a sentence or two: in its rule's own
+   * words, or else in those of the texts}
    *
+   * @param reason finding of a rule for a verdict
    * @throws IllegalArgumentException when the finding is not of a {@link ReasonRule}
    */
   public String change(Finding reason) {
@@ -286,7 +330,11 @@ public final class Wording {
     return Messages.fill(words, reason.figures().stream().map(this::figure).toList());
   }
 
-  /** A reason as a sentence or two. */
+  /**
+   * {@return a reason as a sentence or two}
+   *
+   * @param reason why a candidate stands where it does
+   */
   public String reason(Reason reason) {
     String key = "reason." + reason.kind().name();
     return reason
@@ -301,12 +349,20 @@ public final class Wording {
     return Stream.concat(Stream.of(cause), figures.stream().map(this::figure)).toList();
   }
 
-  /** How a candidate stands to a margin, as a sentence. */
+  /**
+   * {@return how a candidate stands to a margin, as a sentence}
+   *
+   * @param check a margin, with value and limit
+   */
   public String margin(MarginCheck check) {
     return text("margin." + check.margin().code(), check.value(), check.limit());
   }
 
-  /** What a meter saves, and what drives it. */
+  /**
+   * {@return what a meter saves, and what drives it, as a sentence}
+   *
+   * @param saving a clock and a meter compared over a year
+   */
   public String meterSaving(MeterSaving saving) {
     return text(
         saving.saved().isNegative() ? "study.METER_COSTS" : "study.METER_SAVES",
@@ -318,7 +374,7 @@ public final class Wording {
   }
 
   /**
-   * How sure a choice is.
+   * {@return how sure a choice is, as a sentence}
    *
    * @param percentOfDraws of {@link io.github.brinewright.study.HowSure}; 0 to 100
    */
@@ -326,7 +382,11 @@ public final class Wording {
     return text("study.HOW_SURE", Figure.of(percentOfDraws));
   }
 
-  /** A step as a reader would redo it. */
+  /**
+   * {@return a step as a reader would redo it}
+   *
+   * @param step formula, numbers and result
+   */
   public WorkedStep step(Step step) {
     String key = "step." + step.kind().name() + ".";
     return new WorkedStep(
@@ -341,17 +401,29 @@ public final class Wording {
         source(step.source()));
   }
 
-  /** A caution as a sentence or two. */
+  /**
+   * {@return a caution as a sentence or two}
+   *
+   * @param caution the caution
+   */
   public String caution(Caution caution) {
     return messages.get("caution." + caution.name());
   }
 
-  /** A date in full. */
+  /**
+   * {@return a date in full}
+   *
+   * @param date the day
+   */
   public String date(LocalDate date) {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale).format(date);
   }
 
-  /** A source with its standing. */
+  /**
+   * {@return a source with its standing}
+   *
+   * @param source where a figure or formula comes from
+   */
   public String source(Source source) {
     return Messages.fill(
         messages.get("source.standing"), List.of(term(source.standing()), source.citation()));

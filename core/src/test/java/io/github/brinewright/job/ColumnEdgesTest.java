@@ -61,7 +61,7 @@ class ColumnEdgesTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("columns")
   void bothEndsAreTakenAndOneStepBeyondIsRefused(String name, Column column) {
-    Column.Bounds bounds = column.bounds();
+    Column.Ends bounds = column.bounds();
     BigDecimal step = column.kind() == Column.Kind.WHOLE ? BigDecimal.ONE : new BigDecimal("0.001");
     if (column.kind() == Column.Kind.COUNTS) {
       step = BigDecimal.ONE;

@@ -85,7 +85,7 @@ class ColumnTablesTest {
     };
   }
 
-  private String range(Column.Bounds range) {
+  private String range(Column.Ends range) {
     String join = range.low() < 0 ? " to " : "-";
     return limits.format(range.low()) + join + limits.format(range.high());
   }

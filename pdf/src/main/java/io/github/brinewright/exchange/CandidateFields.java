@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
 import org.joda.money.Money;
@@ -45,7 +46,7 @@ final class CandidateFields {
   }
 
   /** All fields. */
-  Map<String, @Nullable Object> all(Wording words) {
+  Map<String, @Nullable Object> all(Wording words, OptionalInt bestInPercentOfDraws) {
     flat();
     fields.put("costPerYear", costPerYear());
     fields.put("price", price());
@@ -55,7 +56,9 @@ final class CandidateFields {
     fields.put("margins", candidate.margins().stream().map(each -> margin(each, words)).toList());
     fields.put("marginsNear", codes(candidate.marginsNear()));
     judged(fields, candidate);
-    fields.put("bestInPercentOfDraws", null);
+    fields.put(
+        "bestInPercentOfDraws",
+        bestInPercentOfDraws.isPresent() ? bestInPercentOfDraws.getAsInt() : null);
     return fields;
   }
 

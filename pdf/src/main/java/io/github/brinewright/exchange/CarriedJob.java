@@ -33,17 +33,23 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
   /** Version of the data that this library writes, and the newest that it reads. */
   public static final int VERSION = 1;
 
-  /** Keeps its own copy of {@code files}. */
+  /**
+   * Keeps its own copy of {@code files}.
+   *
+   * @param site id of the home; empty for a form
+   * @param date of the document
+   * @param files texts of the job by file name; a picture among them as Base64
+   */
   public CarriedJob {
     files = Map.copyOf(files);
   }
 
-  /** Whether it came with a form, which is about no home until it is filled. */
+  /** {@return whether it came with a form, which is about no home until it is filled} */
   public boolean ofForm() {
     return site.isEmpty();
   }
 
-  /** The data as JSON in UTF-8, the same for the same job. */
+  /** {@return the data as JSON in UTF-8, the same for the same job} */
   public byte[] toJson() {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("version", VERSION);
@@ -71,6 +77,8 @@ public record CarriedJob(String site, LocalDate date, Map<String, String> files)
   /**
    * Reads what {@link #toJson} wrote.
    *
+   * @param json in UTF-8
+   * @return the data
    * @throws ReopenException with {@link Reason#NEWER_VERSION} when a newer library wrote it, with
    *     {@link Reason#MALFORMED_DATA} when it is not such data
    */

@@ -31,7 +31,7 @@ public final class ComparisonCsv {
   private ComparisonCsv() {}
 
   /**
-   * All candidates of the comparisons, best first within each home, below a row of names.
+   * {@return all candidates of the comparisons, best first within each home, below a row of names}
    *
    * @param comparisons all simulated or none
    */
@@ -40,8 +40,8 @@ public final class ComparisonCsv {
   }
 
   /**
-   * Sizes and dosages side by side: a row for each cell of the grid of each control, with the names
-   * of JSON.
+   * {@return sizes and dosages side by side: a row for each cell of the grid of each control, with
+   * the names of JSON}
    *
    * @param comparisons of the homes, in their order
    */

@@ -6,6 +6,7 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.study.HowSure;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
 import java.io.InputStream;
@@ -15,6 +16,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,8 +41,8 @@ public final class ComparisonJson {
   private ComparisonJson() {}
 
   /**
-   * The JSON Schema (draft 2020-12) of what is written here: of one comparison, or of an array of
-   * them.
+   * {@return the JSON Schema (draft 2020-12) of what is written here: of one comparison, or of an
+   * array of them}
    */
   public static String schema() {
     try (InputStream in =
@@ -51,7 +54,8 @@ public final class ComparisonJson {
   }
 
   /**
-   * One comparison as an object with version, site, currency, candidates, recommended and grid.
+   * {@return one comparison as an object with version, site, currency, candidates, recommended and
+   * grid}
    *
    * @param simulated the comparison with its simulated years
    * @param words for findings and reasons
@@ -61,7 +65,7 @@ public final class ComparisonJson {
   }
 
   /**
-   * One comparison, not simulated.
+   * {@return one comparison, not simulated}
    *
    * @param comparison the candidates of a home
    * @param words for findings and reasons
@@ -71,7 +75,7 @@ public final class ComparisonJson {
   }
 
   /**
-   * Several comparisons as an array of objects.
+   * {@return several comparisons as an array of objects}
    *
    * @param comparisons in the order of the array
    * @param words for findings and reasons
@@ -94,10 +98,11 @@ public final class ComparisonJson {
     fields.put("version", VERSION);
     fields.put("site", site(comparison, words));
     fields.put("currency", comparison.tariff().currency().getCode());
+    Optional<HowSure> sure = HowSure.of(comparison);
     fields.put(
         "candidates",
         comparison.candidates().stream()
-            .map(candidate -> candidate(candidate, simulated, words))
+            .map(each -> candidate(each, simulated, percent(each, sure), words))
             .toList());
     fields.put(
         "recommended",
@@ -115,9 +120,13 @@ public final class ComparisonJson {
     return fields;
   }
 
+  private static OptionalInt percent(Candidate candidate, Optional<HowSure> sure) {
+    return sure.map(each -> each.bestInPercentOfDraws(candidate)).orElse(OptionalInt.empty());
+  }
+
   private static Map<String, @Nullable Object> candidate(
-      Candidate candidate, Simulated simulated, Wording words) {
-    Map<String, @Nullable Object> fields = new CandidateFields(candidate).all(words);
+      Candidate candidate, Simulated simulated, OptionalInt percent, Wording words) {
+    Map<String, @Nullable Object> fields = new CandidateFields(candidate).all(words, percent);
     simulated.outcome(candidate).ifPresent(o -> fields.put("year", YearFields.of(o)));
     if (simulated.years() > 0) {
       fields.put("undominated", simulated.undominated().contains(candidate));

@@ -50,7 +50,7 @@ public final class ReopenException extends Exception {
     this.reason = reason;
   }
 
-  /** Why it cannot be opened. */
+  /** {@return why it cannot be opened} */
   public Reason reason() {
     return reason;
   }

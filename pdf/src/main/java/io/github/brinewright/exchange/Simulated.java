@@ -33,7 +33,11 @@ public final class Simulated {
     undominated = outcomes.isEmpty() ? List.of() : List.copyOf(Undominated.of(outcomes));
   }
 
-  /** A comparison that was not simulated. */
+  /**
+   * {@return a comparison that was not simulated}
+   *
+   * @param comparison the candidates
+   */
   public static Simulated none(Comparison comparison) {
     return new Simulated(comparison, 0, Map.of());
   }
@@ -43,6 +47,7 @@ public final class Simulated {
    *
    * @param comparison the candidates
    * @param years 0 for none, up to {@link #MOST_YEARS}
+   * @return the comparison with its simulated years
    * @throws IllegalArgumentException when the years are outside their range
    */
   public static Simulated of(Comparison comparison, int years) {
@@ -56,22 +61,26 @@ public final class Simulated {
             comparison, years, HomeStudy.ofAll(comparison, years, YearSimulation.USUAL_SEED));
   }
 
-  /** The candidates. */
+  /** {@return the candidates} */
   public Comparison comparison() {
     return comparison;
   }
 
-  /** Years simulated; 0 for none. */
+  /** {@return how many years are simulated; 0 for none} */
   public int years() {
     return years;
   }
 
-  /** What was simulated of a candidate; empty for one that breaks a limit. */
+  /**
+   * {@return what was simulated of a candidate; empty for one that breaks a limit}
+   *
+   * @param candidate of the comparison
+   */
   public Optional<SimulatedYears> outcome(Candidate candidate) {
     return Optional.ofNullable(outcomes.get(candidate));
   }
 
-  /** The candidates that no other one beats. */
+  /** {@return the candidates that no other one beats} */
   public List<Candidate> undominated() {
     return undominated;
   }

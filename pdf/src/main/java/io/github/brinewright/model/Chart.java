@@ -8,7 +8,7 @@ import org.joda.money.Money;
 
 /** A chart as data, with a text that says the same. */
 public sealed interface Chart extends Element {
-  /** What the chart shows, in words, for those who do not see it. */
+  /** {@return what the chart shows, in words, for those who do not see it} */
   Phrase alternative();
 
   /**
@@ -29,7 +29,16 @@ public sealed interface Chart extends Element {
       int own,
       Hardness highest)
       implements Chart {
-    /** Keeps its own copies of the lists. */
+    /**
+     * Keeps its own copies of the lists.
+     *
+     * @param alternative in words
+     * @param classes names from soft to hard
+     * @param limits between the classes, one fewer than there are
+     * @param hardness of the water
+     * @param own number of the class it lies in, from 0
+     * @param highest end of the scale; not below the hardness
+     */
     public HardnessScale {
       classes = List.copyOf(classes);
       limits = List.copyOf(limits);
@@ -44,7 +53,13 @@ public sealed interface Chart extends Element {
    * @param axis what the years are called
    */
   record RunningTotal(Phrase alternative, List<Series> series, Phrase axis) implements Chart {
-    /** Keeps its own copy of {@code series}. */
+    /**
+     * Keeps its own copy of {@code series}.
+     *
+     * @param alternative in words
+     * @param series one line each, the chosen one first; three at most are told apart
+     * @param axis what the years are called
+     */
     public RunningTotal {
       series = List.copyOf(series);
     }
@@ -58,7 +73,13 @@ public sealed interface Chart extends Element {
    * @param totals after each year, from year 0
    */
   record Series(String key, Phrase name, List<Money> totals) {
-    /** Keeps its own copy of {@code totals}. */
+    /**
+     * Keeps its own copy of {@code totals}.
+     *
+     * @param key by which it is known in every language
+     * @param name of it
+     * @param totals after each year, from year 0
+     */
     public Series {
       totals = List.copyOf(totals);
     }
@@ -72,7 +93,13 @@ public sealed interface Chart extends Element {
    * @param bars from top to bottom
    */
   record StackedBars(Phrase alternative, List<Phrase> parts, List<Bar> bars) implements Chart {
-    /** Keeps its own copies of the lists. */
+    /**
+     * Keeps its own copies of the lists.
+     *
+     * @param alternative in words
+     * @param parts names of the parts, in the order of each bar; five at most are told apart
+     * @param bars from top to bottom
+     */
     public StackedBars {
       parts = List.copyOf(parts);
       bars = List.copyOf(bars);
@@ -89,7 +116,15 @@ public sealed interface Chart extends Element {
    * @param chosen whether it is the recommended one
    */
   record Bar(String key, Phrase name, List<Money> values, Phrase total, boolean chosen) {
-    /** Keeps its own copy of {@code values}. */
+    /**
+     * Keeps its own copy of {@code values}.
+     *
+     * @param key by which it is known in every language
+     * @param name of it
+     * @param values of its parts
+     * @param total of them, as it is printed
+     * @param chosen whether it is the recommended one
+     */
     public Bar {
       values = List.copyOf(values);
     }
@@ -103,7 +138,13 @@ public sealed interface Chart extends Element {
    * @param axis what the twelfths of the year are called
    */
   record DayMarks(Phrase alternative, List<Days> days, Phrase axis) implements Chart {
-    /** Keeps its own copy of {@code days}. */
+    /**
+     * Keeps its own copy of {@code days}.
+     *
+     * @param alternative in words
+     * @param days one row each, all of as many days
+     * @param axis what the twelfths of the year are called
+     */
     public DayMarks {
       days = List.copyOf(days);
     }
@@ -119,7 +160,15 @@ public sealed interface Chart extends Element {
    * @param chosen whether it is the recommended one
    */
   record Days(String key, Phrase name, List<Integer> events, Phrase total, boolean chosen) {
-    /** Keeps its own copy of {@code events}. */
+    /**
+     * Keeps its own copy of {@code events}.
+     *
+     * @param key by which it is known in every language
+     * @param name of it
+     * @param events how many there are on each day
+     * @param total of them, as it is printed
+     * @param chosen whether it is the recommended one
+     */
     public Days {
       events = List.copyOf(events);
     }
@@ -133,7 +182,13 @@ public sealed interface Chart extends Element {
    * @param stocked settings in stock
    */
   record Curve(Phrase alternative, List<Point> curve, List<Stocked> stocked) implements Chart {
-    /** Keeps its own copies of the lists. */
+    /**
+     * Keeps its own copies of the lists.
+     *
+     * @param alternative in words
+     * @param curve by rising dosage
+     * @param stocked settings in stock
+     */
     public Curve {
       curve = List.copyOf(curve);
       stocked = List.copyOf(stocked);

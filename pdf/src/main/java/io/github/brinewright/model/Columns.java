@@ -8,7 +8,11 @@ import java.util.List;
  * @param columns from left to right, each from top to bottom
  */
 public record Columns(List<List<Element>> columns) implements Element {
-  /** Keeps its own copies of the lists. */
+  /**
+   * Keeps its own copies of the lists.
+   *
+   * @param columns from left to right, each from top to bottom
+   */
   public Columns {
     columns = columns.stream().map(List::copyOf).toList();
   }

@@ -37,6 +37,12 @@ public record Document(
   /**
    * Keeps its own copies of the lists.
    *
+   * @param kind what it is for
+   * @param title by which a reader's program lists it
+   * @param letterhead who it comes from
+   * @param heading on its first page
+   * @param details below the heading, in one line
+   * @param sections in the order in which they are read
    * @throws IllegalArgumentException when two sections have the same key
    */
   public Document {
@@ -51,7 +57,7 @@ public record Document(
   }
 
   /**
-   * The same with other sections: some added, left out, or in another order.
+   * {@return the same with other sections: some added, left out, or in another order}
    *
    * <pre>{@code
    * Document shorter =
@@ -59,6 +65,7 @@ public record Document(
    *         all -> all.stream().filter(section -> !section.key().equals("worked")).toList());
    * }</pre>
    *
+   * @param change from the sections there are to those wanted
    * @throws IllegalArgumentException when two sections have the same key
    */
   public Document withSections(UnaryOperator<List<Section>> change) {

@@ -8,7 +8,11 @@ import java.util.List;
  * @param rows from left to right; four at most fit well
  */
 public record Facts(List<Row> rows) implements Element {
-  /** Keeps its own copy of {@code rows}. */
+  /**
+   * Keeps its own copy of {@code rows}.
+   *
+   * @param rows from left to right; four at most fit well
+   */
   public Facts {
     rows = List.copyOf(rows);
   }

@@ -37,6 +37,12 @@ public record Field(
   /**
    * Keeps its own copy of {@code choices}.
    *
+   * @param kind what goes into it
+   * @param name by which its value is read back; unique within a document, without a period
+   * @param label of it, and what is read aloud for it
+   * @param value it begins with; empty for none
+   * @param choices of a field to choose from; otherwise none
+   * @param needed whether it must be filled
    * @throws IllegalArgumentException when the name has a period or is empty
    */
   public Field {
@@ -46,22 +52,38 @@ public record Field(
     choices = List.copyOf(choices);
   }
 
-  /** An empty field without choices. */
+  /**
+   * {@return an empty field without choices}
+   *
+   * @param kind what goes into it
+   * @param name by which its value is read back; unique within a document, without a period
+   * @param label of it, and what is read aloud for it
+   */
   public static Field of(Kind kind, String name, Phrase label) {
     return new Field(kind, name, label, "", List.of(), false);
   }
 
-  /** An empty field to choose from a list. */
+  /**
+   * {@return an empty field to choose from a list}
+   *
+   * @param name by which its value is read back; unique within a document, without a period
+   * @param label of it, and what is read aloud for it
+   * @param choices in the order of the list
+   */
   public static Field choice(String name, Phrase label, List<Choice> choices) {
     return new Field(Kind.CHOICE, name, label, "", choices, false);
   }
 
-  /** The same beginning with a value. */
+  /**
+   * {@return the same beginning with a value}
+   *
+   * @param text that it begins with
+   */
   public Field containing(String text) {
     return new Field(kind, name, label, text, choices, needed);
   }
 
-  /** The same as one that must be filled. */
+  /** {@return the same as one that must be filled} */
   public Field mandatory() {
     return new Field(kind, name, label, value, choices, true);
   }

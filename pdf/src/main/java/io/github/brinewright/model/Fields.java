@@ -16,7 +16,11 @@ public record Fields(int columns, List<Entry> entries) implements Element {
    * @param span how many columns it takes; 1 or more
    */
   public record Entry(Field field, int span) {
-    /** A narrow field. */
+    /**
+     * {@return a narrow field}
+     *
+     * @param field to fill
+     */
     public static Entry of(Field field) {
       return new Entry(field, 1);
     }
@@ -25,6 +29,8 @@ public record Fields(int columns, List<Entry> entries) implements Element {
   /**
    * Keeps its own copy of {@code entries}.
    *
+   * @param columns how many narrow fields stand side by side; 1 or more
+   * @param entries from left to right, row by row
    * @throws IllegalArgumentException when there is no column, or an entry takes none or more than
    *     there are
    */

@@ -15,7 +15,11 @@ public record Heading(Phrase text, Rank rank) implements Element {
     NAME
   }
 
-  /** Over a part of a section. */
+  /**
+   * {@return a heading over a part of a section}
+   *
+   * @param text of the heading
+   */
   public static Heading of(Phrase text) {
     return new Heading(text, Rank.PART);
   }

@@ -9,7 +9,12 @@ import java.util.List;
  * @param compact whether they are many and may be set small
  */
 public record Items(List<Phrase> items, boolean compact) implements Element {
-  /** Keeps its own copy of {@code items}. */
+  /**
+   * Keeps its own copy of {@code items}.
+   *
+   * @param items each for itself, in order
+   * @param compact whether they are many and may be set small
+   */
   public Items {
     items = List.copyOf(items);
   }

@@ -12,7 +12,13 @@ import org.jspecify.annotations.Nullable;
  * @param logo beside the name, where there is one
  */
 public record Letterhead(String name, List<String> details, @Nullable Logo logo) {
-  /** Keeps its own copy of {@code details}. */
+  /**
+   * Keeps its own copy of {@code details}.
+   *
+   * @param name of the dealer
+   * @param details in one line: address, phone, license
+   * @param logo beside the name, where there is one
+   */
   public Letterhead {
     details = List.copyOf(details);
   }

@@ -8,7 +8,11 @@ import java.util.List;
  * @param rows labelled by the names
  */
 public record Notes(List<Row> rows) implements Element {
-  /** Keeps its own copy of {@code rows}. */
+  /**
+   * Keeps its own copy of {@code rows}.
+   *
+   * @param rows labelled by the names
+   */
   public Notes {
     rows = List.copyOf(rows);
   }

@@ -19,22 +19,38 @@ public record Paragraph(Phrase text, Voice voice) implements Element {
     FINE
   }
 
-  /** Plain text. */
+  /**
+   * {@return a paragraph of plain text}
+   *
+   * @param text of the paragraph
+   */
   public static Paragraph of(Phrase text) {
     return new Paragraph(text, Voice.PLAIN);
   }
 
-  /** Text that stands out. */
+  /**
+   * {@return a paragraph that stands out}
+   *
+   * @param text of the paragraph
+   */
   public static Paragraph strong(Phrase text) {
     return new Paragraph(text, Voice.STRONG);
   }
 
-  /** Text that stands back. */
+  /**
+   * {@return a paragraph that stands back}
+   *
+   * @param text of the paragraph
+   */
   public static Paragraph quiet(Phrase text) {
     return new Paragraph(text, Voice.QUIET);
   }
 
-  /** Small print. */
+  /**
+   * {@return a paragraph of small print}
+   *
+   * @param text of the paragraph
+   */
   public static Paragraph fine(Phrase text) {
     return new Paragraph(text, Voice.FINE);
   }

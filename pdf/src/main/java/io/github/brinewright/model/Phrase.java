@@ -1,10 +1,12 @@
 package io.github.brinewright.model;
 
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.comparison.Reason;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
@@ -29,13 +31,14 @@ public sealed interface Phrase {
   Phrase NONE = new Plain("");
 
   /**
-   * The phrase in a language.
+   * {@return the phrase in a language}
    *
+   * @param words of the language
    * @throws IllegalArgumentException when the words have no text for a key
    */
   String in(Wording words);
 
-  /** Whether nothing is said. */
+  /** {@return whether nothing is said} */
   default boolean isEmpty() {
     return equals(NONE);
   }
@@ -47,7 +50,12 @@ public sealed interface Phrase {
    * @param parts put into it, by position
    */
   record Text(String key, List<Phrase> parts) implements Phrase {
-    /** Keeps its own copy of {@code parts}. */
+    /**
+     * Keeps its own copy of {@code parts}.
+     *
+     * @param key of the text
+     * @param parts put into it, by position
+     */
     public Text {
       parts = List.copyOf(parts);
     }
@@ -148,6 +156,42 @@ public sealed interface Phrase {
   }
 
   /**
+   * What would change a reason of a verdict, as a sentence or two.
+   *
+   * @param reason of a verdict
+   */
+  record Change(Finding reason) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.change(reason);
+    }
+  }
+
+  /**
+   * How a candidate stands to a margin, as a sentence.
+   *
+   * @param check to say
+   */
+  record Margin(MarginCheck check) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.margin(check);
+    }
+  }
+
+  /**
+   * What a meter saves, and what drives it.
+   *
+   * @param saving to say
+   */
+  record Saved(MeterSaving saving) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.meterSaving(saving);
+    }
+  }
+
+  /**
    * A reason, as a sentence or two.
    *
    * @param reason to say
@@ -219,7 +263,12 @@ public sealed interface Phrase {
    * @param between them
    */
   record Joined(List<Phrase> parts, String between) implements Phrase {
-    /** Keeps its own copy of {@code parts}. */
+    /**
+     * Keeps its own copy of {@code parts}.
+     *
+     * @param parts in order
+     * @param between them
+     */
     public Joined {
       parts = List.copyOf(parts);
     }
@@ -247,6 +296,7 @@ public sealed interface Phrase {
     /**
      * Keeps its own copy of {@code items}.
      *
+     * @param items one or more
      * @throws IllegalArgumentException when there are none
      */
     public Listed {
@@ -270,27 +320,48 @@ public sealed interface Phrase {
     }
   }
 
-  /** A text of the language's bundle. */
+  /**
+   * {@return a text of the language's bundle}
+   *
+   * @param key of the text
+   * @param parts put into it, by position
+   */
   static Phrase text(String key, Phrase... parts) {
     return new Text(key, Arrays.asList(parts));
   }
 
-  /** A figure with its unit. */
+  /**
+   * {@return a figure with its unit}
+   *
+   * @param figure to write
+   */
   static Phrase of(Figure figure) {
     return new Value(figure);
   }
 
-  /** A word of the trade. */
+  /**
+   * {@return a word of the trade}
+   *
+   * @param term a constant that the words have a text for
+   */
   static Phrase of(Enum<?> term) {
     return new Value(Figure.of(term));
   }
 
-  /** The same in every language. */
+  /**
+   * {@return a phrase that is the same in every language}
+   *
+   * @param text as it is written
+   */
   static Phrase plain(String text) {
     return new Plain(text);
   }
 
-  /** Sentences one after another. */
+  /**
+   * {@return sentences one after another}
+   *
+   * @param sentences in order, each with its full stop
+   */
   static Phrase sentences(List<? extends Phrase> sentences) {
     return new Joined(List.copyOf(sentences), " ");
   }

@@ -10,7 +10,12 @@ import java.util.List;
  * @param sources in order
  */
 public record References(int first, List<Source> sources) implements Element {
-  /** Keeps its own copy of {@code sources}. */
+  /**
+   * Keeps its own copy of {@code sources}.
+   *
+   * @param first number of the first one
+   * @param sources in order
+   */
   public References {
     sources = List.copyOf(sources);
   }

@@ -13,6 +13,9 @@ public record Rows(String key, List<Phrase> heads, List<Row> rows) implements El
   /**
    * Keeps its own copies of the lists.
    *
+   * @param key by which they are known in every language
+   * @param heads over labels and values and, where rows have notes, over those: two or three
+   * @param rows from top to bottom
    * @throws IllegalArgumentException when there are not two or three heads
    */
   public Rows {

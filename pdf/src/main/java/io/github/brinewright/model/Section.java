@@ -11,17 +11,30 @@ import java.util.List;
  * @param ownPage whether it begins a page
  */
 public record Section(String key, Phrase title, List<Element> elements, boolean ownPage) {
-  /** Keeps its own copy of {@code elements}. */
+  /**
+   * Keeps its own copy of {@code elements}.
+   *
+   * @param key by which it is known in every language, as {@code "water"}; unique within a document
+   * @param title of it; {@link Phrase#NONE} where the head of the document is title enough
+   * @param elements from top to bottom
+   * @param ownPage whether it begins a page
+   */
   public Section {
     elements = List.copyOf(elements);
   }
 
-  /** A section that follows the one before it. */
+  /**
+   * {@return a section that follows the one before it}
+   *
+   * @param key by which it is known in every language; unique within a document
+   * @param title of the section
+   * @param elements from top to bottom
+   */
   public static Section of(String key, Phrase title, Element... elements) {
     return new Section(key, title, List.of(elements), false);
   }
 
-  /** The same beginning a page. */
+  /** {@return the same beginning a page} */
   public Section onOwnPage() {
     return new Section(key, title, elements, true);
   }

@@ -2,6 +2,7 @@ package io.github.brinewright.model;
 
 import io.github.brinewright.trace.Source;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,38 +44,96 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param cells one for each column
    * @param source of what the line says, where it has one of its own
    * @param total whether it sums up the lines above it
+   * @param marked numbers of the cells that are marked by a rule, from 0
    */
   public record Line(
-      String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
-    /** Keeps its own copy of {@code cells}. */
+      String key,
+      Phrase label,
+      List<Phrase> cells,
+      @Nullable Source source,
+      boolean total,
+      Set<Integer> marked) {
+    /**
+     * Keeps its own copies of {@code cells} and {@code marked}.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     * @param marked numbers of the cells that are marked by a rule, from 0
+     */
     public Line {
       cells = List.copyOf(cells);
+      marked = Set.copyOf(marked);
     }
 
-    /** A line whose label is the text of its key. */
+    /**
+     * A line without marks.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param label what its cells are
+     * @param cells one for each column
+     * @param source of what the line says, where it has one of its own
+     * @param total whether it sums up the lines above it
+     */
+    public Line(
+        String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
+      this(key, label, cells, source, total, Set.of());
+    }
+
+    /**
+     * {@return a line whose label is the text of its key}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param cells one for each column
+     */
     public static Line of(String key, List<Phrase> cells) {
       return of(key, Phrase.text(key), cells);
     }
 
-    /** A line with a label of its own. */
+    /**
+     * {@return a line with a label of its own}
+     *
+     * @param key by which the line is known in every language; unique within its table
+     * @param label at the left of the line
+     * @param cells one for each column
+     */
     public static Line of(String key, Phrase label, List<Phrase> cells) {
       return new Line(key, label, cells, null, false);
     }
 
-    /** The same with the source of what it says. */
+    /**
+     * {@return the same with the source of what it says}
+     *
+     * @param other where what it says comes from
+     */
     public Line from(Source other) {
-      return new Line(key, label, cells, other, total);
+      return new Line(key, label, cells, other, total, marked);
     }
 
-    /** The same as a sum of the lines above it. */
+    /** {@return the same as a sum of the lines above it} */
     public Line summing() {
-      return new Line(key, label, cells, source, true);
+      return new Line(key, label, cells, source, true, marked);
+    }
+
+    /**
+     * {@return the same with cells marked by a rule}
+     *
+     * @param numbers of the cells, from 0
+     */
+    public Line marking(Set<Integer> numbers) {
+      return new Line(key, label, cells, source, total, numbers);
     }
   }
 
   /**
    * Keeps its own copies of the lists.
    *
+   * @param key by which it is known in every language
+   * @param corner head of the labels
+   * @param columns beside the labels, from left to right
+   * @param lines from top to bottom, each with a cell for each column
    * @throws IllegalArgumentException when a line has more or fewer cells than there are columns
    */
   public Table {

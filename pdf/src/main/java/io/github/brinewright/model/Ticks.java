@@ -11,6 +11,7 @@ public record Ticks(List<Field> fields) implements Element {
   /**
    * Keeps its own copy of {@code fields}.
    *
+   * @param fields each to tick, with what is to be done as its label
    * @throws IllegalArgumentException when a field is not one to tick
    */
   public Ticks {

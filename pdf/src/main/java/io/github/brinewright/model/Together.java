@@ -8,12 +8,20 @@ import java.util.List;
  * @param elements from top to bottom
  */
 public record Together(List<Element> elements) implements Element {
-  /** Keeps its own copy of {@code elements}. */
+  /**
+   * Keeps its own copy of {@code elements}.
+   *
+   * @param elements from top to bottom
+   */
   public Together {
     elements = List.copyOf(elements);
   }
 
-  /** Some elements that belong together. */
+  /**
+   * {@return elements that belong together}
+   *
+   * @param elements from top to bottom
+   */
   public static Together of(Element... elements) {
     return new Together(List.of(elements));
   }

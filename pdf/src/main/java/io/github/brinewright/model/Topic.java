@@ -12,6 +12,8 @@ public record Topic(Phrase label, List<Element> matter) implements Element {
   /**
    * Keeps its own copy of {@code matter}.
    *
+   * @param label short
+   * @param matter of any length; one element at least
    * @throws IllegalArgumentException when there is none
    */
   public Topic {
@@ -21,7 +23,12 @@ public record Topic(Phrase label, List<Element> matter) implements Element {
     matter = List.copyOf(matter);
   }
 
-  /** A topic labelled by a text. */
+  /**
+   * {@return a topic labelled by a text}
+   *
+   * @param labelKey key of the text that is the label
+   * @param matter one element at least, from top to bottom
+   */
   public static Topic of(String labelKey, Element... matter) {
     return new Topic(Phrase.text(labelKey), List.of(matter));
   }

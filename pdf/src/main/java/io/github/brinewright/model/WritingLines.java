@@ -16,7 +16,11 @@ public record WritingLines(List<Line> lines) implements Element {
    */
   public record Line(Field field, Phrase caption) {}
 
-  /** Keeps its own copy of {@code lines}. */
+  /**
+   * Keeps its own copy of {@code lines}.
+   *
+   * @param lines from left to right
+   */
   public WritingLines {
     lines = List.copyOf(lines);
   }

@@ -33,7 +33,7 @@ public final class CandidateChoice {
   }
 
   /**
-   * The best setting of a softener.
+   * {@return the best setting of a softener}
    *
    * @param id of the softener in the price list
    */
@@ -41,17 +41,29 @@ public final class CandidateChoice {
     return new CandidateChoice(id, null, null);
   }
 
-  /** The same at one of the dosages that the price list gives the softener. */
+  /**
+   * {@return the same at one of the dosages that the price list gives the softener}
+   *
+   * @param wanted as the price list has it
+   */
   public CandidateChoice dosage(SaltDosage wanted) {
     return new CandidateChoice(softenerId, wanted, control);
   }
 
-  /** The same with one of the controls that the price list gives the softener. */
+  /**
+   * {@return the same with one of the controls that the price list gives the softener}
+   *
+   * @param wanted as the price list has it
+   */
   public CandidateChoice control(Control wanted) {
     return new CandidateChoice(softenerId, dosage, wanted);
   }
 
-  /** The best candidate of a home that fits; empty when none does. */
+  /**
+   * {@return the best candidate of a home that fits; empty when none does}
+   *
+   * @param comparison of the home
+   */
   public Optional<Candidate> in(Comparison comparison) {
     return comparison.candidates().stream().filter(this::fits).findFirst();
   }

@@ -20,25 +20,26 @@ import java.util.List;
  * @param date of the page
  */
 public record ComparisonPage(Comparison comparison, Dealer dealer, LocalDate date) {
-  /** What the page says, in no language yet. */
+  /** {@return what the page says, in no language yet} */
   public Document model() {
     Phrase customer = Phrase.plain(comparison.home().site().contact().name());
+    ThreeSizes sizes = new ThreeSizes(new Subject(comparison, dealer, date));
     return new Document(
         Document.Kind.PAGE,
         Phrase.text("three.title", customer),
         DealerHead.of(dealer),
         Phrase.text("three.heading", customer),
-        List.of(),
-        new ThreeSizes(new Subject(comparison, dealer, date)).sections());
+        List.of(sizes.subject()),
+        sizes.sections());
   }
 
-  /** The PDF file. */
+  /** {@return the PDF file} */
   public byte[] toPdf() {
     return toPdf(PdfPages.words(dealer));
   }
 
   /**
-   * The PDF file in other words than the library's own.
+   * {@return the PDF file in other words than the library's own}
    *
    * @param words of {@link DocumentTexts#words}
    */

@@ -14,14 +14,18 @@ import java.util.stream.Stream;
 public final class DocumentTexts {
   private DocumentTexts() {}
 
-  /** Headings, labels and sentences of all documents, in English, French and Spanish. */
+  /**
+   * {@return the headings, labels and sentences of all documents, in English, French and Spanish}
+   */
   public static Texts ours() {
     return SectionTexts.TEXTS;
   }
 
   /**
-   * Words for documents.
+   * {@return words for documents}
    *
+   * @param locale language and number formats
+   * @param system units
    * @param own texts that replace ours, add to them, or bring a language; later ones replace
    *     earlier ones
    * @throws IllegalArgumentException as {@link Wording#of}

@@ -29,7 +29,13 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
   private static final Pattern COMMA = Pattern.compile("(?:<\\s*)?[+-]?\\d+,\\d+");
   private static final List<String> NEEDED = List.of("site_id", "hardness_gpg", "people");
 
-  /** Keeps its own copies of the maps. */
+  /**
+   * Keeps its own copies of the maps.
+   *
+   * @param cells of sites.csv, by column
+   * @param labels of the fields, by column
+   * @param language of the form
+   */
   public FilledVisit {
     cells = Map.copyOf(cells);
     labels = Map.copyOf(labels);
@@ -40,6 +46,7 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
    * that writes decimals with a comma, a comma is taken for one. A field that a form lacks, as one
    * written before the field was known, is taken for blank.
    *
+   * @param pdf the bytes of the file
    * @return empty when the document has no such fields, as after printing it to a new file
    * @throws IOException when the bytes are not a PDF
    */
@@ -80,14 +87,15 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
     return all.toString().strip();
   }
 
-  /** The text of a sites.csv with this home. */
+  /** {@return the text of a sites.csv with this home} */
   public String csv() {
     return SiteCells.csv(cells);
   }
 
   /**
-   * A problem with a cell as a problem with its field, in the language of the form.
+   * {@return a problem with a cell as a problem with its field, in the language of the form}
    *
+   * @param problem with a cell of {@link #csv}
    * @param file of the form
    */
   public String describe(Problem problem, String file) {

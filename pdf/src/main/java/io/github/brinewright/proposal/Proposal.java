@@ -39,12 +39,31 @@ public record Proposal(
     @Nullable CarriedJob carried,
     @Nullable Revision revision,
     List<Section> sections) {
-  /** Keeps its own copy of {@code sections}. */
+  /**
+   * Keeps its own copy of {@code sections}.
+   *
+   * @param comparison what to propose
+   * @param study of a year in the home; without one its section is left out
+   * @param dealer who proposes it
+   * @param date of the proposal
+   * @param carried the job that the file carries, so that it can be opened again; null for none
+   * @param revision what it changes against an earlier proposal; null for a first one
+   * @param sections what it says, in the order in which it is read
+   */
   public Proposal {
     sections = List.copyOf(sections);
   }
 
-  /** A proposal with all sections that apply. */
+  /**
+   * A proposal with all sections that apply.
+   *
+   * @param comparison what to propose
+   * @param study of a year in the home; without one its section is left out
+   * @param dealer who proposes it
+   * @param date of the proposal
+   * @param carried the job that the file carries, so that it can be opened again; null for none
+   * @param revision what it changes against an earlier proposal; null for a first one
+   */
   public Proposal(
       Comparison comparison,
       @Nullable HomeStudy study,
@@ -62,20 +81,34 @@ public record Proposal(
         ProposalSections.of(new Subject(comparison, dealer, date), study, revision));
   }
 
-  /** A proposal without a study of the year. */
+  /**
+   * A proposal without a study of the year.
+   *
+   * @param comparison what to propose
+   * @param dealer who proposes it
+   * @param date of the proposal
+   */
   public Proposal(Comparison comparison, Dealer dealer, LocalDate date) {
     this(comparison, null, dealer, date, null, null);
   }
 
-  /** A proposal that carries no data of its own. */
+  /**
+   * A proposal that carries no data of its own.
+   *
+   * @param comparison what to propose
+   * @param study of a year in the home; without one its section is left out
+   * @param dealer who proposes it
+   * @param date of the proposal
+   */
   public Proposal(Comparison comparison, @Nullable HomeStudy study, Dealer dealer, LocalDate date) {
     this(comparison, study, dealer, date, null, null);
   }
 
   /**
-   * The same with other sections: some added, left out, or in another order. Keys of its own
-   * sections are {@code opening}, {@code revision}, {@code water}, {@code compare}, {@code cost},
-   * {@code price}, {@code year}, {@code signing} and {@code worked}.
+   * {@return the same with other sections: some added, left out, or in another order} Keys of its
+   * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code water}, {@code
+   * compare}, {@code grid}, {@code cost}, {@code price}, {@code year}, {@code signing}, {@code
+   * worked} and {@code every}.
    *
    * <pre>{@code
    * byte[] pdf =
@@ -90,12 +123,14 @@ public record Proposal(
    *             })
    *         .toPdf();
    * }</pre>
+   *
+   * @param change from the sections there are to those wanted
    */
   public Proposal withSections(UnaryOperator<List<Section>> change) {
     return new Proposal(comparison, study, dealer, date, carried, revision, change.apply(sections));
   }
 
-  /** What the proposal says, in no language yet. */
+  /** {@return what the proposal says, in no language yet} */
   public Document model() {
     Customer customer = comparison.home().site().contact();
     Phrase name = Phrase.plain(customer.name());
@@ -114,7 +149,7 @@ public record Proposal(
   }
 
   /**
-   * The PDF file.
+   * {@return the PDF file}
    *
    * @throws IllegalArgumentException when two sections have the same key
    */
@@ -123,7 +158,7 @@ public record Proposal(
   }
 
   /**
-   * The PDF file in other words than the library's own.
+   * {@return the PDF file in other words than the library's own}
    *
    * @param words of {@link DocumentTexts#words}
    * @throws IllegalArgumentException when two sections have the same key

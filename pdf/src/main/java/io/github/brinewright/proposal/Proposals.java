@@ -42,7 +42,7 @@ public final class Proposals {
   }
 
   /**
-   * The documents of a job.
+   * {@return the documents of a job}
    *
    * @param job with the homes, the price list and the dealer
    */
@@ -50,18 +50,18 @@ public final class Proposals {
     return new Proposals(job, false, true, null);
   }
 
-  /** Proposals that carry no data, and so cannot be opened again. */
+  /** {@return proposals that carry no data, and so cannot be opened again} */
   public Proposals withoutData() {
     return new Proposals(job, onePage, false, earlier);
   }
 
-  /** The one-page comparison of three sizes in place of the proposal. */
+  /** {@return the one-page comparison of three sizes in place of the proposal} */
   public Proposals onePage() {
     return new Proposals(job, true, withData, earlier);
   }
 
   /**
-   * Revised proposals, which say what has changed.
+   * {@return revised proposals, which say what has changed}
    *
    * @param earlier proposal for the same home
    * @throws IllegalArgumentException when its data have errors, so that it gives no comparison
@@ -76,7 +76,7 @@ public final class Proposals {
   }
 
   /**
-   * Revised proposals, which say what has changed.
+   * {@return revised proposals, which say what has changed}
    *
    * @param before what was proposed for the same home
    * @param date of that proposal
@@ -86,7 +86,7 @@ public final class Proposals {
   }
 
   /**
-   * The document of a home as PDF.
+   * {@return the document of a home as PDF}
    *
    * @param home of this job
    * @param date of the document
@@ -94,7 +94,22 @@ public final class Proposals {
    *     carry data and the job's files do not have the home
    */
   public byte[] write(QuotedHome home, LocalDate date) {
+    return document(home, date).pdf();
+  }
+
+  /**
+   * {@return the document of a home with its usual name and what it was made from}
+   *
+   * @param home of this job
+   * @param date of the document
+   * @throws IllegalArgumentException as {@link #write} does
+   */
+  public HomeDocument document(QuotedHome home, LocalDate date) {
     Comparison comparison = job.compare(home);
+    return new HomeDocument(home, comparison, fileName(home), pdf(home, comparison, date));
+  }
+
+  private byte[] pdf(QuotedHome home, Comparison comparison, LocalDate date) {
     Dealer dealer = job.dealerFor(home);
     return onePage
         ? new ComparisonPage(comparison, dealer, date).toPdf()
@@ -129,17 +144,20 @@ public final class Proposals {
   }
 
   /**
-   * The documents of all homes, in the order of the job. Each is written when the stream comes to
-   * it; the stream may be made parallel.
+   * {@return the documents of all homes, in the order of the job} Each is written when the stream
+   * comes to it; the stream may be made parallel.
    *
    * @param date of the documents
    */
   public Stream<HomeDocument> all(LocalDate date) {
-    return job.homes().stream()
-        .map(home -> new HomeDocument(home, fileName(home), write(home, date)));
+    return job.homes().stream().map(home -> document(home, date));
   }
 
-  /** The usual name of a home's document, as in {@code proposal-A1.pdf}. */
+  /**
+   * {@return the usual name of a home's document, as in {@code proposal-A1.pdf}}
+   *
+   * @param home of this job
+   */
   public String fileName(QuotedHome home) {
     return (onePage ? "comparison-" : "proposal-") + home.site().id() + ".pdf";
   }
@@ -161,8 +179,8 @@ public final class Proposals {
   }
 
   /**
-   * A blank form for a site visit as PDF, in the dealer's language, because the dealer fills it. It
-   * carries the job without its homes.
+   * {@return a blank form for a site visit as PDF, in the dealer's language, because the dealer
+   * fills it} It carries the job without its homes.
    *
    * @param date of the form
    */
@@ -171,7 +189,7 @@ public final class Proposals {
   }
 
   /**
-   * A form for a site visit that begins with what is known of a home.
+   * {@return a form for a site visit that begins with what is known of a home}
    *
    * @param home of this job
    * @param date of the form
@@ -181,7 +199,7 @@ public final class Proposals {
   }
 
   /**
-   * A form for a site visit that begins with a row as it stands, not yet understood.
+   * {@return a form for a site visit that begins with a row as it stands, not yet understood}
    *
    * @param cells of sites.csv by column, as {@code SiteCells} reads them; may have errors
    * @param date of the form
@@ -191,8 +209,8 @@ public final class Proposals {
   }
 
   /**
-   * Whether the dealer's accent is too light to read on white (contrast below 4.5 by WCAG 2.1), so
-   * that documents darken it.
+   * {@return whether the dealer's accent is too light to read on white (contrast below 4.5 by WCAG
+   * 2.1), so that documents darken it}
    */
   public boolean darkensAccent() {
     Ink accent = Ink.of(job.dealer().accent());

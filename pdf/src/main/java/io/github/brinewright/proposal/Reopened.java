@@ -46,6 +46,7 @@ public final class Reopened {
    * Opens a document again.
    *
    * @param pdf the bytes of the file
+   * @return the document with its job
    * @throws ReopenException with a reason when it is none that can be opened again
    */
   public static Reopened read(byte[] pdf) throws ReopenException {
@@ -88,7 +89,7 @@ public final class Reopened {
   }
 
   /**
-   * The same home with everything else of another job: its dealer, price list and tariffs.
+   * {@return the same home with everything else of another job: its dealer, price list and tariffs}
    *
    * @param prices files of the other job; its sites.csv is passed over
    */
@@ -96,53 +97,56 @@ public final class Reopened {
     return new Reopened(carried, visit, prices);
   }
 
-  /** What came of reading the job: the job itself with its notes, its problems. */
+  /** {@return what came of reading the job: the job itself with its notes, its problems} */
   public JobReading reading() {
     return reading;
   }
 
-  /** The job with its one home; empty when a file that all homes share has errors. */
+  /** {@return the job with its one home; empty when a file that all homes share has errors} */
   public Optional<Job> job() {
     return reading.job();
   }
 
-  /** Everything that is wrong with the job or the home. */
+  /** {@return everything that is wrong with the job or the home} */
   public List<Problem> problems() {
     return reading.problems();
   }
 
-  /** Id of the home that it is about; empty where a form has none. */
+  /** {@return the id of the home that it is about; empty where a form has none} */
   public String homeId() {
     return visit == null ? carried.site() : visit.cells().getOrDefault("site_id", "");
   }
 
-  /** The home that it is about; empty when it has errors. */
+  /** {@return the home that it is about; empty when it has errors} */
   public Optional<QuotedHome> home() {
     return job().flatMap(job -> job.home(homeId()));
   }
 
-  /** The candidates of the home, as the document showed them; empty when there are errors. */
+  /**
+   * {@return the candidates of the home, as the document showed them; empty when there are errors}
+   */
   public Optional<Comparison> comparison() {
     return job().flatMap(job -> home().map(job::compare));
   }
 
-  /** Date of the document, and so of the prices that it carries. */
+  /** {@return the date of the document, and so of the prices that it carries} */
   public LocalDate date() {
     return carried.date();
   }
 
-  /** What was filled into a form; empty for a proposal. */
+  /** {@return what was filled into a form; empty for a proposal} */
   public Optional<FilledVisit> visit() {
     return Optional.ofNullable(visit);
   }
 
-  /** The data as they came with the document, to be kept elsewhere. */
+  /** {@return the data as they came with the document, to be kept elsewhere} */
   public CarriedJob carried() {
     return carried;
   }
 
   /**
-   * A problem in the words of the document that it came with: of a form, the label of its field.
+   * {@return a problem in the words of the document that it came with: of a form, the label of its
+   * field}
    *
    * @param problem one of {@link #problems}
    * @param file name of the document

@@ -23,7 +23,7 @@ import java.util.List;
  */
 public record SettingsSheet(
     Comparison comparison, Candidate candidate, Dealer dealer, LocalDate date) {
-  /** What the sheet says, in no language yet. */
+  /** {@return what the sheet says, in no language yet} */
   public Document model() {
     Customer customer = comparison.home().site().contact();
     Phrase unit = Phrase.plain(candidate.softener().name());
@@ -37,16 +37,16 @@ public record SettingsSheet(
             Phrase.plain(customer.street()),
             Phrase.plain(customer.town()),
             new Phrase.Day(date)),
-        new ControlSettings(candidate).sections());
+        new ControlSettings(comparison, candidate).sections());
   }
 
-  /** The PDF file. */
+  /** {@return the PDF file} */
   public byte[] toPdf() {
     return toPdf(PdfPages.words(dealer));
   }
 
   /**
-   * The PDF file in other words than the library's own.
+   * {@return the PDF file in other words than the library's own}
    *
    * @param words of {@link DocumentTexts#words}
    */

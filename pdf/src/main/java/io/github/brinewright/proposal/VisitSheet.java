@@ -23,13 +23,20 @@ import java.util.Map;
  */
 public record VisitSheet(
     Dealer dealer, List<Tariff> tariffs, Map<String, String> cells, CarriedJob carried) {
-  /** Keeps its own copies of the lists. */
+  /**
+   * Keeps its own copies of the lists.
+   *
+   * @param dealer who visits
+   * @param tariffs that the home may have
+   * @param cells of sites.csv that it begins with, by column; none for a blank form
+   * @param carried the job without its homes
+   */
   public VisitSheet {
     tariffs = List.copyOf(tariffs);
     cells = Map.copyOf(cells);
   }
 
-  /** What the form asks, in no language yet. */
+  /** {@return what the form asks, in no language yet} */
   public Document model() {
     return new Document(
         Document.Kind.FORM,
@@ -40,13 +47,13 @@ public record VisitSheet(
         new VisitForm(cells, tariffs).sections());
   }
 
-  /** The PDF file. */
+  /** {@return the PDF file} */
   public byte[] toPdf() {
     return toPdf(PdfPages.words(dealer));
   }
 
   /**
-   * The PDF file in other words than the library's own.
+   * {@return the PDF file in other words than the library's own}
    *
    * @param words of {@link DocumentTexts#words}
    */

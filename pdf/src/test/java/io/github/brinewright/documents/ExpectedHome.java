@@ -3,13 +3,17 @@ package io.github.brinewright.documents;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Verdict;
+import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
-import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -17,6 +21,7 @@ import java.util.stream.Stream;
 /** What the section on water and home must say. */
 final class ExpectedHome extends Expected {
   private final List<Finding> findings;
+  private final Verdict verdict;
   private final HomeLoad home;
   private final Site site;
   private final WaterAnalysis water;
@@ -26,6 +31,7 @@ final class ExpectedHome extends Expected {
     findings =
         Stream.concat(comparison.verdict().reasons().stream(), comparison.homeFindings().stream())
             .toList();
+    verdict = comparison.verdict();
     home = comparison.home();
     site = home.site();
     water = site.water();
@@ -53,8 +59,26 @@ final class ExpectedHome extends Expected {
     substance(Substance.FREE_CHLORINE, 1, "chlorine-wears-resin", "chlorine-present");
     substance(
         Substance.HYDROGEN_SULFIDE, 1, "hydrogen-sulfide-in-water", "hydrogen-sulfide-little");
+    seldom(Substance.CHLORAMINE, 1, "chloramine-present");
+    seldom(Substance.ALKALINITY, 0);
+    seldom(Substance.CARBON_DIOXIDE, 0);
+    seldom(Substance.NITRATE, 1, "nitrate-high", "nitrate-not-tested");
     others();
-    home();
+    if (sized()) {
+      home();
+    }
+  }
+
+  /** Whether a softener is spoken of at all. */
+  private boolean sized() {
+    return verdict.permitsRecommendation();
+  }
+
+  /** Left out where it was not tested and nothing is said of it. */
+  private void seldom(Substance substance, int decimals, String... codes) {
+    if (water.result(substance).isPresent() || !said(codes).isEmpty()) {
+      substance(substance, decimals, codes);
+    }
   }
 
   private String notTested() {
@@ -63,16 +87,47 @@ final class ExpectedHome extends Expected {
 
   private void hardness() {
     figure("water/water/water.hardness", Figure.of(water.hardness()));
-    note(
-        "water/water/water.hardness",
-        words.text("water.hardnessMeaning", Figure.of(home.compensatedHardness())));
+    String meaning = words.text("water.hardnessMeaning", Figure.of(home.compensatedHardness()));
+    boolean treated = site.treated().isPresent();
+    if (treated) {
+      value("water/water/water.treated", treated());
+    }
+    if (sized()) {
+      note("water/water/" + (treated ? "water.treated" : "water.hardness"), meaning);
+    }
+  }
+
+  /** What is stated of the water after treatment, the last after "and". */
+  private String treated() {
+    TreatedWater after = site.treated().orElseThrow();
+    List<String> all = new ArrayList<>();
+    all.add(words.text("treated.hardness", Figure.of(after.hardness())));
+    after.iron().ifPresent(left -> all.add(left("treated.iron", left)));
+    after.manganese().ifPresent(left -> all.add(left("treated.manganese", left)));
+    after.ph().ifPresent(ph -> all.add(words.text("treated.ph", Figure.of(ph, 1))));
+    int last = all.size() - 1;
+    return last == 0
+        ? all.get(0)
+        : String.join(", ", all.subList(0, last)) + " " + words.text("and") + " " + all.get(last);
+  }
+
+  private String left(String key, LabResult left) {
+    return words.text(key, Figure.of(result(left, 2)));
+  }
+
+  private String result(LabResult result, int decimals) {
+    Figure amount = Figure.of(result.atMost(), decimals);
+    return switch (result.kind()) {
+      case MEASURED -> words.figure(amount);
+      case BELOW_REPORTING_LIMIT -> words.text("water.below", amount);
+      case NOT_DETECTED -> words.text("water.notDetected");
+    };
   }
 
   private void substance(Substance substance, int decimals, String... codes) {
     String key = "water/water/Substance." + substance;
-    Optional<Concentration> found = water.found(substance);
-    String value =
-        found.map(amount -> words.figure(Figure.of(amount, decimals))).orElse(notTested());
+    Optional<LabResult> found = water.result(substance);
+    String value = found.map(result -> result(result, decimals)).orElse(notTested());
     value(key, term(substance), value);
     String said = (said(codes) + " " + counted(substance)).strip();
     note(key, said.isEmpty() && found.isPresent() ? words.text("water.fine") : said);
@@ -90,14 +145,14 @@ final class ExpectedHome extends Expected {
   }
 
   private String counted(Substance substance) {
-    double found = water.foundOrNone(substance).milligramsPerLitre();
+    double found = site.softenedWater().foundOrNone(substance).milligramsPerLitre();
     double perMilligram =
         switch (substance) {
           case IRON -> site.allowances().iron().grainsPerGallonPerMilligramPerLitre();
           case MANGANESE -> site.allowances().manganese().grainsPerGallonPerMilligramPerLitre();
           default -> 0;
         };
-    return found * perMilligram > 0
+    return sized() && found * perMilligram > 0
         ? words.text("water.counted", Figure.of(Hardness.ofGrainsPerGallon(found * perMilligram)))
         : "";
   }
@@ -126,7 +181,10 @@ final class ExpectedHome extends Expected {
     figure("water/home/home.design", Figure.of(home.use().design()));
     note(
         "water/home/home.design",
-        words.text("home.basis", Figure.of(term(home.use().designBasis()))));
+        words.text(
+            "home.basisCovers",
+            Figure.of(term(home.use().designBasis())),
+            Figure.percent(home.use().coverage())));
     figure("water/home/home.expected", Figure.of(home.use().expected()));
     note(
         "water/home/home.expected",
@@ -134,13 +192,7 @@ final class ExpectedHome extends Expected {
     figure("water/home/home.load", Figure.of(home.dailyLoad()));
     note("water/home/home.load", words.text("home.load.note"));
     figure("water/home/home.peak", Figure.of(home.peakFlow()));
-    double bathrooms = site.household().bathrooms();
-    String half = plain(bathrooms, bathrooms % 1 == 0 ? 0 : 1);
-    note(
-        "water/home/home.peak",
-        home.peak().byFixtures()
-            ? words.text("home.peak.fixtures", Figure.of(home.peak().fixtureUnits(), 1))
-            : words.text("home.peak.note", Figure.of(half)));
+    note("water/home/home.peak", peak());
     measured("water/home/home.pressure", site.supply().pressure().map(Figure::of));
     measured("water/home/home.flow", site.supply().flow().map(Figure::of));
   }
@@ -148,5 +200,31 @@ final class ExpectedHome extends Expected {
   private void measured(String key, Optional<Figure> figure) {
     value(key, figure.map(words::figure).orElse(notTested()));
     note(key, figure.isPresent() ? words.text("home.measured") : "");
+  }
+
+  private String peak() {
+    double bathrooms = site.household().bathrooms();
+    String half = plain(bathrooms, bathrooms % 1 == 0 ? 0 : 1);
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        switch (home.peak().method()) {
+          case MEASURED -> words.text("home.measured");
+          case FIXTURE_UNITS ->
+              words.text("home.peak.fixtures", Figure.of(home.peak().fixtureUnits(), 1));
+          case BATHROOMS -> words.text("home.peak.note", Figure.of(half));
+        });
+    FlowRate bed = home.peakThroughBed();
+    if (bed.gallonsPerMinute() < home.peakFlow().gallonsPerMinute()) {
+      notes.add(words.text("home.peak.bed", Figure.of(bed)));
+    }
+    List<FlowRate> flows = home.peak().byMethod().values().stream().sorted().toList();
+    if (flows.size() > 1) {
+      notes.add(
+          words.text(
+              "home.peak.range",
+              Figure.of(words.number(Figure.of(flows.get(0)))),
+              Figure.of(flows.get(flows.size() - 1))));
+    }
+    return String.join("; ", notes);
   }
 }

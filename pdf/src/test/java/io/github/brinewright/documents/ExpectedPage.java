@@ -9,20 +9,25 @@ import java.util.List;
 final class ExpectedPage extends ExpectedComparison {
   ExpectedPage(Comparison comparison, Wording words) {
     super(comparison, words);
+    if (!comparison.verdict().permitsRecommendation()) {
+      return;
+    }
     List<Candidate> three = comparison.columns(3);
     candidates(
         "three/compare",
         three,
         "compare.price",
-        "compare.yearly",
         "compare.life",
-        "compare.expected",
-        "compare.saltYear",
-        "compare.fillings",
-        "compare.waterYear",
-        "compare.service",
-        "compare.limits");
+        "compare.hard",
+        "compare.limits",
+        "compare.margins");
+    if (comparison.recommended().isPresent()) {
+      grid("grid/grid", three);
+    }
     for (Candidate candidate : three) {
+      if (comparison.recommends(candidate)) {
+        continue;
+      }
       String name = candidate.softener().name();
       value("three/notes/" + candidate.softener().id(), name, note(candidate));
     }
@@ -32,8 +37,6 @@ final class ExpectedPage extends ExpectedComparison {
     if (comparison.recommended().isEmpty()) {
       return broken(candidate, 1);
     }
-    return candidate.equals(comparison.candidates().get(0))
-        ? words.reason(comparison.whyRecommended().orElseThrow())
-        : words.reason(comparison.against(candidate).orElseThrow());
+    return words.reason(comparison.against(candidate).orElseThrow());
   }
 }

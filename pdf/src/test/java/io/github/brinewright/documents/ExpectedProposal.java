@@ -16,6 +16,7 @@ import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.words.Wording;
 import io.github.brinewright.words.WorkedStep;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
@@ -33,6 +34,9 @@ final class ExpectedProposal extends ExpectedComparison {
     ExpectedHome home = new ExpectedHome(comparison, words);
     values().putAll(home.values());
     labels().putAll(home.labels());
+    if (!comparison.verdict().permitsRecommendation()) {
+      return;
+    }
     candidates("compare/compare", columns);
     columns.forEach(this::setsApart);
     comparison.recommended().ifPresent(this::offered);
@@ -42,8 +46,66 @@ final class ExpectedProposal extends ExpectedComparison {
     steps();
   }
 
+  /** Every setting under the control of the recommended one. */
+  private void everySetting(Control control) {
+    String in = "every/every/";
+    for (String key :
+        new String[] {"dosage", "days", "salt", "water", "cost", "life", "hard", "broken"}) {
+      head(in + "every." + key, words.text("every." + key));
+    }
+    comparison.candidates().stream()
+        .filter(c -> c.setup().control() == control)
+        .forEach(c -> setting(in + c.softener().id() + "." + c.salt().pounds() + "/every.", c));
+  }
+
+  private void setting(String in, Candidate c) {
+    String name = c.softener().name();
+    value(
+        in + "dosage",
+        name,
+        c.setup().dosage().map(d -> words.figure(Figure.of(d))).orElse(words.text("grid.rated")));
+    value(in + "days", name, ofYear(c, y -> words.figure(Figure.days(y.daysBetween(), 1))));
+    value(in + "salt", name, ofYear(c, y -> words.figure(Figure.of(y.salt(), 0))));
+    value(in + "water", name, ofYear(c, y -> words.figure(Figure.of(y.water()))));
+    value(
+        in + "cost",
+        name,
+        ofYear(
+            c,
+            y ->
+                words.about(
+                    c.yearly()
+                        .total()
+                        .minus(c.yearly().of(CostKind.ELECTRICITY))
+                        .minus(c.yearly().of(CostKind.SERVICE)))));
+    value(in + "life", name, ofYear(c, y -> words.about(c.life().total())));
+    value(
+        in + "hard",
+        name,
+        c.hardWater()
+            .map(hard -> words.figure(Figure.of(hard.runOut().plus(hard.whileRegenerating()), 0)))
+            .orElse("–"));
+    value(in + "broken", name, said(c));
+  }
+
+  private String said(Candidate c) {
+    List<String> said = new ArrayList<>();
+    comparison.marks(c).forEach(mark -> said.add(term(mark)));
+    if (!c.feasible()) {
+      int more = c.limitsBroken() - 1;
+      String first = words.text("every.limit", Figure.of(words.finding(c.broken().get(0))));
+      said.add(more == 0 ? first : first + " " + words.text("every.limits", Figure.of(more)));
+    } else if (c.marginsBroken().isEmpty()) {
+      said.add(words.text("compare.keeps"));
+    } else {
+      c.marginsBroken()
+          .forEach(check -> said.add(words.text("every.margin", Figure.of(check.margin()))));
+    }
+    return String.join("; ", said);
+  }
+
   private void setsApart(Candidate candidate) {
-    if (candidate.feasible() && candidate.equals(comparison.candidates().get(0))) {
+    if (comparison.recommends(candidate)) {
       return;
     }
     value(
@@ -58,8 +120,21 @@ final class ExpectedProposal extends ExpectedComparison {
     facts(candidate);
     costs();
     price(candidate.quote(), candidate.softener().name());
-    sign("customer", "accept.customer", words.text("accept.name"));
-    sign("dealer", "accept.forDealer", words.text("accept.dealer", Figure.of(dealer.name())));
+    grid("grid/grid", comparison.candidates());
+    comparison.smaller().ifPresent(c -> neighbour("opening.smaller", c));
+    comparison.larger().ifPresent(c -> neighbour("opening.larger", c));
+    everySetting(candidate.setup().control());
+    if (comparison.verdict().permitsSignature()) {
+      sign("customer", "accept.customer", words.text("accept.name"));
+      sign("dealer", "accept.forDealer", words.text("accept.dealer", Figure.of(dealer.name())));
+    }
+  }
+
+  private void neighbour(String key, Candidate candidate) {
+    value(
+        "grid/notes/" + key,
+        words.text(key) + " · " + candidate.softener().name(),
+        words.reason(comparison.against(candidate).orElseThrow()));
   }
 
   private void facts(Candidate candidate) {
@@ -81,13 +156,13 @@ final class ExpectedProposal extends ExpectedComparison {
           "cost/cost/CostKind." + kind,
           term(kind),
           columns,
-          c -> words.about(c.yearly().lines().get(kind)));
+          c -> ofYear(c, y -> words.about(c.yearly().lines().get(kind))));
     }
     line(
         "cost/cost/cost.total",
         words.text("cost.total"),
         columns,
-        c -> words.about(c.yearly().total()));
+        c -> ofYear(c, y -> words.about(c.yearly().total())));
     heads("cost/cost", columns);
   }
 
@@ -138,6 +213,15 @@ final class ExpectedProposal extends ExpectedComparison {
     year(study, "year.regenerations", s -> range(s.regenerations(), v -> Figure.of(v, 0)));
     year(study, "year.salt", s -> range(s.saltPounds(), v -> Figure.of(Mass.ofPounds(v), 0)));
     year(study, "year.water", s -> range(s.waterGallons(), v -> Figure.of(Volume.ofGallons(v))));
+    year(
+        study,
+        "year.hardRunOut",
+        s -> range(s.hardGallons(), v -> Figure.of(Volume.ofGallons(v), 0)));
+    year(
+        study,
+        "year.hardCycle",
+        s -> range(s.cycleGallons(), v -> Figure.of(Volume.ofGallons(v), 0)));
+    year(study, "year.hardTotal", s -> hard(s.hardWater()));
     year(study, "year.hardDays", s -> range(s.hardDays(), v -> Figure.of(v, v < 10 ? 1 : 0)));
     year(study, "year.unused", s -> words.figure(Figure.percent(s.unusedShare())));
     for (Control control : study.controls().keySet()) {

@@ -8,6 +8,7 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.util.function.Supplier;
 
 /** What a settings sheet must say. */
 final class ExpectedSheet extends Expected {
@@ -28,12 +29,13 @@ final class ExpectedSheet extends Expected {
     value(in + "settings.kind", term(design.setup().control()));
     figure(in + "settings.hardness", Figure.of(design.home().compensatedHardness()));
     if (design.setup().control() == Control.CLOCK) {
-      figure(in + "settings.days", Figure.days(design.schedule().designDays(), 0));
+      value(in + "settings.days", served(() -> Figure.days(design.schedule().designDays(), 0)));
     } else {
-      Volume volume = design.schedule().setVolume().orElseThrow();
-      figure(in + "settings.volume", Figure.of(volume));
+      value(
+          in + "settings.volume",
+          served(() -> Figure.of(design.schedule().setVolume().orElseThrow())));
     }
-    figure(in + "settings.longest", Figure.days(14, 0));
+    figure(in + "settings.longest", Figure.days(design.schedule().longestDays(), 0));
     if (design.setup().control() != Control.METERED_AT_ONCE) {
       value(in + "settings.hour", words.text("settings.twoAtNight"));
     }
@@ -44,6 +46,11 @@ final class ExpectedSheet extends Expected {
             "settings.refillGives",
             Figure.of(design.refill().set(), 1),
             Figure.of(design.refill().saltGiven())));
+  }
+
+  /** A dash where the bed cannot serve the home. */
+  private String served(Supplier<Figure> figure) {
+    return design.year().isPresent() ? words.figure(figure.get()) : "–";
   }
 
   private void cycle(String in) {

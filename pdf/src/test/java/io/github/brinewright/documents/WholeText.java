@@ -25,6 +25,7 @@ import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** A whole document as plain text, with everything that its model says. */
@@ -143,7 +144,8 @@ final class WholeText {
     for (Table.Line line : table.lines()) {
       String source = line.source() == null ? "" : " (" + line.source().id() + ")";
       String total = line.total() ? "= " : "  ";
-      line(total + line.key() + source + ": ", in(line.label()), all(line.cells()));
+      String marked = line.marked().isEmpty() ? "" : " ruled " + new TreeSet<>(line.marked());
+      line(total + line.key() + source + marked + ": ", in(line.label()), all(line.cells()));
     }
   }
 

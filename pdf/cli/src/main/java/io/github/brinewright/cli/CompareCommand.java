@@ -46,6 +46,12 @@ final class CompareCommand implements Callable<Integer> {
   Format format = Format.TABLE;
 
   @Option(
+      names = "--grid",
+      description =
+          "Shows sizes and salt dosages side by side, for each control. JSON always has them.")
+  boolean grid;
+
+  @Option(
       names = "--simulate",
       paramLabel = "YEARS",
       defaultValue = "0",
@@ -93,9 +99,13 @@ final class CompareCommand implements Callable<Integer> {
               single
                   ? ComparisonJson.one(simulated.get(0), words)
                   : ComparisonJson.many(simulated, words));
-      case CSV -> out.print(ComparisonCsv.of(simulated));
-      case TABLE -> simulated.forEach(one -> out.println(ComparisonTable.of(one, words)));
+      case CSV -> out.print(grid ? ComparisonCsv.grid(comparisons) : ComparisonCsv.of(simulated));
+      case TABLE -> simulated.forEach(one -> out.println(table(one, words)));
     }
     out.flush();
+  }
+
+  private String table(Simulated one, Wording words) {
+    return grid ? GridTable.of(one.comparison(), words) : ComparisonTable.of(one, words);
   }
 }

@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.exchange.Simulated;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Severity;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
@@ -14,6 +15,7 @@ import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** A comparison as plain text for a terminal: the best setting of each unit, side by side. */
 final class ComparisonTable {
@@ -21,6 +23,7 @@ final class ComparisonTable {
   private static final int WIDEST = 16;
   private static final int WIDEST_SIMULATED = 20;
   private static final int NAME_LINES = 3;
+  private static final String NONE = "-";
 
   private final Simulated simulated;
   private final Comparison comparison;
@@ -51,6 +54,17 @@ final class ComparisonTable {
             + " a day, "
             + figure(Figure.of(home.dailyLoad()))
             + " a day");
+    VerdictLines.of(comparison, words).forEach(this::line);
+    if (comparison.verdict().permitsRecommendation()) {
+      options();
+    }
+    comparison.cautions().forEach(this::finding);
+    notes().forEach(this::finding);
+    return out.toString();
+  }
+
+  /** The options side by side, and which is recommended. */
+  private void options() {
     line("");
     header();
     rows();
@@ -58,17 +72,15 @@ final class ComparisonTable {
       simulatedRows();
     }
     line("");
-    comparison
-        .whyRecommended()
-        .map(words::reason)
-        .ifPresentOrElse(
-            this::line, () -> line("No unit keeps every limit; see the limits broken below."));
-    comparison.homeFindings().forEach(this::finding);
-    comparison.recommended().ifPresent(candidate -> candidate.findings().forEach(this::finding));
-    if (comparison.recommended().isEmpty()) {
-      candidates.forEach(this::broken);
-    }
-    return out.toString();
+    ChoiceLines.of(comparison, words).forEach(this::line);
+  }
+
+  private List<Finding> notes() {
+    Stream<Finding> ofChosen =
+        comparison.recommended().stream().flatMap(candidate -> candidate.findings().stream());
+    return Stream.concat(comparison.homeFindings().stream(), ofChosen)
+        .filter(finding -> finding.severity() == Severity.NOTE)
+        .toList();
   }
 
   private void header() {
@@ -82,26 +94,50 @@ final class ComparisonTable {
   }
 
   private void year(String label, Function<YearlyUse, String> cell) {
-    design(label, d -> d.year().map(cell).orElse("-"));
+    design(label, d -> d.year().map(cell).orElse(NONE));
   }
 
   private void rows() {
     design("control", d -> words.term(d.setup().control()));
     row("salt dosage", o -> o.setup().dosage().map(d -> figure(Figure.of(d))).orElse("by rating"));
     design("usable capacity", d -> figure(Figure.of(d.basis().usable())));
-    design("days, full use", d -> words.number(d.schedule().designDays(), 1));
+    design("days, full use", d -> served(d, words.number(d.schedule().designDays(), 1)));
     year("days, expected", y -> words.number(y.daysBetween(), 1));
     row("salt each time", o -> figure(Figure.of(o.salt())));
     design("refill, exact", d -> words.number(Minutes.of(d.refill().exact()), 2) + " min");
     design("refill, set", d -> words.number(Minutes.of(d.refill().set()), 1) + " min");
     year("salt a year", y -> figure(Figure.of(y.salt(), 0)));
     year("water a year", y -> figure(Figure.of(y.water())));
+    row(
+        "hard water",
+        o -> o.hardWater().map(each -> figure(Figure.of(each.total(), 0))).orElse(NONE));
     design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
     design("backwash", d -> figure(Figure.of(d.flow().backwash())));
     row("price", o -> o.offer().isUnpriced() ? "not entered" : words.about(o.quote().total()));
-    row("first year", o -> words.about(o.yearly().total()));
-    row("over " + candidates.get(0).life().years() + " years", o -> words.about(o.life().total()));
+    row("first year", o -> served(o.design(), words.about(o.yearly().total())));
+    row(
+        "over " + candidates.get(0).life().years() + " years",
+        o -> served(o.design(), words.about(o.life().total())));
     row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");
+    row("margins", ComparisonTable::margins);
+  }
+
+  /** What is not known of a bed that cannot serve the home is a dash. */
+  private static String served(Design design, String text) {
+    return design.feasible() ? text : NONE;
+  }
+
+  private static String margins(Candidate candidate) {
+    if (candidate.margins().isEmpty()) {
+      return NONE;
+    }
+    int broken = candidate.marginsBroken().size();
+    int near = candidate.marginsNear().size();
+    String missed =
+        (broken == 0 ? "" : broken + " broken")
+            + (broken > 0 && near > 0 ? ", " : "")
+            + (near == 0 ? "" : near + " near");
+    return missed.isEmpty() ? "keeps all" : missed;
   }
 
   private void simulatedRows() {
@@ -173,13 +209,6 @@ final class ComparisonTable {
 
   private void finding(Finding finding) {
     line("- " + words.term(finding.severity()) + ": " + words.finding(finding));
-  }
-
-  private void broken(Candidate candidate) {
-    candidate
-        .broken()
-        .forEach(
-            finding -> line("- " + candidate.softener().name() + ": " + words.finding(finding)));
   }
 
   private String figure(Figure figure) {

@@ -50,7 +50,11 @@ public final class Main implements Runnable {
         spec.commandLine(), "Name a command: compare, propose, settings, form or check.");
   }
 
-  /** Runs the command line and ends the process with its exit code. */
+  /**
+   * Runs the command line and ends the process with its exit code.
+   *
+   * @param args as they are typed after the name of the command
+   */
   public static void main(String[] args) {
     CommandLine line = commandLine();
     line.setOut(writer(System.out));
@@ -61,7 +65,7 @@ public final class Main implements Runnable {
     System.exit(code);
   }
 
-  /** The command line, for tests and for programs that run it within their own process. */
+  /** {@return the command line, for tests and for programs that run it within their own process} */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Main());
     CommandLine compare = line.getSubcommands().get("compare");

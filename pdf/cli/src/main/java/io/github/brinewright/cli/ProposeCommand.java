@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -9,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -95,7 +97,9 @@ final class ProposeCommand implements Callable<Integer> {
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     LocalDate day = dated.day();
-    int failed = writeAll(homes, home -> write(proposals, home, target, day));
+    List<String> summary = new ArrayList<>();
+    int failed = writeAll(homes, home -> summary.add(write(proposals, home, target, day)));
+    summary.forEach(spec.commandLine().getOut()::println);
     String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
     spec.commandLine()
         .getOut()
@@ -153,9 +157,12 @@ final class ProposeCommand implements Callable<Integer> {
     return failed;
   }
 
-  private static void write(Proposals proposals, QuotedHome home, Path target, LocalDate day) {
+  /** Writes the document of a home and says in a line what it comes to. */
+  private static String write(Proposals proposals, QuotedHome home, Path target, LocalDate day) {
     try {
-      SafeFile.write(target.resolve(proposals.fileName(home)), proposals.write(home, day));
+      HomeDocument document = proposals.document(home, day);
+      SafeFile.write(target.resolve(document.fileName()), document.pdf());
+      return SummaryLine.of(document.comparison());
     } catch (IOException failure) {
       throw new UncheckedIOException(failure.getMessage(), failure);
     }

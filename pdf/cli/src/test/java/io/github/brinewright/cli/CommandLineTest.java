@@ -155,7 +155,9 @@ class CommandLineTest extends CommandTest {
   @Test
   void theTableMarksTheRecommendedInWords() {
     assertThat(run("compare", folder.toString(), "--site", "A1")).isZero();
-    assertThat(out.toString()).contains("RECOMMENDED", "keeps all", "compensated hardness 18.0");
+    assertThat(out.toString())
+        .contains("RECOMMENDED", "keeps all", "compensated hardness 18.0", "verdict: Ready")
+        .containsSubsequence("recommended: ", "cheapest that fits: ");
   }
 
   /** ISO 4217: yen have no decimals, Kuwaiti dinars three. */
@@ -185,5 +187,48 @@ class CommandLineTest extends CommandTest {
     }
     assertThat(sheet).doesNotExist();
     assertThat(err.toString()).doesNotContain("Exception");
+  }
+
+  @Test
+  void theGridStandsInEveryFormat() throws Exception {
+    String job = folder.toString();
+    assertThat(run("compare", job, "--site", "A1", "--grid")).isZero();
+    assertThat(out.toString())
+        .contains("verdict: Ready", "control: clock", "control: metered, at night", "lb/ft³")
+        .containsPattern("RC?~? \\d+\\.\\d d");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--grid", "--format", "csv")).isZero();
+    try (CSVReader csv = new CSVReader(new StringReader(out.toString()))) {
+      List<String[]> rows = csv.readAll();
+      assertThat(rows.get(0)).startsWith("siteId", "siteVerdict", "unitId").endsWith("marks");
+      assertThat(rows).allSatisfy(row -> assertThat(row).hasSameSizeAs(rows.get(0)));
+      assertThat(rows.stream().filter(row -> row[row.length - 1].contains("recommended")))
+          .hasSize(2);
+    }
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", job, "--site", "A1", "--format", "json")).isZero();
+    Map<String, Object> json = json(out.toString());
+    assertThat((List<?>) json.get("grid")).hasSameSizeAs((List<?>) json.get("candidates"));
+  }
+
+  @Test
+  void theVerdictComesFirstWithItsReasons() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,customer,hardness_gpg,people,water_source,bacteria,iron_mg_per_l\n"
+            + "W1,Ann,18,3,private_well,found,8\nS1,Ben,3,3,public_supply,,\n");
+    assertThat(run("compare", folder.toString(), "--site", "W1")).isZero();
+    assertThat(out.toString())
+        .containsSubsequence("verdict: Treat first; no option is shown", "what would change it:")
+        .doesNotContain("RECOMMENDED", "recommended:");
+    out.getBuffer().setLength(0);
+    assertThat(run("compare", folder.toString(), "--site", "S1", "--format", "json")).isZero();
+    Map<String, Object> json = json(out.toString());
+    assertThat(site(json)).containsEntry("verdict", "soft_enough");
+    assertThat(json).containsEntry("recommended", null).containsEntry("cheapestThatFits", null);
+    out.getBuffer().setLength(0);
+    assertThat(run("propose", folder.toString(), "--all", "--out", folder.toString())).isZero();
+    assertThat(out.toString())
+        .contains("W1: Treat first (bacteria-found, iron-above-bed", "S1: Soft enough");
   }
 }

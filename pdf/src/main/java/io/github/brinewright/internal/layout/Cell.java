@@ -8,8 +8,9 @@ import io.github.brinewright.internal.document.TextStyle;
  * @param text to write
  * @param style how it looks
  * @param align to which side
+ * @param marked whether a rule below marks it
  */
-record Cell(String text, TextStyle style, Align align) {
+record Cell(String text, TextStyle style, Align align, boolean marked) {
   /** Sides. */
   enum Align {
     LEFT,
@@ -18,12 +19,17 @@ record Cell(String text, TextStyle style, Align align) {
 
   /** A cell to the left. */
   static Cell of(String text, TextStyle style) {
-    return new Cell(text, style, Align.LEFT);
+    return new Cell(text, style, Align.LEFT, false);
   }
 
   /** The same, to the right. */
   Cell right() {
-    return new Cell(text, style, Align.RIGHT);
+    return new Cell(text, style, Align.RIGHT, marked);
+  }
+
+  /** The same, marked by a rule below. */
+  Cell withRule() {
+    return new Cell(text, style, align, true);
   }
 
   /** Its width on one line. */

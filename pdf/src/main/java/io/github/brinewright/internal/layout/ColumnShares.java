@@ -13,6 +13,9 @@ import java.util.List;
  * @param width of the table, in points
  */
 record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width) {
+  /** Least share of a column of text; values break their lines rather. */
+  private static final double LEAST_TEXT = 0.26;
+
   List<Double> shares() {
     return kinds.contains(Table.Kind.TEXT) ? withText() : valuesOnly();
   }
@@ -22,7 +25,8 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
         switch (kinds.size()) {
           case 1 -> 1 - within(natural(1), 0.28, 0.38);
           case 2 -> 0.46;
-          default -> 0.26;
+          case 3, 4, 5, 6 -> 0.26;
+          default -> 0.19;
         };
     List<Double> shares = new ArrayList<>(List.of(labels));
     kinds.forEach(kind -> shares.add((1 - labels) / kinds.size()));
@@ -35,12 +39,14 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
       boolean text = kinds.get(i) == Table.Kind.TEXT;
       shares.add(text ? 0 : within(natural(i + 1), 0.06, 0.18));
     }
-    double taken = shares.stream().mapToDouble(Double::doubleValue).sum();
     long texts = kinds.stream().filter(kind -> kind == Table.Kind.TEXT).count();
-    for (int i = 0; i < kinds.size(); i++) {
-      if (kinds.get(i) == Table.Kind.TEXT) {
-        shares.set(i + 1, (1 - taken) / texts);
-      }
+    double values = shares.stream().skip(1).mapToDouble(Double::doubleValue).sum();
+    double left = 1 - shares.get(0) - texts * LEAST_TEXT;
+    double narrower = Math.min(1, left / Math.max(values, LEAST_TEXT));
+    double text = (1 - shares.get(0) - narrower * values) / texts;
+    for (int i = 1; i < shares.size(); i++) {
+      boolean takesRest = kinds.get(i - 1) == Table.Kind.TEXT;
+      shares.set(i, takesRest ? text : narrower * shares.get(i));
     }
     return shares;
   }

@@ -55,10 +55,10 @@ final class Gaps {
 
   private static double aboveMatter(Element above, Element below) {
     if (below instanceof Facts || above instanceof Facts) {
-      return 20;
+      return 15;
     }
     if (below instanceof Topic) {
-      return 14;
+      return 11;
     }
     if (below instanceof Notes) {
       return 16;

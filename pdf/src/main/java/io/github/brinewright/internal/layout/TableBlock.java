@@ -95,8 +95,17 @@ record TableBlock(
         height,
         (pen, x, y) -> {
           cells.forEach(cell -> cell.draw(pen, x, y + padding(), from, to));
-          pen.ornament(() -> pen.canvas().rule(x, y + height, width, HAIRLINE, Ink.HAIRLINE));
+          pen.ornament(() -> rowRules(pen.canvas(), cells, new Box(x, y, width, height)));
         });
+  }
+
+  private static void rowRules(Canvas canvas, List<CellLines> cells, Box box) {
+    canvas.rule(box.x(), box.bottom(), box.width(), HAIRLINE, Ink.HAIRLINE);
+    cells.stream()
+        .filter(each -> each.cell().marked())
+        .forEach(
+            each ->
+                canvas.rule(box.x() + each.left(), box.bottom(), each.width(), HEAVY, Ink.TEXT));
   }
 
   private List<CellLines> measure(

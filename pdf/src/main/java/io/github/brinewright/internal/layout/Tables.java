@@ -27,17 +27,29 @@ record Tables(Wording words) {
     }
   }
 
-  /** A table; one of texts is set small. */
+  /** Most columns of values that are set in full size. */
+  private static final int MOST_IN_FULL_SIZE = 5;
+
+  /** A table; one of texts or of many columns is set small. */
   Block table(Table table, Part within) {
     List<Kind> kinds = table.columns().stream().map(Table.Column::kind).toList();
-    Style style = new Style(kinds.contains(Kind.TEXT) ? TextStyle.TINY : TextStyle.SMALL, kinds);
+    boolean small = kinds.contains(Kind.TEXT) || kinds.size() > MOST_IN_FULL_SIZE;
+    Style style = new Style(small ? TextStyle.TINY : TextStyle.SMALL, kinds);
     List<Phrase> heads = new ArrayList<>(List.of(table.corner()));
     table.columns().forEach(column -> heads.add(column.head()));
-    List<List<Cell>> rows =
-        table.lines().stream()
-            .map(line -> row(style, line.label(), line.cells(), line.total()))
-            .toList();
+    List<List<Cell>> rows = table.lines().stream().map(line -> line(style, line)).toList();
     return block(within, style, heads, rows);
+  }
+
+  private List<Cell> line(Style style, Table.Line line) {
+    List<Cell> row = row(style, line.label(), line.cells(), line.total());
+    line.marked()
+        .forEach(
+            i -> {
+              Cell strong = style.cell(i, row.get(i + 1).text(), true);
+              row.set(i + 1, strong.withRule());
+            });
+    return row;
   }
 
   /** Labelled rows; where one sums up the others, it alone stands out. */

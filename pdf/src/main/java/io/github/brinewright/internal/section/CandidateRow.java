@@ -5,10 +5,12 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Range;
+import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** What candidates are compared by: a line of a table, with its cell for each candidate. */
 enum CandidateRow {
@@ -16,7 +18,7 @@ enum CandidateRow {
   CONTROL("compare.control", o -> Phrase.of(o.setup().control())),
   METHOD("compare.method", o -> Phrase.of(o.design().basis().method())),
   USABLE("compare.usable", o -> Phrase.of(Figure.of(o.design().basis().usable()))),
-  FULL("compare.full", o -> Phrase.of(Figure.of(o.design().schedule().designDays(), 1))),
+  FULL("compare.full", CandidateRow::full),
   EXPECTED("compare.expected", o -> year(o, y -> Figure.of(y.daysBetween(), 1))),
   SALT("compare.salt", o -> Phrase.of(Figure.of(o.salt(), 1))),
   REFILL("compare.refill", o -> new Phrase.Bare(Figure.of(o.design().refill().set(), 1))),
@@ -24,13 +26,17 @@ enum CandidateRow {
   FILLINGS("compare.fillings", CandidateRow::fillings),
   CHLORIDE("compare.chloride", o -> year(o, y -> Figure.of(y.chloride(), 0))),
   WATER_YEAR("compare.waterYear", o -> year(o, y -> Figure.of(y.water()))),
+  HARD("compare.hard", CandidateRow::hard),
   SERVICE("compare.service", CandidateRow::service),
   LOSS("compare.loss", o -> loss(o.design().flow().pressureLoss())),
   EFFICIENCY("compare.efficiency", o -> Phrase.of(Figure.of(o.design().efficiency().salt()))),
   PRICE("compare.price", o -> Phrase.of(Figure.about(o.quote().total()))),
-  YEARLY("compare.yearly", o -> Phrase.of(Figure.about(o.yearly().total()))),
-  LIFE("compare.life", o -> Phrase.of(Figure.about(o.life().total()))),
-  LIMITS("compare.limits", CandidateRow::limits);
+  YEARLY("compare.yearly", o -> served(o, () -> Figure.about(o.yearly().total()))),
+  LIFE("compare.life", o -> served(o, () -> Figure.about(o.life().total()))),
+  LIMITS("compare.limits", CandidateRow::limits),
+  MARGINS("compare.margins", CandidateRow::margins);
+
+  private static final Phrase NONE = Phrase.plain("–");
 
   private final String key;
   private final Function<Candidate, Phrase> cell;
@@ -49,11 +55,7 @@ enum CandidateRow {
   }
 
   private static Phrase year(Candidate candidate, Function<YearlyUse, Figure> figure) {
-    return candidate
-        .design()
-        .year()
-        .map(year -> Phrase.of(figure.apply(year)))
-        .orElse(Phrase.plain("–"));
+    return candidate.design().year().map(year -> Phrase.of(figure.apply(year))).orElse(NONE);
   }
 
   private static Phrase fillings(Candidate candidate) {
@@ -61,7 +63,7 @@ enum CandidateRow {
         .design()
         .filling()
         .map(filling -> Phrase.of(Figure.of(filling.months(), 1)))
-        .orElse(Phrase.plain("–"));
+        .orElse(NONE);
   }
 
   private static Phrase service(Candidate candidate) {
@@ -75,6 +77,47 @@ enum CandidateRow {
   private static Phrase loss(Range<Pressure> range) {
     return new Phrase.Joined(
         List.of(new Phrase.Bare(Figure.of(range.low())), Phrase.of(Figure.of(range.high()))), "–");
+  }
+
+  /** A figure that is not known of a bed that cannot serve the home. */
+  static Phrase served(Candidate candidate, Supplier<Figure> figure) {
+    return candidate.design().feasible() ? Phrase.of(figure.get()) : NONE;
+  }
+
+  private static Phrase full(Candidate candidate) {
+    Schedule schedule = candidate.design().schedule();
+    return served(
+        candidate, () -> Figure.of(Math.min(schedule.designDays(), schedule.longestDays()), 1));
+  }
+
+  /** Gallons, and the days of mean use that they are. */
+  private static Phrase hard(Candidate candidate) {
+    return candidate
+        .hardWater()
+        .<Phrase>map(
+            hard ->
+                Phrase.text(
+                    "compare.hardOf",
+                    Phrase.of(Figure.of(hard.total(), 0)),
+                    Phrase.of(Figure.days(candidate.hardWaterDays().orElseThrow(), 1))))
+        .orElse(NONE);
+  }
+
+  private static Phrase margins(Candidate candidate) {
+    if (candidate.margins().isEmpty()) {
+      return NONE;
+    }
+    Phrase missed =
+        new Phrase.Joined(
+            List.of(
+                counted("compare.marginsBroken", candidate.marginsBroken().size()),
+                counted("compare.marginsNear", candidate.marginsNear().size())),
+            ", ");
+    return missed.isEmpty() ? Phrase.text("compare.keeps") : missed;
+  }
+
+  private static Phrase counted(String key, int number) {
+    return number == 0 ? Phrase.NONE : Phrase.text(key, Phrase.of(Figure.of(number)));
   }
 
   private static Phrase limits(Candidate candidate) {

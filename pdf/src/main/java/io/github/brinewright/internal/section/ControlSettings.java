@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.model.Element;
@@ -27,11 +28,18 @@ import java.util.stream.Stream;
 public final class ControlSettings {
   private static final int CHECKS = 9;
 
+  private final Comparison comparison;
   private final Candidate candidate;
   private final Design design;
 
-  /** The sheet of a candidate. */
-  public ControlSettings(Candidate candidate) {
+  /**
+   * The sheet of a candidate.
+   *
+   * @param comparison that it belongs to
+   * @param candidate to set up
+   */
+  public ControlSettings(Comparison comparison, Candidate candidate) {
+    this.comparison = comparison;
     this.candidate = candidate;
     design = candidate.design();
   }
@@ -39,6 +47,8 @@ public final class ControlSettings {
   /** The sections of the sheet. */
   public List<Section> sections() {
     List<Section> sections = new ArrayList<>();
+    sections.add(new HomeVerdict(comparison).section());
+    sections.add(cautions());
     if (!candidate.feasible()) {
       sections.add(warnings());
     }
@@ -54,6 +64,11 @@ public final class ControlSettings {
 
   private static Section section(String key, Element... elements) {
     return Section.of(key, Phrase.text(key), elements);
+  }
+
+  private Section cautions() {
+    return Section.of(
+        "cautions", Phrase.NONE, BeforeYouDecide.topic(comparison.cautions(candidate)));
   }
 
   /** Limits that the candidate breaks: an installer must not set it up unasked. */
@@ -76,8 +91,8 @@ public final class ControlSettings {
     List<Row> rows = new ArrayList<>();
     rows.add(Row.of("settings.kind", Phrase.of(candidate.setup().control())));
     rows.add(Row.of("settings.hardness", Figure.of(design.home().compensatedHardness())));
-    rows.add(interval(design.schedule()));
-    rows.add(Row.of("settings.longest", Figure.days(Schedule.LONGEST_DAYS, 0)));
+    rows.add(interval(candidate.setup().control(), design.schedule()));
+    rows.add(Row.of("settings.longest", Figure.days(design.schedule().longestDays(), 0)));
     if (candidate.setup().control() != Control.METERED_AT_ONCE) {
       rows.add(Row.of("settings.hour", Phrase.text("settings.twoAtNight")));
     }
@@ -91,11 +106,18 @@ public final class ControlSettings {
     return rows("settings.setting", rows);
   }
 
-  private static Row interval(Schedule schedule) {
-    return schedule
-        .setVolume()
-        .map(volume -> Row.of("settings.volume", Figure.of(volume)))
-        .orElseGet(() -> Row.of("settings.days", Figure.days(schedule.designDays(), 0)));
+  /** Days of a clock or volume of a meter; a dash where the bed cannot serve the home. */
+  private static Row interval(Control control, Schedule schedule) {
+    String key = control == Control.CLOCK ? "settings.days" : "settings.volume";
+    if (!schedule.feasible()) {
+      return Row.of(key, Phrase.plain("–"));
+    }
+    return Row.of(
+        key,
+        schedule
+            .setVolume()
+            .<Figure>map(Figure::of)
+            .orElseGet(() -> Figure.days(schedule.designDays(), 0)));
   }
 
   private Rows fit() {

@@ -18,6 +18,11 @@ import java.util.List;
 record CostParts(Comparison comparison, List<Candidate> candidates) {
   static final String TITLE = "year.stack";
 
+  /** Keeps the candidates whose bed can serve the home: of others no year is known. */
+  CostParts {
+    candidates = candidates.stream().filter(candidate -> candidate.design().feasible()).toList();
+  }
+
   Chart chart() {
     List<Phrase> inWords = candidates.stream().map(CostParts::inWords).toList();
     return new Chart.StackedBars(

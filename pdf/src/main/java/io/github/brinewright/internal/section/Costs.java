@@ -41,7 +41,10 @@ public final class Costs {
         "cost",
         Phrase.text("cost.heading"),
         Together.of(Paragraph.of(Phrase.text("cost.lead", accuracy)), table()),
-        Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())));
+        Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())),
+        Together.of(
+            Heading.of(Phrase.text(CostParts.TITLE)),
+            new CostParts(comparison, subject.columns()).chart()));
   }
 
   private Table table() {
@@ -57,7 +60,8 @@ public final class Costs {
 
   private List<Phrase> cells(Function<Candidate, Money> money) {
     return subject.columns().stream()
-        .map(candidate -> Phrase.of(Figure.about(money.apply(candidate))))
+        .map(
+            candidate -> CandidateRow.served(candidate, () -> Figure.about(money.apply(candidate))))
         .toList();
   }
 
@@ -68,6 +72,7 @@ public final class Costs {
                 comparison.smaller().stream(),
                 comparison.larger().stream())
             .flatMap(Function.identity())
+            .filter(candidate -> candidate.design().feasible())
             .toList();
     Phrase alternative =
         Phrase.text(

@@ -1,13 +1,12 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
-import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,26 +24,53 @@ record HomeRows(HomeLoad home) {
         List.of(
             Row.of("home.people", Figure.of(site.household().people()))
                 .noting(Phrase.text("home.visit")),
-            use("home.design", home.use().design(), home.use().designBasis()),
-            use("home.expected", home.use().expected(), home.use().expectedBasis()),
+            Row.of("home.design", Figure.of(home.use().design())).noting(designNote()),
+            Row.of("home.expected", Figure.of(home.use().expected()))
+                .noting(Phrase.text("home.basis", Phrase.of(home.use().expectedBasis()))),
             Row.of("home.load", Figure.of(home.dailyLoad())).noting(Phrase.text("home.load.note")),
             Row.of("home.peak", Figure.of(home.peakFlow())).noting(peakNote()),
             measured("home.pressure", site.supply().pressure().map(Figure::of)),
             measured("home.flow", site.supply().flow().map(Figure::of))));
   }
 
+  /** The method, what passes the bed where that is less, and what other methods say. */
   private Phrase peakNote() {
-    if (home.peak().byFixtures()) {
-      Figure units = Figure.of(home.peak().fixtureUnits(), 1);
-      return Phrase.text("home.peak.fixtures", Phrase.of(units));
+    List<Phrase> notes = new ArrayList<>(List.of(peakMethod()));
+    if (home.peakFlow().exceeds(home.peakThroughBed())) {
+      notes.add(Phrase.text("home.peak.bed", Phrase.of(Figure.of(home.peakThroughBed()))));
     }
-    double bathrooms = home.site().household().bathrooms();
-    int decimals = bathrooms == Math.rint(bathrooms) ? 0 : 1;
-    return Phrase.text("home.peak.note", Phrase.of(Figure.of(bathrooms, decimals)));
+    home.peak()
+        .range()
+        .map(
+            range ->
+                Phrase.text(
+                    "home.peak.range",
+                    new Phrase.Bare(Figure.of(range.low())),
+                    Phrase.of(Figure.of(range.high()))))
+        .ifPresent(notes::add);
+    return new Phrase.Joined(notes, "; ");
   }
 
-  private static Row use(String key, Volume daily, UseBasis basis) {
-    return Row.of(key, Figure.of(daily)).noting(Phrase.text("home.basis", Phrase.of(basis)));
+  private Phrase peakMethod() {
+    return switch (home.peak().method()) {
+      case MEASURED -> Phrase.text("home.measured");
+      case FIXTURE_UNITS ->
+          Phrase.text("home.peak.fixtures", Phrase.of(Figure.of(home.peak().fixtureUnits(), 1)));
+      case BATHROOMS -> Phrase.text("home.peak.note", Phrase.of(bathrooms()));
+    };
+  }
+
+  private Figure bathrooms() {
+    double bathrooms = home.site().household().bathrooms();
+    return Figure.of(bathrooms, bathrooms == Math.rint(bathrooms) ? 0 : 1);
+  }
+
+  /** Where it is from, and how many of the days at home it covers. */
+  private Phrase designNote() {
+    return Phrase.text(
+        "home.basisCovers",
+        Phrase.of(home.use().designBasis()),
+        Phrase.of(Figure.percent(home.use().coverage())));
   }
 
   private static Row measured(String key, Optional<Figure> value) {

@@ -3,11 +3,9 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Finding;
-import io.github.brinewright.finding.Severity;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Facts;
 import io.github.brinewright.model.Heading;
-import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
@@ -16,11 +14,12 @@ import io.github.brinewright.model.Topic;
 import io.github.brinewright.sizing.AddedIons;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.study.HowSure;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.OptionalInt;
 
 /** What we recommend, why, and what to know before deciding. */
 public final class Opening {
@@ -37,99 +36,107 @@ public final class Opening {
   }
 
   private Section recommend(Candidate candidate) {
-    return Section.of(
-        "opening",
-        Phrase.NONE,
-        recommended(candidate),
-        facts(candidate),
-        neighbour("opening.smaller", comparison.smaller(), "opening.noSmaller"),
-        neighbour("opening.larger", comparison.larger(), "opening.noLarger"),
-        Topic.of("opening.taste", Paragraph.of(taste(candidate))),
-        check(cautions()));
+    List<Element> elements = new ArrayList<>();
+    elements.add(recommended(candidate));
+    elements.add(facts(candidate));
+    elements.add(cheapest(candidate));
+    taste(candidate)
+        .map(text -> Topic.of("opening.taste", Paragraph.of(text)))
+        .ifPresent(elements::add);
+    elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    return new Section("opening", Phrase.NONE, elements, false);
   }
 
   private Topic recommended(Candidate candidate) {
-    Phrase setting =
-        Phrase.text(
-            "opening.setting",
-            Phrase.of(candidate.setup().control()),
-            Phrase.of(Figure.of(candidate.salt(), 1)));
-    return Topic.of(
-        "opening.recommend",
-        new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME),
-        Paragraph.quiet(setting),
-        Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
+    List<Element> matter = new ArrayList<>();
+    matter.add(new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME));
+    matter.add(Paragraph.quiet(setting(candidate)));
+    matter.add(Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
+    candidate.marginsBroken().stream()
+        .map(check -> Phrase.text("opening.gives", new Phrase.Margin(check)))
+        .forEach(text -> matter.add(Paragraph.of(text)));
+    sure(candidate).map(Paragraph::quiet).ifPresent(matter::add);
+    boolean provisional = comparison.verdict().isProvisional();
+    return new Topic(
+        Phrase.text(provisional ? "opening.provisional" : "opening.recommend"), matter);
   }
 
-  private static YearlyUse year(Candidate candidate) {
-    return candidate.design().year().orElseThrow();
+  private Optional<Phrase> sure(Candidate candidate) {
+    return HowSure.of(comparison).stream()
+        .map(each -> each.bestInPercentOfDraws(candidate))
+        .flatMapToInt(OptionalInt::stream)
+        .mapToObj(percent -> Phrase.text("study.HOW_SURE", Phrase.of(Figure.of(percent))))
+        .findFirst();
+  }
+
+  private static Phrase setting(Candidate candidate) {
+    return Phrase.text(
+        "opening.setting",
+        Phrase.of(candidate.setup().control()),
+        Phrase.of(Figure.of(candidate.salt(), 1)));
   }
 
   private static Facts facts(Candidate candidate) {
+    YearlyUse year = candidate.design().year().orElseThrow();
     String price =
         candidate.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
     return new Facts(
         List.of(
-            Row.of("opening.fact.days", Figure.days(year(candidate).daysBetween(), 1)),
-            Row.of("opening.fact.salt", Figure.of(year(candidate).salt(), 0)),
-            Row.of("opening.fact.drain", Figure.of(year(candidate).water())),
+            Row.of("opening.fact.days", Figure.days(year.daysBetween(), 1)),
+            Row.of("opening.fact.salt", Figure.of(year.salt(), 0)),
+            Row.of("opening.fact.drain", Figure.of(year.water())),
             Row.of(price, Figure.of(candidate.quote().total()))));
   }
 
-  private Topic neighbour(String labelKey, Optional<Candidate> candidate, String noneKey) {
+  /** The cheapest that fits: what it would save, and what it gives up. */
+  private Topic cheapest(Candidate chosen) {
+    Candidate cheapest = comparison.cheapestThatFits().orElseThrow();
+    if (cheapest.equals(chosen)) {
+      return Topic.of("opening.cheapest", Paragraph.of(Phrase.text("opening.cheapestIsThis")));
+    }
     List<Element> matter = new ArrayList<>();
-    candidate.ifPresentOrElse(
-        other -> describe(other, matter), () -> matter.add(Paragraph.of(Phrase.text(noneKey))));
-    return new Topic(Phrase.text(labelKey), matter);
-  }
-
-  private void describe(Candidate candidate, List<Element> matter) {
-    matter.add(Paragraph.strong(Phrase.plain(candidate.softener().name())));
+    Phrase name = Phrase.plain(cheapest.softener().name());
+    matter.add(Paragraph.strong(new Phrase.Joined(List.of(name, setting(cheapest)), ", ")));
     comparison
-        .against(candidate)
+        .against(cheapest)
         .ifPresent(reason -> matter.add(Paragraph.of(new Phrase.Because(reason))));
+    return new Topic(Phrase.text("opening.cheapest"), matter);
   }
 
-  private static Phrase taste(Candidate candidate) {
+  /** What softening adds to what is drunk; nothing where hot water alone is softened. */
+  private Optional<Phrase> taste(Candidate candidate) {
+    if (!comparison.home().removedFromColdWater().isPositive()) {
+      return Optional.empty();
+    }
     AddedIons added = candidate.design().addedIons();
-    return candidate.design().basis().regenerant() == Regenerant.SODIUM_CHLORIDE
-        ? Phrase.text(
-            "opening.tasteText",
-            Phrase.of(Figure.of(added.sodiumMilligramsPerGlass(), 0)),
-            Phrase.of(Figure.of(added.sodium(), 0)),
-            Phrase.of(Figure.of(added.sodiumMilligramsPerDay(), 0)))
-        : Phrase.text("opening.tastePotassium", Phrase.of(Figure.of(added.potassium(), 0)));
+    return Optional.of(
+        candidate.design().basis().regenerant() == Regenerant.SODIUM_CHLORIDE
+            ? Phrase.text(
+                "opening.tasteText",
+                Phrase.of(Figure.of(added.sodiumMilligramsPerGlass(), 0)),
+                Phrase.of(Figure.of(added.sodiumInColdWater(), 0)),
+                Phrase.of(Figure.of(added.sodiumMilligramsPerDay(), 0)))
+            : Phrase.text(
+                "opening.tastePotassium", Phrase.of(Figure.of(added.potassiumInColdWater(), 0))));
   }
 
+  /** Because nothing fits, or because the verdict permits nothing yet. */
   private Section nothingToSell() {
     List<Element> elements = new ArrayList<>();
-    elements.add(
-        Paragraph.of(
-            Phrase.text(
-                "opening.noneText",
-                Phrase.of(Figure.of(comparison.home().dailyLoad())),
-                Phrase.of(Figure.of(comparison.home().peakFlow())))));
-    List<Phrase> cautions = cautions();
-    if (!cautions.isEmpty()) {
-      elements.add(check(cautions));
+    boolean permitted = comparison.verdict().permitsRecommendation();
+    if (permitted) {
+      elements.add(
+          Paragraph.of(
+              Phrase.text(
+                  "opening.noneText",
+                  Phrase.of(Figure.of(comparison.home().dailyLoad())),
+                  Phrase.of(Figure.of(comparison.home().peakFlow())))));
     }
-    return new Section("opening", Phrase.text("opening.none"), elements, false);
-  }
-
-  private List<Phrase> cautions() {
-    Stream<Finding> ofCandidate =
-        comparison.recommended().stream().flatMap(candidate -> candidate.findings().stream());
-    return Stream.concat(comparison.homeFindings().stream(), ofCandidate)
-        .filter(finding -> finding.severity() == Severity.CAUTION)
-        .<Phrase>map(Phrase.Found::new)
-        .toList();
-  }
-
-  private static Topic check(List<Phrase> cautions) {
-    return Topic.of(
-        "opening.check",
-        cautions.isEmpty()
-            ? Paragraph.of(Phrase.text("opening.nothing"))
-            : new Items(cautions, false));
+    List<Finding> cautions = comparison.cautions();
+    if (!cautions.isEmpty()) {
+      elements.add(BeforeYouDecide.topic(cautions));
+    }
+    Phrase title = permitted ? Phrase.text("opening.none") : Phrase.NONE;
+    return new Section("opening", title, elements, false);
   }
 }

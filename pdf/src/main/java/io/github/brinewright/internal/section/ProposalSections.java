@@ -20,21 +20,36 @@ public final class ProposalSections {
   public static List<Section> of(
       Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
     List<Section> sections = new ArrayList<>();
+    sections.add(new HomeVerdict(subject.comparison()).section());
     sections.add(new Opening(subject).section());
     if (revision != null) {
       sections.add(new RevisedItems(revision).section());
     }
-    sections.add(new WaterAndHome(subject.comparison()).section());
-    sections.add(new SideBySide(subject).section());
-    if (subject.recommends()) {
-      sections.add(new Costs(subject).section());
-      new Price(subject).section().ifPresent(sections::add);
+    sections.add(new WaterAndHome(subject).section());
+    if (subject.showsOptions()) {
+      sections.add(new SideBySide(subject).section());
     }
-    if (study != null) {
-      sections.add(new YearInHome(subject, study).section());
+    if (subject.recommends()) {
+      sections.add(SizesAndDosages.of(subject.comparison()).section());
+      sections.addAll(proposed(subject, study));
     }
     sections.add(new Signing(subject).section());
-    sections.add(new WorkedOut(subject).section());
+    if (subject.showsOptions()) {
+      sections.add(new WorkedOut(subject).section());
+    }
+    if (subject.recommends()) {
+      sections.add(new EverySetting(subject.comparison()).section());
+    }
+    return sections;
+  }
+
+  private static List<Section> proposed(Subject subject, @Nullable HomeStudy study) {
+    List<Section> sections = new ArrayList<>();
+    sections.add(new Costs(subject).section());
+    new Price(subject).section().ifPresent(sections::add);
+    if (study != null) {
+      sections.add(new YearInHome(study).section());
+    }
     return sections;
   }
 }

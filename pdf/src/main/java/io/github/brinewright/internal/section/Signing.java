@@ -2,6 +2,7 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.finding.Caution;
+import io.github.brinewright.home.Site;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Field;
 import io.github.brinewright.model.Heading;
@@ -27,11 +28,23 @@ public final class Signing {
 
   /** The section; with a place to sign on a page of its own. */
   public Section section() {
-    boolean any = subject.recommends();
+    boolean any = subject.signs();
     List<Element> elements = new ArrayList<>(List.of(cautions()));
-    subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
+    if (any) {
+      subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
+    } else if (subject.recommends()) {
+      elements.add(Paragraph.strong(Phrase.text("accept.notYet")));
+    }
     return new Section(
         "signing", Phrase.text(any ? "cautions.heading" : "cautions.alone"), elements, any);
+  }
+
+  /** What the acceptance rests on; nothing where no treatment is stated. */
+  private Phrase condition() {
+    Site site = subject.comparison().home().site();
+    return subject.comparison().verdict().isConditional()
+        ? Phrase.text("accept.condition", TreatedAs.stated(site))
+        : Phrase.NONE;
   }
 
   private Items cautions() {
@@ -55,7 +68,7 @@ public final class Signing {
             Phrase.of(Figure.of(candidate.quote().total())));
     return Together.of(
         Heading.of(Phrase.text("accept.heading")),
-        Paragraph.of(text),
+        Paragraph.of(Phrase.sentences(List.of(text, condition()))),
         party("customer", "accept.customer", Phrase.text("accept.name")),
         party("dealer", "accept.forDealer", Phrase.text("accept.dealer", dealer)));
   }

@@ -19,7 +19,20 @@ public record Subject(Comparison comparison, Dealer dealer, LocalDate date) {
 
   /** Whether there is something to recommend. */
   boolean recommends() {
-    return comparison.recommended().isPresent();
+    return showsOptions() && comparison.recommended().isPresent();
+  }
+
+  /**
+   * Whether options are shown: not of water that is soft enough, and not sized for water that is to
+   * be treated first.
+   */
+  boolean showsOptions() {
+    return comparison.verdict().permitsRecommendation();
+  }
+
+  /** Whether there is something to sign for: recommended, and no test is missing. */
+  boolean signs() {
+    return recommends() && comparison.verdict().permitsSignature();
   }
 
   /** The candidates to show as columns. */

@@ -3,6 +3,7 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Caution;
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
@@ -11,22 +12,26 @@ import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
 
 /** The homeowner's page: a smaller one, the recommended one, a bigger one, and what changes. */
 public final class ThreeSizes {
   private static final int SIZES = 3;
+  private static final Set<Caution> GENERAL =
+      EnumSet.of(
+          Caution.LOCAL_RULES,
+          Caution.NOT_A_PURIFIER,
+          Caution.SODIUM,
+          Caution.SODIUM_IN_HOT_WATER,
+          Caution.PRE_TREATMENT);
   private static final CandidateRow[] ROWS = {
     CandidateRow.PRICE,
-    CandidateRow.YEARLY,
     CandidateRow.LIFE,
-    CandidateRow.EXPECTED,
-    CandidateRow.SALT_YEAR,
-    CandidateRow.FILLINGS,
-    CandidateRow.WATER_YEAR,
-    CandidateRow.SERVICE,
-    CandidateRow.LIMITS
+    CandidateRow.HARD,
+    CandidateRow.LIMITS,
+    CandidateRow.MARGINS
   };
 
   private final Subject subject;
@@ -42,17 +47,43 @@ public final class ThreeSizes {
 
   /** The sections of the page. */
   public List<Section> sections() {
-    Section sizes =
-        Section.of(
-            "three",
-            Phrase.NONE,
-            Paragraph.of(lead()),
-            new CandidateColumns(comparison, candidates).compared(ROWS),
-            new Notes(candidates.stream().map(this::note).toList()));
-    return List.of(sizes, costs());
+    List<Section> sections = new ArrayList<>();
+    sections.add(new HomeVerdict(comparison).compact());
+    if (subject.showsOptions()) {
+      sections.add(sizes());
+    }
+    if (subject.recommends()) {
+      sections.add(grid());
+    }
+    sections.add(cautions());
+    return sections;
   }
 
-  private Phrase lead() {
+  private Section sizes() {
+    return Section.of(
+        "three",
+        Phrase.NONE,
+        lead(),
+        new CandidateColumns(comparison, candidates).compared(ROWS),
+        new Notes(others()));
+  }
+
+  /** What sets the others apart from the recommended one, or all by the limits that they break. */
+  private List<Row> others() {
+    return candidates.stream()
+        .filter(candidate -> !comparison.recommends(candidate))
+        .map(this::note)
+        .toList();
+  }
+
+  private Section grid() {
+    SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
+    return Section.of(
+        "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.cells()), grid.table());
+  }
+
+  /** What the page is about. */
+  public Phrase subject() {
     return Phrase.text(
         "three.lead",
         Phrase.of(Figure.of(comparison.home().site().water().hardness())),
@@ -60,19 +91,34 @@ public final class ThreeSizes {
         new Phrase.Day(subject.date()));
   }
 
-  private Section costs() {
-    List<Element> elements =
-        new ArrayList<>(List.of(new CostParts(comparison, candidates).chart()));
-    Stream.of(Caution.LOCAL_RULES, Caution.NOT_A_PURIFIER, Caution.SODIUM)
-        .forEach(caution -> elements.add(Paragraph.quiet(new Phrase.Warned(caution))));
-    return new Section("costs", Phrase.text(CostParts.TITLE), elements, false);
+  /** Why the recommended one is, or that there is none. */
+  private Paragraph lead() {
+    return Paragraph.of(
+        comparison
+            .whyRecommended()
+            .<Phrase>map(Phrase.Because::new)
+            .orElse(Phrase.text("opening.none")));
+  }
+
+  private Section cautions() {
+    List<Element> elements = new ArrayList<>();
+    List<Finding> own = comparison.cautions();
+    if (!own.isEmpty()) {
+      elements.add(BeforeYouDecide.items(own, true));
+    }
+    List<Phrase> general =
+        Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()
+            .filter(GENERAL::contains)
+            .<Phrase>map(Phrase.Warned::new)
+            .toList();
+    elements.add(Paragraph.fine(Phrase.sentences(general)));
+    return new Section("cautions", Phrase.text("opening.check"), elements, false);
   }
 
   private Row note(Candidate candidate) {
     Phrase text =
         comparison
             .against(candidate)
-            .or(comparison::whyRecommended)
             .<Phrase>map(Phrase.Because::new)
             .orElseGet(() -> firstLimitBroken(candidate));
     return Row.of(candidate.softener().id(), Phrase.plain(candidate.softener().name()), text);

@@ -28,12 +28,15 @@ public final class WaterAndHome {
   private final HomeLoad home;
   private final WaterAnalysis water;
   private final WaterFindings findings;
+  private final boolean sized;
 
   /** The section of a proposal. */
-  public WaterAndHome(Comparison comparison) {
+  public WaterAndHome(Subject subject) {
+    Comparison comparison = subject.comparison();
+    sized = subject.showsOptions();
     home = comparison.home();
     water = home.site().water();
-    findings = WaterFindings.of(comparison);
+    findings = WaterFindings.of(subject);
   }
 
   /** The section. */
@@ -41,8 +44,10 @@ public final class WaterAndHome {
     List<Element> elements = new ArrayList<>();
     elements.add(Together.of(Paragraph.of(lead()), scale(), findings.rows()));
     findings.more().forEach(note -> elements.add(Paragraph.quiet(note)));
-    elements.add(Heading.of(Phrase.text("home.heading")));
-    elements.add(new HomeRows(home).rows());
+    if (sized) {
+      elements.add(Heading.of(Phrase.text("home.heading")));
+      elements.add(new HomeRows(home).rows());
+    }
     return new Section("water", Phrase.text("water.heading"), elements, false);
   }
 

@@ -8,16 +8,20 @@ import io.github.brinewright.finding.Rule;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.VerdictRule;
 import io.github.brinewright.home.FoulingAllowances;
+import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
+import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -25,14 +29,20 @@ import java.util.Set;
  *
  * @param home with its analysis
  * @param findings on the home, reasons of the verdict first
+ * @param sized whether a softener is sized for it
  */
-record WaterFindings(HomeLoad home, List<Finding> findings) {
+record WaterFindings(HomeLoad home, List<Finding> findings, boolean sized) {
   /** Reasons of the verdict, and what else was found. */
-  static WaterFindings of(Comparison comparison) {
+  static WaterFindings of(Subject subject) {
+    Comparison comparison = subject.comparison();
     List<Finding> all = new ArrayList<>(comparison.verdict().reasons());
     all.addAll(comparison.homeFindings());
-    return new WaterFindings(comparison.home(), all);
+    return new WaterFindings(comparison.home(), all, subject.showsOptions());
   }
+
+  private static final Set<Substance> SELDOM_TESTED =
+      EnumSet.of(
+          Substance.CHLORAMINE, Substance.ALKALINITY, Substance.CARBON_DIOXIDE, Substance.NITRATE);
 
   /** What the rows speak of, or what goes without saying. */
   private static final Set<HomeRule> SAID =
@@ -49,14 +59,8 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
 
   Rows rows() {
     List<Row> rows = new ArrayList<>();
-    rows.add(
-        Row.of("water.hardness", Figure.of(water().hardness()))
-            .noting(
-                Phrase.text(
-                    "water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())))));
-    for (Substance substance : Substance.values()) {
-      rows.add(row(substance));
-    }
+    rows.addAll(hardness());
+    Arrays.stream(Substance.values()).map(this::row).flatMap(Optional::stream).forEach(rows::add);
     rows.add(acidity());
     rows.add(temperature());
     rows.add(
@@ -74,6 +78,22 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
         rows);
   }
 
+  /** As tested and, where a treatment is stated, behind it. */
+  private List<Row> hardness() {
+    Phrase meaning =
+        sized
+            ? Phrase.text("water.hardnessMeaning", Phrase.of(Figure.of(home.compensatedHardness())))
+            : Phrase.NONE;
+    Row tested = Row.of("water.hardness", Figure.of(water().hardness()));
+    return home.site()
+        .treated()
+        .map(
+            treated ->
+                List.of(
+                    tested, Row.of("water.treated", TreatedAs.stated(home.site())).noting(meaning)))
+        .orElseGet(() -> List.of(tested.noting(meaning)));
+  }
+
   /** Notes on the home that no row speaks of. */
   List<Phrase> more() {
     return findings.stream()
@@ -87,16 +107,20 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
     return home.site().water();
   }
 
-  private Row row(Substance substance) {
-    Phrase found =
-        water()
-            .found(substance)
-            .map(amount -> Phrase.of(Figure.of(amount, decimals(substance))))
-            .orElse(Phrase.text("water.notTested"));
+  /** Empty for what is seldom tested, where it was not and nothing is said of it. */
+  private Optional<Row> row(Substance substance) {
     Phrase meaning = new Phrase.Joined(List.of(said(rules(substance)), counted(substance)), " ");
-    boolean tested = water().found(substance).isPresent();
-    return Row.of(substance, found)
-        .noting(meaning.isEmpty() && tested ? Phrase.text("water.fine") : meaning);
+    Optional<LabResult> result = water().result(substance);
+    if (result.isEmpty() && meaning.isEmpty() && SELDOM_TESTED.contains(substance)) {
+      return Optional.empty();
+    }
+    Phrase found =
+        result
+            .map(each -> TreatedAs.result(each, decimals(substance)))
+            .orElse(Phrase.text("water.notTested"));
+    return Optional.of(
+        Row.of(substance, found)
+            .noting(meaning.isEmpty() && result.isPresent() ? Phrase.text("water.fine") : meaning));
   }
 
   private static int decimals(Substance substance) {
@@ -147,15 +171,19 @@ record WaterFindings(HomeLoad home, List<Finding> findings) {
   private Phrase counted(Substance substance) {
     FoulingAllowances allowances = home.site().allowances();
     return switch (substance) {
-      case IRON -> counted(allowances.iron().forConcentration(water().foundOrNone(substance)));
-      case MANGANESE ->
-          counted(allowances.manganese().forConcentration(water().foundOrNone(substance)));
+      case IRON -> counted(allowances.iron().forConcentration(entering(substance)));
+      case MANGANESE -> counted(allowances.manganese().forConcentration(entering(substance)));
       default -> Phrase.NONE;
     };
   }
 
-  private static Phrase counted(Hardness added) {
-    return added.isPositive()
+  /** What of it reaches the softener. */
+  private Concentration entering(Substance substance) {
+    return home.site().softenedWater().foundOrNone(substance);
+  }
+
+  private Phrase counted(Hardness added) {
+    return sized && added.isPositive()
         ? Phrase.text("water.counted", Phrase.of(Figure.of(added)))
         : Phrase.NONE;
   }

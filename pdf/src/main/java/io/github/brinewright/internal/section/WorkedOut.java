@@ -56,6 +56,9 @@ public final class WorkedOut {
     explained.findings().stream()
         .filter(finding -> finding.severity() != Severity.CAUTION)
         .forEach(finding -> notes.add(Paragraph.fine(new Phrase.Found(finding))));
+    explained.marginsNear().stream()
+        .map(check -> Phrase.text("worked.near", new Phrase.Margin(check)))
+        .forEach(text -> notes.add(Paragraph.fine(text)));
     if (!notes.isEmpty()) {
       elements.add(Heading.of(Phrase.text("worked.findings")));
       elements.addAll(notes);

@@ -6,16 +6,14 @@ import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.study.DosageStudy;
 import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.study.Sensitivity;
 import io.github.brinewright.study.WhatIf;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.joda.money.Money;
 
 /**
@@ -26,7 +24,7 @@ import org.joda.money.Money;
 record YearFindings(HomeStudy study) {
   List<Phrase> sentences() {
     List<Phrase> all = new ArrayList<>();
-    study.meter().map(this::savings).ifPresent(all::add);
+    study.meterSaving().map(this::savings).ifPresent(all::add);
     immediateNote().ifPresent(all::add);
     study.dosage().map(YearFindings::dosage).ifPresent(all::add);
     all.add(Phrase.sentences(sensitivity()));
@@ -37,20 +35,11 @@ record YearFindings(HomeStudy study) {
     return Objects.requireNonNull(study.controls().get(control));
   }
 
-  private Phrase savings(Control meter) {
-    Money saves = study.meterSaves().orElseThrow();
-    if (!saves.isPositive()) {
-      return Phrase.text("year.savesNothing", Phrase.of(Figure.about(saves.abs())));
-    }
-    SimulatedYears clock = of(Control.CLOCK);
-    SimulatedYears metered = of(meter);
-    Phrase text =
-        Phrase.text(
-            "year.saves",
-            Phrase.of(Figure.of(clock.salt().minus(metered.salt()), 0)),
-            Phrase.of(Figure.of(clock.water().minus(metered.water()))),
-            Phrase.of(Figure.about(saves)));
-    return Phrase.sentences(List.of(text, payback(saves)));
+  private Phrase savings(MeterSaving saving) {
+    Phrase saved = new Phrase.Saved(saving);
+    return saving.saved().isPositive()
+        ? Phrase.sentences(List.of(saved, payback(saving.saved())))
+        : saved;
   }
 
   private Phrase payback(Money saves) {
@@ -98,21 +87,28 @@ record YearFindings(HomeStudy study) {
     if (!holding.isEmpty()) {
       sentences.add(Phrase.text("year.holds", listed(holding)));
     }
-    Map<Optional<String>, List<WhatIf>> others =
-        study.changes().stream()
-            .filter(change -> !change.holds())
-            .collect(
-                Collectors.groupingBy(
-                    Sensitivity::recommended,
-                    LinkedHashMap::new,
-                    Collectors.mapping(Sensitivity::change, Collectors.toList())));
-    others.forEach((unit, changes) -> sentences.add(becomes(unit, listed(changes))));
+    study.changes().stream()
+        .filter(change -> !change.holds())
+        .map(this::becomes)
+        .forEach(sentences::add);
     return sentences;
   }
 
-  private static Phrase becomes(Optional<String> unit, Phrase changes) {
-    return unit.map(name -> Phrase.text("year.becomes", changes, Phrase.plain(name)))
-        .orElseGet(() -> Phrase.text("year.becomesNone", changes));
+  /** What would be recommended, and by what the unit recommended now falls behind. */
+  private Phrase becomes(Sensitivity change) {
+    Phrase what = Phrase.of(change.change());
+    Phrase then =
+        change
+            .recommended()
+            .map(unit -> Phrase.text("year.becomes", what, Phrase.plain(unit)))
+            .orElseGet(() -> Phrase.text("year.becomesNone", what));
+    Phrase now = Phrase.plain(study.candidate().softener().name());
+    Phrase why =
+        change
+            .flips()
+            .<Phrase>map(reason -> Phrase.text("year.because", now, new Phrase.Because(reason)))
+            .orElse(Phrase.NONE);
+    return Phrase.sentences(List.of(then, why));
   }
 
   private static Phrase listed(List<WhatIf> changes) {

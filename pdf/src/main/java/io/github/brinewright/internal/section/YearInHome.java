@@ -10,6 +10,7 @@ import io.github.brinewright.model.Table;
 import io.github.brinewright.model.Together;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.softener.Control;
@@ -25,12 +26,10 @@ public final class YearInHome {
   /** A spread of less than this is not worth a word. */
   private static final double NARROW = 0.5;
 
-  private final Subject subject;
   private final HomeStudy study;
 
   /** The section of a proposal. */
-  public YearInHome(Subject subject, HomeStudy study) {
-    this.subject = subject;
+  public YearInHome(HomeStudy study) {
     this.study = study;
   }
 
@@ -44,10 +43,6 @@ public final class YearInHome {
             Heading.of(Phrase.text("year.days")),
             new RegenerationDays(study).chart()));
     new YearFindings(study).sentences().forEach(text -> elements.add(Paragraph.of(text)));
-    elements.add(
-        Together.of(
-            Heading.of(Phrase.text(CostParts.TITLE)),
-            new CostParts(subject.comparison(), subject.columns()).chart()));
     return new Section("year", Phrase.text("year.heading"), elements, false);
   }
 
@@ -62,7 +57,10 @@ public final class YearInHome {
             line(
                 "year.water",
                 years -> range(years.waterGallons(), value -> Figure.of(Volume.ofGallons(value)))),
+            line("year.hardRunOut", years -> range(years.hardGallons(), YearInHome::gallons)),
             line("year.hardDays", years -> range(years.hardDays(), YearInHome::days)),
+            line("year.hardCycle", years -> range(years.cycleGallons(), YearInHome::gallons)),
+            line("year.hardTotal", this::hardInAll),
             line("year.unused", years -> Phrase.of(Figure.percent(years.unusedShare()))),
             line(
                 "year.cost",
@@ -81,6 +79,20 @@ public final class YearInHome {
 
   private Table.Line line(String key, Function<SimulatedYears, Phrase> cell) {
     return Table.Line.of(key, study.controls().values().stream().map(cell).toList());
+  }
+
+  /** From all causes: gallons, and the days of mean use that they are. */
+  private Phrase hardInAll(SimulatedYears years) {
+    HardWater hard = years.hardWater();
+    Volume daily = study.candidate().design().home().softenedExpected();
+    return Phrase.text(
+        "compare.hardOf",
+        Phrase.of(Figure.of(hard.total(), 0)),
+        Phrase.of(Figure.days(hard.daysOf(daily), 1)));
+  }
+
+  private static Figure gallons(double value) {
+    return Figure.of(Volume.ofGallons(value), 0);
   }
 
   private static Figure whole(double value) {
