@@ -68,6 +68,16 @@ final class Reasons {
         figures);
   }
 
+  /** Why the chosen one breaks what it breaks. */
+  List<Reason> givenUp() {
+    return chosen.marginsBroken().stream().map(this::givenUp).toList();
+  }
+
+  private Reason givenUp(MarginCheck check) {
+    boolean others = ranking.ranks(check.margin());
+    return Reason.of(others ? Kind.GIVES_MARGIN_UP : Kind.NONE_KEEPS_MARGIN, check);
+  }
+
   private Figure[] figures(int unitsThatFit, Money apart, Candidate other) {
     return new Figure[] {
       Figure.of(unitsThatFit),

@@ -180,6 +180,7 @@ class RandomHomesTest {
     for (Locale language : List.of(Locale.US, new Locale("es"), Locale.FRENCH)) {
       Wording words = Wording.of(language, UnitSystem.US);
       comparison.whyRecommended().map(words::reason).ifPresent(RandomHomesTest::whole);
+      comparison.marginsGivenUp().stream().map(words::reason).forEach(RandomHomesTest::whole);
       for (Candidate candidate : comparison.candidates()) {
         comparison.against(candidate).map(words::reason).ifPresent(RandomHomesTest::whole);
         candidate.margins().forEach(check -> whole(words.margin(check)));
