@@ -96,14 +96,16 @@ public final class ThreeSizes {
     List<Phrase> sentences = new ArrayList<>();
     comparison.whyRecommended().map(Phrase.Because::new).ifPresent(sentences::add);
     comparison.recommended().map(Opening::givesUp).ifPresent(sentences::addAll);
-    return Paragraph.of(
+    return Paragraph.quiet(
         sentences.isEmpty() ? Phrase.text("opening.none") : Phrase.sentences(sentences));
   }
 
   private Section cautions() {
     List<Element> elements = new ArrayList<>();
     List<Finding> own = comparison.cautions();
-    if (!own.isEmpty()) {
+    if (own.size() == 1) {
+      elements.add(Paragraph.quiet(new Phrase.Found(own.get(0))));
+    } else if (!own.isEmpty()) {
       elements.add(BeforeYouDecide.items(own, true));
     }
     List<Phrase> general =
