@@ -157,7 +157,7 @@ class StandardsTest {
   void nothingOverlapsAndNothingLeavesThePage(String id, String tag) throws Exception {
     for (byte[] document : documents(id, tag)) {
       TextBoxes boxes = TextBoxes.of(document);
-      assertThat(boxes.count()).isGreaterThan(15);
+      assertThat(boxes.count()).isGreaterThan(12);
       assertThat(boxes.outsideTheMargins()).isEmpty();
       assertThat(boxes.overlaps()).isEmpty();
     }
