@@ -54,7 +54,7 @@ public final class Gallery {
     gallery.draw("pages", 36, proposal, 1, 2, 3, 4, 5, 6, 7, 8);
     gallery.draw("settings", 60, gallery.settings("H01", english), 1, 2);
     gallery.draw("three-sizes", 72, gallery.threeSizes("H01", english), 1);
-    gallery.draw("form", 72, gallery.form("H07", english), 1);
+    gallery.draw("form", 60, gallery.form("H07", english), 1, 2);
     gallery.draw("spanish", 60, gallery.proposal("H06", spanish), 1, 2);
     gallery.draw("french", 60, gallery.proposal("H11", metric), 1, 3);
   }
