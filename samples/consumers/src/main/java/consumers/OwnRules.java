@@ -11,7 +11,7 @@ import io.github.brinewright.finding.RuleBook;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.proposal.Proposal;
-import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Length;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
@@ -38,15 +38,15 @@ final class OwnRules implements Consumer {
     RuleBook rules =
         RuleBook.builder()
             .home(TIGHT_CELLAR)
-            .severity(DesignRule.PRESSURE_LOSS_HIGH, Severity.STOP)
+            .severity(DesignRule.BED_SHALLOW, Severity.STOP)
             .build();
-    Limits strict = Limits.builder().highestPressureLoss(Pressure.ofPsi(2)).build();
+    Limits strict = Limits.builder().leastBedDepth(Length.ofInches(60)).build();
     PriceList usual = OwnStock.prices();
     PriceList own = usual.toBuilder().rules(rules).limits(strict).build();
     Comparison before = usual.compare(Homes.one(), Homes.tariff());
     Comparison after = own.compare(Homes.one(), Homes.tariff());
     Consumer.require(before.recommended().isPresent(), "by the usual rules a unit serves");
-    Consumer.require(after.recommended().isEmpty(), "none loses less than 2 psi");
+    Consumer.require(after.recommended().isEmpty(), "no bed is 60 inches deep");
     Dealer french = Dealer.UNNAMED.writing(Locale.CANADA_FRENCH);
     Files.write(out.resolve("own-rule.pdf"), new Proposal(after, french, Homes.DAY).toPdf());
     Wording words = Wording.of(Locale.US, UnitSystem.US);

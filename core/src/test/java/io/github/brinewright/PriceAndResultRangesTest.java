@@ -189,14 +189,10 @@ class PriceAndResultRangesTest {
 
   private void findings() {
     Limits.Builder limits = Limits.builder();
-    real(Limits.class, "days", 1, 7, limits::shortestDays);
-    real(Limits.class, "pressure", 1, 80, v -> limits.lowestPressure(Pressure.ofPsi(v)));
-    real(Limits.class, "loss", 1, 80, v -> limits.highestPressureLoss(Pressure.ofPsi(v)));
+    real(Limits.class, "pressure", 1, 80, v -> limits.leastPressure(Pressure.ofPsi(v)));
     real(Limits.class, "depth", 6, 60, v -> limits.leastBedDepth(Length.ofInches(v)));
     real(Limits.class, "freeboard", 0, 1, limits::leastFreeboard);
     real(Limits.class, "days covered", 0.5, 0.999, limits::designUse);
-    real(Limits.class, "run-out noted", 0, 0.2, v -> limits.runOut(v, 0.2));
-    real(Limits.class, "run-out barred", 0, 1, v -> limits.runOut(0, v));
     cases.add(
         new Case(
             Limits.class,

@@ -280,6 +280,14 @@ public final class Comparison {
         : recommended().map(chosen -> new Reasons(ranking, chosen).against(other));
   }
 
+  /**
+   * {@return why the recommended candidate breaks the margins that it breaks, one reason for each;
+   * empty when it breaks none or there is none}
+   */
+  public List<Reason> marginsGivenUp() {
+    return recommended().map(chosen -> new Reasons(ranking, chosen).givenUp()).orElse(List.of());
+  }
+
   /** {@return what the capacities of the candidates that keep every limit are stated on} */
   public Set<CurveBasis> curveBases() {
     return feasible().stream().map(Candidate::curveBasis).collect(Collectors.toSet());

@@ -21,8 +21,8 @@ import java.util.function.Function;
 
 /** Holds one design against the margins, in their order. */
 final class MarginChecks {
-  /** One day in ten is above the design day, which decides where no risk was chosen. */
-  private static final double BEYOND_DESIGN_DAY = 0.1;
+  /** Share of days that the design day covers, which decides where no risk was chosen. */
+  private static final double NINE_OF_TEN = 0.9;
 
   private static final double MUCH_IRON = 2;
   private static final double MANY_SOLIDS = 750;
@@ -148,7 +148,7 @@ final class MarginChecks {
   /** A risk can be chosen for the reserve of a delayed meter; a clock is set for the design day. */
   private double risk() {
     boolean chosen = limits.reserveRisk() > 0 && design.setup().control().metered();
-    return chosen ? limits.reserveRisk() : BEYOND_DESIGN_DAY;
+    return chosen ? limits.reserveRisk() : 1 - limits.designUse().orElse(NINE_OF_TEN);
   }
 
   private void share(Margin margin, double share, double most) {

@@ -119,8 +119,8 @@ public final class Margins {
   /**
    * {@return the share of intervals that may run out beyond the risk chosen; dimensionless} The
    * risk is that of a meter's reserve, {@link io.github.brinewright.finding.Limits#reserveRisk()};
-   * under a clock, and where a design day is held back, it is the one day in ten that is above that
-   * day.
+   * under a clock, and where a design day is held back, it is the share of days above that day, one
+   * in ten unless the dealer chose another.
    */
   public double runOutBeyondRisk() {
     return values.runOutBeyondRisk;

@@ -112,11 +112,14 @@ final class Ranking {
         .toList();
   }
 
+  /** Whether a margin parts candidates: not all break it. */
+  boolean ranks(Margin margin) {
+    return ranking.contains(margin);
+  }
+
   /** The margins that a candidate breaks and that rank. */
   List<MarginCheck> broken(Candidate candidate) {
-    return candidate.marginsBroken().stream()
-        .filter(check -> ranking.contains(check.margin()))
-        .toList();
+    return candidate.marginsBroken().stream().filter(check -> ranks(check.margin())).toList();
   }
 
   Burden burden(Candidate candidate) {

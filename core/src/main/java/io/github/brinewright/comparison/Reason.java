@@ -55,6 +55,12 @@ public final class Reason {
     LEVEL_BUT_MORE_WATER,
     /** Equal in all that counts; the order of names decides. */
     LEVEL_BUT_LATER_NAME,
+    /**
+     * A margin that the recommended candidate breaks, as every other that keeps all limits does.
+     */
+    NONE_KEEPS_MARGIN,
+    /** A margin that the recommended one breaks; those that keep it break more, or by more. */
+    GIVES_MARGIN_UP,
     /** Capacities are compared across bases. */
     ACROSS_BASES,
     /** Breaks a limit. */

@@ -68,14 +68,31 @@ final class Reasons {
         figures);
   }
 
+  /** Why the chosen one breaks what it breaks. */
+  List<Reason> givenUp() {
+    return chosen.marginsBroken().stream().map(this::givenUp).toList();
+  }
+
+  private Reason givenUp(MarginCheck check) {
+    boolean others = ranking.ranks(check.margin());
+    return Reason.of(others ? Kind.GIVES_MARGIN_UP : Kind.NONE_KEEPS_MARGIN, check);
+  }
+
   private Figure[] figures(int unitsThatFit, Money apart, Candidate other) {
     return new Figure[] {
       Figure.of(unitsThatFit),
       Figure.of(chosen.life().years()),
       Figure.about(chosen.life().total()),
       Figure.about(apart),
-      Figure.of(other.softener().name())
+      named(other)
     };
+  }
+
+  /** The other unit by its name, or what sets another setting of the chosen one apart. */
+  private Figure named(Candidate other) {
+    return other.softener().equals(chosen.softener())
+        ? Figure.of(SameUnit.ANOTHER_SETTING)
+        : Figure.of(other.softener().name());
   }
 
   private Money over(Candidate other) {

@@ -7,19 +7,17 @@ import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Limits that a dealer may set; the usual ones are common practice.
+ * Limits that a dealer may set; the usual ones are common practice. What he would rather keep, but
+ * may give up at a price, are margins of {@code comparison}.
  *
  * <pre>{@code
- * Limits limits = Limits.builder().shortestDays(3).reserveRisk(0.05).build();
+ * Limits limits = Limits.builder().leastPressure(Pressure.ofPsi(20)).reserveRisk(0.05).build();
  * }</pre>
  *
  * <p>Immutable; equal limits are equal.
  */
 public final class Limits {
-  /** The pressure below which fixtures fail, as a share of the one worth a word. */
-  private static final double LEAST_SHARE = 0.5;
-
-  /** Two days, 30 psi, one design day held back: common practice. */
+  /** 15 psi, one design day held back: common practice. */
   public static final Limits USUAL = builder().build();
 
   private final Values values;
@@ -46,31 +44,15 @@ public final class Limits {
     Builder builder = new Builder();
     builder.designUse = values.designUse;
     return builder
-        .shortestDays(values.shortestDays)
-        .lowestPressure(values.lowestPressure)
+        .leastPressure(values.leastPressure)
         .reserveRisk(values.reserveRisk)
-        .runOut(values.runOutNoted, values.runOutBarred)
-        .highestPressureLoss(values.highestPressureLoss)
         .leastBedDepth(values.leastBedDepth)
         .leastFreeboard(values.leastFreeboard);
   }
 
-  /** {@return the shortest interval at design use that is sold, in days; 1 to 7} */
-  public double shortestDays() {
-    return values.shortestDays;
-  }
-
-  /** {@return the pressure that must be left at peak flow before it is worth a word} */
-  public Pressure lowestPressure() {
-    return values.lowestPressure;
-  }
-
-  /**
-   * {@return the pressure that must be left at peak flow for the candidate to be sold: half of the
-   * lowest}
-   */
+  /** {@return the pressure that must be left at peak flow for the candidate to be sold} */
   public Pressure leastPressure() {
-    return values.lowestPressure.times(LEAST_SHARE);
+    return values.leastPressure;
   }
 
   /**
@@ -87,24 +69,6 @@ public final class Limits {
    */
   public OptionalDouble designUse() {
     return values.designUse == null ? OptionalDouble.empty() : OptionalDouble.of(values.designUse);
-  }
-
-  /**
-   * {@return the share of regenerations before which the bed has run out, above which it is worth a
-   * word}
-   */
-  public double runOutNoted() {
-    return values.runOutNoted;
-  }
-
-  /** {@return the same share, above which the candidate is not sold} */
-  public double runOutBarred() {
-    return values.runOutBarred;
-  }
-
-  /** {@return the pressure loss at peak flow above which it is worth a word} */
-  public Pressure highestPressureLoss() {
-    return values.highestPressureLoss;
   }
 
   /** {@return the depth of the bed below which it is worth a word} */
@@ -133,53 +97,32 @@ public final class Limits {
   }
 
   private record Values(
-      double shortestDays,
-      Pressure lowestPressure,
+      Pressure leastPressure,
       double reserveRisk,
       @Nullable Double designUse,
-      double runOutNoted,
-      double runOutBarred,
-      Pressure highestPressureLoss,
       Length leastBedDepth,
       double leastFreeboard) {}
 
   /** Collects limits. */
   public static final class Builder {
-    private double shortestDays = 2;
-    private Pressure lowestPressure = Pressure.ofPsi(30);
+    private Pressure leastPressure = Pressure.ofPsi(15);
     private double reserveRisk;
     private @Nullable Double designUse;
-    private double runOutNoted = 0.06;
-    private double runOutBarred = 0.2;
-    private Pressure highestPressureLoss = Pressure.ofPsi(15);
     private Length leastBedDepth = Length.ofInches(24);
     private double leastFreeboard = 0.5;
 
     private Builder() {}
 
     /**
-     * The shortest interval at design use that is sold; 2 days unless set.
-     *
-     * @param days 1 to 7
-     * @return this builder
-     * @throws IllegalArgumentException outside that range
-     */
-    public Builder shortestDays(double days) {
-      shortestDays = Require.between("shortest interval in days", days, 1, 7);
-      return this;
-    }
-
-    /**
-     * Pressure left at peak flow below which it is worth a word; 30 psi unless set. At half of it
-     * nothing is sold.
+     * Pressure left at peak flow below which nothing is sold; 15 psi unless set.
      *
      * @param pressure 1 to 80 psi
      * @return this builder
      * @throws IllegalArgumentException outside that range
      */
-    public Builder lowestPressure(Pressure pressure) {
-      Require.between("lowest pressure in psi", pressure.psi(), 1, 80);
-      lowestPressure = pressure;
+    public Builder leastPressure(Pressure pressure) {
+      Require.between("least pressure in psi", pressure.psi(), 1, 80);
+      leastPressure = pressure;
       return this;
     }
 
@@ -206,35 +149,6 @@ public final class Limits {
      */
     public Builder designUse(double share) {
       designUse = Require.between("share of days that the design use covers", share, 0.5, 0.999);
-      return this;
-    }
-
-    /**
-     * Shares of regenerations before which the bed has run out; 0.06 and 0.2 unless set, so that a
-     * reserve for 5 % stays below.
-     *
-     * @param noted above it a word is said; 0 to {@code barred}
-     * @param barred above it the candidate is not sold; up to 1
-     * @return this builder
-     * @throws IllegalArgumentException outside these ranges
-     */
-    public Builder runOut(double noted, double barred) {
-      Require.between("share of running out at which nothing is sold", barred, 0, 1);
-      runOutNoted = Require.between("share of running out worth a word", noted, 0, barred);
-      runOutBarred = barred;
-      return this;
-    }
-
-    /**
-     * Pressure loss at peak flow above which it is worth a word; 15 psi unless set.
-     *
-     * @param loss 1 to 80 psi
-     * @return this builder
-     * @throws IllegalArgumentException outside that range
-     */
-    public Builder highestPressureLoss(Pressure loss) {
-      Require.between("highest pressure loss in psi", loss.psi(), 1, 80);
-      highestPressureLoss = loss;
       return this;
     }
 
@@ -266,16 +180,7 @@ public final class Limits {
     /** {@return the finished limits; later calls of this builder do not change them} */
     public Limits build() {
       return new Limits(
-          new Values(
-              shortestDays,
-              lowestPressure,
-              reserveRisk,
-              designUse,
-              runOutNoted,
-              runOutBarred,
-              highestPressureLoss,
-              leastBedDepth,
-              leastFreeboard));
+          new Values(leastPressure, reserveRisk, designUse, leastBedDepth, leastFreeboard));
     }
   }
 }

@@ -1,9 +1,9 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Terms;
-import io.github.brinewright.finding.Limits;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.words.UnitSystem;
 import java.math.BigDecimal;
@@ -134,15 +134,15 @@ public final class DealerColumns {
         .always(
             Typed.number("shortest_interval_days", 1, 7)
                 .unit("days")
-                .usual(Limits.USUAL.shortestDays()),
+                .usual(Margins.USUAL.designDays()),
             (draft, days) -> draft.shortestDays = days,
-            ofLimits(Limits::shortestDays))
+            ofMargins(Margins::designDays))
         .always(
             Typed.number("lowest_pressure_psi", 1, 80, Pressure::ofPsi, Pressure::psi)
                 .unit("psi")
-                .usual(Limits.USUAL.lowestPressure()),
+                .usual(Margins.USUAL.pressureLeft()),
             (draft, pressure) -> draft.lowestPressure = pressure,
-            ofLimits(Limits::lowestPressure))
+            ofMargins(Margins::pressureLeft))
         .add(
             Typed.percent("design_use_percent", 50, 99.9),
             (draft, share) -> draft.designUse = share,
@@ -161,8 +161,8 @@ public final class DealerColumns {
     return source -> get.apply(source.prices().terms());
   }
 
-  private static <T> Function<Source, T> ofLimits(Function<Limits, T> get) {
-    return source -> get.apply(source.prices().limits());
+  private static <T> Function<Source, T> ofMargins(Function<Margins, T> get) {
+    return source -> get.apply(source.prices().margins());
   }
 
   private static Function<Source, Optional<String>> filled(Function<Dealer, String> get) {

@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
@@ -44,11 +45,14 @@ final class DealerDraft {
   }
 
   Limits builtLimits() {
-    Limits.Builder limits =
-        Limits.builder()
-            .shortestDays(shortestDays)
-            .lowestPressure(Objects.requireNonNull(lowestPressure))
-            .reserveRisk(reserveRisk);
+    Limits.Builder limits = Limits.builder().reserveRisk(reserveRisk);
     return (designUse == null ? limits : limits.designUse(designUse)).build();
+  }
+
+  Margins builtMargins() {
+    return Margins.builder()
+        .designDays(shortestDays)
+        .pressureLeft(Objects.requireNonNull(lowestPressure))
+        .build();
   }
 }

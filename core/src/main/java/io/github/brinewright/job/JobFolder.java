@@ -74,6 +74,7 @@ public final class JobFolder {
                     PriceList.builder(offers)
                         .terms(dealer.builtTerms())
                         .limits(dealer.builtLimits())
+                        .margins(dealer.builtMargins())
                         .build())
                 .readFrom(files)
                 .dealer(dealer.builtDealer())

@@ -18,15 +18,11 @@ import java.util.function.Function;
 
 /** The columns of sites.csv that speak of the water, raw and after a treatment. */
 final class WaterColumns {
-  private static final double LOWEST_MG = 2;
-  private static final double HIGHEST_MG = 3_400;
-
   static final Typed<Hardness> GPG = gpg("hardness_gpg", WaterAnalysis.HARDNESS);
   static final Typed<Hardness> MG_PER_L =
       Typed.number(
               "hardness_mg_per_l",
-              LOWEST_MG,
-              HIGHEST_MG,
+              WaterAnalysis.HARDNESS,
               Hardness::ofMilligramsPerLitre,
               Hardness::milligramsPerLitre)
           .unit("mg/L");

@@ -99,6 +99,10 @@ class RankingTest {
 
     assertThat(strict.candidates())
         .allMatch(one -> one.margin(Margin.PRESSURE_LEFT).orElseThrow().broken());
+    assertThat(strict.marginsGivenUp())
+        .extracting(Reason::kind)
+        .containsExactly(Kind.NONE_KEEPS_MARGIN);
+    assertThat(usual.marginsGivenUp()).isEmpty();
     assertThat(strict.candidates().stream().map(Candidate::setup))
         .containsExactlyElementsOf(usual.candidates().stream().map(Candidate::setup).toList());
   }

@@ -3,6 +3,7 @@ package io.github.brinewright.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Credit;
@@ -323,10 +324,13 @@ class JobRoundTripTest {
       if (yes()) {
         limits.designUse(within(0.5, 0.9));
       }
-      return limits
-          .shortestDays(within(1, 7))
-          .lowestPressure(Pressure.ofPsi(within(1, 80)))
-          .reserveRisk(yes() ? 0 : within(0.0001, 0.5))
+      return limits.reserveRisk(yes() ? 0 : within(0.0001, 0.5)).build();
+    }
+
+    Margins margins() {
+      return Margins.builder()
+          .designDays(within(1, 7))
+          .pressureLeft(Pressure.ofPsi(within(1, 80)))
           .build();
     }
 
@@ -359,7 +363,8 @@ class JobRoundTripTest {
       Resin own = ownResin();
       Tariff first = tariff("T1", currency);
       List<Offer> offers = List.of(offer("U1", own, currency), offer("U2", own, currency));
-      return Job.of(PriceList.builder(offers).terms(terms()).limits(limits()).build())
+      return Job.of(
+              PriceList.builder(offers).terms(terms()).limits(limits()).margins(margins()).build())
           .dealer(dealer(currency))
           .tariffs(List.of(first, tariff("T2", currency)))
           .home(new QuotedHome(site("A1"), first))

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
-import io.github.brinewright.finding.Limits;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
@@ -50,7 +50,7 @@ class DosageStudyTest {
             .build();
     Comparison comparison =
         PriceList.builder(List.of(Offer.unpriced(softener, CurrencyUnit.USD)))
-            .limits(Limits.builder().shortestDays(shortestDays).build())
+            .margins(Margins.builder().designDays(shortestDays).build())
             .build()
             .compare(
                 Site.of("h", water, Household.of(people).build()).build(),

@@ -1,10 +1,12 @@
 package io.github.brinewright.study;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.home.Household;
@@ -13,11 +15,17 @@ import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.job.BuiltInOffers;
 import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Softener;
+import io.github.brinewright.words.UnitSystem;
+import io.github.brinewright.words.Wording;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
@@ -170,5 +178,82 @@ class HomeStudyTest {
     assertThat(WhatIf.ONE_PERSON_MORE.site(hardest)).isEmpty();
     assertThat(WhatIf.WATER_SOFTER.site(hardest)).isPresent();
     assertThat(WhatIf.ONE_PERSON_LESS.site(hardest)).isPresent();
+  }
+
+  @Test
+  void aChoiceThatFlipsNamesWhatFlipsIt() {
+    int flipped = 0;
+    for (int people = 1; people <= 7; people++) {
+      for (Sensitivity change : study(28, people).changes()) {
+        boolean other = !change.holds() && change.softener().isPresent();
+        assertThat(change.flips().isPresent()).as("%s, %s people", change, people).isEqualTo(other);
+        flipped += other ? 1 : 0;
+      }
+    }
+    assertThat(flipped).as("some choices do flip").isPositive();
+  }
+
+  @Test
+  void dosagesThatBreakWhatTheChoiceKeepsAreNoPartOfItsCurve() {
+    int left = 0;
+    for (int people = 1; people <= 7; people++) {
+      Comparison comparison = compare(28, people);
+      Candidate chosen = comparison.recommended().orElseThrow();
+      DosageStudy study = DosageStudy.of(comparison, chosen).orElseThrow();
+      List<Candidate> sameBed =
+          comparison.candidates().stream()
+              .filter(one -> one.softener().equals(chosen.softener()))
+              .filter(one -> one.setup().control() == chosen.setup().control())
+              .toList();
+      for (Candidate one : sameBed) {
+        boolean keeps =
+            one.feasible()
+                && one.marginsBroken().stream()
+                    .allMatch(check -> chosen.margin(check.margin()).orElseThrow().broken());
+        assertThat(study.stocked().stream().map(DosageStudy.Point::dosage))
+            .satisfies(
+                stocked ->
+                    assertThat(stocked.contains(one.setup().dosage().orElseThrow()))
+                        .isEqualTo(keeps));
+        left += keeps ? 0 : 1;
+      }
+    }
+    assertThat(left).as("some dosages are left out").isPositive();
+  }
+
+  @Test
+  void theMetersSavingNamesWhatDrivesIt() {
+    HomeStudy study = study(20, 4);
+    MeterSaving saving = study.meterSaving().orElseThrow();
+
+    assertThat(saving.saved()).isEqualTo(study.meterSaves().orElseThrow());
+    assertThat(saving.setFor()).isEqualTo(study.candidate().design().home().softenedDesign());
+    assertThat(saving.setFor()).isGreaterThan(saving.used());
+    assertThat(saving.byClock()).isEqualTo(study.hardWater().get(Control.CLOCK));
+    assertThat(study.hardWater().keySet()).isEqualTo(study.controls().keySet());
+    assertThat(Wording.of(Locale.US, UnitSystem.US).meterSaving(saving)).contains("300 gal");
+  }
+
+  @Test
+  void hardWaterByDayCountsAmongWhatNothingBeats() {
+    Softener both =
+        Softener.withResin("u", Volume.ofCubicFeet(1.5))
+            .controls(EnumSet.of(Control.METERED_AT_ONCE, Control.METERED_AT_NIGHT))
+            .build();
+    Comparison comparison =
+        PriceList.of(List.of(Offer.unpriced(both, CurrencyUnit.USD)))
+            .compare(compare(20, 4).home().site(), Tariff.placeholder(CurrencyUnit.USD));
+    Map<Candidate, SimulatedYears> all = HomeStudy.ofAll(comparison, 200, 3);
+
+    assertThat(all.values())
+        .allSatisfy(
+            years ->
+                assertThat(years.hardWater().total().gallons())
+                    .isCloseTo(
+                        years.hardGallons().mean() + years.cycleGallons().mean(), within(1e-6)));
+    assertThat(Undominated.of(all))
+        .as("at once is cheaper and never runs out, but lets more pass while it regenerates")
+        .extracting(candidate -> candidate.setup().control())
+        .containsExactlyInAnyOrder(Control.METERED_AT_ONCE, Control.METERED_AT_NIGHT);
   }
 }

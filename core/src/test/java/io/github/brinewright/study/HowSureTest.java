@@ -180,4 +180,29 @@ class HowSureTest {
     double mean = mean(draws, of);
     return Math.sqrt(mean(draws, k -> (of.applyAsDouble(k) - mean) * (of.applyAsDouble(k) - mean)));
   }
+
+  @Test
+  void whatIsLevelCountsAsBest() {
+    Comparison comparison =
+        compare(
+            home(false),
+            offer("a", 1.5, 9_000, Control.METERED_AT_NIGHT),
+            offer("b", 1.5, 9_100, Control.METERED_AT_NIGHT));
+
+    assertThat(percent(comparison, "b")).as("1 % dearer in every draw").isEqualTo(100);
+  }
+
+  /** A delayed meter waits (1 + CV²) ÷ 2 of a day on average. Source: renewal theory. */
+  @Test
+  void daysThatStrayMoreMakeADelayedMeterWaitLonger() {
+    Comparison comparison = compare(home(false), offer("u", 1.5, 2_000, Control.METERED_AT_NIGHT));
+    Candidate candidate = comparison.recommended().orElseThrow();
+    DrawnCost cost = DrawnCost.of(candidate, new Draws(candidate.design().home(), 10, 1));
+    double usual = candidate.design().home().variation().coefficient();
+    double days = candidate.design().year().orElseThrow().daysBetween();
+
+    assertThat(cost.oftener(1, usual)).isCloseTo(1, within(1e-9));
+    assertThat(cost.oftener(1, 0.9))
+        .isCloseTo(days / (days + (0.9 * 0.9 - usual * usual) / 2), within(1e-9));
+  }
 }

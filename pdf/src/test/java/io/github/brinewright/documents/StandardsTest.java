@@ -170,7 +170,7 @@ class StandardsTest {
       ReadAloud aloud = ReadAloud.of(document);
       assertThat(aloud.outOfOrder()).isEmpty();
       assertThat(aloud.said())
-          .hasSizeGreaterThan(15)
+          .hasSizeGreaterThan(8)
           .noneMatch(part -> part.text().contains("  ·  ·") || part.text().contains("- "));
       assertThat(aloud.said())
           .filteredOn(part -> part.role().equals("Figure"))

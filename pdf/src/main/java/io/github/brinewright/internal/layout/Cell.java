@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.layout;
 
 import io.github.brinewright.internal.document.TextStyle;
+import java.util.Arrays;
 
 /**
  * One cell of a table.
@@ -35,5 +36,11 @@ record Cell(String text, TextStyle style, Align align, boolean marked) {
   /** Its width on one line. */
   double naturalWidth() {
     return style.width(style.weight().typeface().printable(text));
+  }
+
+  /** The width of its longest word, which is the least that it can do with. */
+  double longestWord() {
+    String printable = style.weight().typeface().printable(text);
+    return Arrays.stream(printable.split(" ")).mapToDouble(style::width).max().orElse(0);
   }
 }

@@ -37,7 +37,7 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
     List<Double> shares = new ArrayList<>(List.of(within(natural(0), 0.2, 0.46)));
     for (int i = 0; i < kinds.size(); i++) {
       boolean text = kinds.get(i) == Table.Kind.TEXT;
-      shares.add(text ? 0 : within(natural(i + 1), 0.06, 0.18));
+      shares.add(text ? 0 : within(figures(i + 1), 0.06, 0.18));
     }
     long texts = kinds.stream().filter(kind -> kind == Table.Kind.TEXT).count();
     double values = shares.stream().skip(1).mapToDouble(Double::doubleValue).sum();
@@ -55,7 +55,18 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
   private double natural(int column) {
     double widest =
         rows.stream().mapToDouble(row -> row.get(column).naturalWidth()).max().orElse(0);
-    return (widest + TableBlock.GUTTER + 1) / width;
+    return share(widest);
+  }
+
+  /** Share of a column whose figures stay on one line; the words of its header may not. */
+  private double figures(int column) {
+    double widest =
+        rows.stream().skip(1).mapToDouble(row -> row.get(column).naturalWidth()).max().orElse(0);
+    return share(Math.max(widest, rows.get(0).get(column).longestWord()));
+  }
+
+  private double share(double points) {
+    return (points + TableBlock.GUTTER + 1) / width;
   }
 
   private static double within(double value, double least, double most) {

@@ -49,8 +49,11 @@ public final class HomeVerdict {
   }
 
   private void addReasons(List<Element> matter, boolean compact) {
-    if (!verdict.reasons().isEmpty()) {
-      matter.add(new Items(verdict.reasons().stream().map(HomeVerdict::reason).toList(), compact));
+    List<Phrase> reasons = verdict.reasons().stream().map(HomeVerdict::reason).toList();
+    if (compact && reasons.size() == 1) {
+      matter.add(Paragraph.quiet(reasons.get(0)));
+    } else if (!reasons.isEmpty()) {
+      matter.add(new Items(reasons, compact));
     }
   }
 

@@ -52,13 +52,18 @@ public final class Opening {
     matter.add(new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME));
     matter.add(Paragraph.quiet(setting(candidate)));
     matter.add(Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
-    candidate.marginsBroken().stream()
-        .map(check -> Phrase.text("opening.gives", new Phrase.Margin(check)))
-        .forEach(text -> matter.add(Paragraph.of(text)));
+    givesUp(candidate).forEach(text -> matter.add(Paragraph.of(text)));
     sure(candidate).map(Paragraph::quiet).ifPresent(matter::add);
     boolean provisional = comparison.verdict().isProvisional();
     return new Topic(
         Phrase.text(provisional ? "opening.provisional" : "opening.recommend"), matter);
+  }
+
+  /** The margins that even the recommended one breaks. */
+  static List<Phrase> givesUp(Candidate candidate) {
+    return candidate.marginsBroken().stream()
+        .map(check -> Phrase.text("opening.gives", new Phrase.Margin(check)))
+        .toList();
   }
 
   private Optional<Phrase> sure(Candidate candidate) {

@@ -91,19 +91,21 @@ public final class ThreeSizes {
         new Phrase.Day(subject.date()));
   }
 
-  /** Why the recommended one is, or that there is none. */
+  /** Why the recommended one is, and what even that gives up; or that there is none. */
   private Paragraph lead() {
-    return Paragraph.of(
-        comparison
-            .whyRecommended()
-            .<Phrase>map(Phrase.Because::new)
-            .orElse(Phrase.text("opening.none")));
+    List<Phrase> sentences = new ArrayList<>();
+    comparison.whyRecommended().map(Phrase.Because::new).ifPresent(sentences::add);
+    comparison.recommended().map(Opening::givesUp).ifPresent(sentences::addAll);
+    return Paragraph.quiet(
+        sentences.isEmpty() ? Phrase.text("opening.none") : Phrase.sentences(sentences));
   }
 
   private Section cautions() {
     List<Element> elements = new ArrayList<>();
     List<Finding> own = comparison.cautions();
-    if (!own.isEmpty()) {
+    if (own.size() == 1) {
+      elements.add(Paragraph.quiet(new Phrase.Found(own.get(0))));
+    } else if (!own.isEmpty()) {
       elements.add(BeforeYouDecide.items(own, true));
     }
     List<Phrase> general =
