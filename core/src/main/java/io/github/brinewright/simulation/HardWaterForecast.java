@@ -28,7 +28,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * running out to 4 % and 0.02 % of the year's use; twice that where a meter is set to less than 1.5
  * or more than 9 mean days. Days away and with guests that fall within one longest interval of a
  * meter are counted as if all of it were so: too much rather than too little runs out, up to twice
- * where it is set to more than 9 mean days.
+ * where it is set to more than 9 mean days. A meter set to less than what is used on its longest
+ * interval away, 0.28 of a mean day, is due on days away too, which is not counted.
  *
  * <p>Safe for use by several threads.
  */

