@@ -35,6 +35,12 @@ import org.joda.money.Money;
  * <p>Immutable; may be shared between threads. Equal when price list, home and tariff are.
  */
 public final class Comparison {
+  /**
+   * What costs at most this many times as much over the years is level with it: 1.02. The costs are
+   * not known more closely; common practice. Dimensionless.
+   */
+  public static final double LEVEL = 1.02;
+
   private final PriceList priceList;
   private final HomeLoad home;
   private final Tariff tariff;

@@ -1,5 +1,6 @@
 package io.github.brinewright.comparison;
 
+import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.demand.PeakFlow;
 import io.github.brinewright.demand.PeakMethod;
 import io.github.brinewright.home.Household;
@@ -13,9 +14,7 @@ import io.github.brinewright.sizing.Design;
  * for seconds. Source: common practice; field data of a trade magazine on Wisconsin.
  */
 final class OtherPeak {
-  private static final FlowRate EACH_BATHROOM = FlowRate.ofGallonsPerMinute(3);
   private static final FlowRate RARELY_PASSED = FlowRate.ofGallonsPerMinute(10);
-  private static final int LARGEST_HOUSEHOLD = 8;
 
   private OtherPeak() {}
 
@@ -31,7 +30,9 @@ final class OtherPeak {
   }
 
   private static FlowRate otherReading(Household household) {
-    FlowRate bathrooms = EACH_BATHROOM.times(household.bathrooms());
-    return household.people() > LARGEST_HOUSEHOLD ? bathrooms : bathrooms.min(RARELY_PASSED);
+    FlowRate bathrooms = PeakFlow.EACH_BATHROOM.times(household.bathrooms());
+    return household.people() > DailyUse.LARGEST_HOUSEHOLD
+        ? bathrooms
+        : bathrooms.min(RARELY_PASSED);
   }
 }

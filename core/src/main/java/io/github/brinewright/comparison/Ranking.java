@@ -22,7 +22,7 @@ import org.joda.money.Money;
  */
 final class Ranking {
   /** Costs that differ by no more than this share count as level. */
-  private static final BigDecimal LEVEL = new BigDecimal("1.02");
+  private static final BigDecimal LEVEL = BigDecimal.valueOf(Comparison.LEVEL);
 
   /** Level ones may take at most so many times the salt of the cheapest. */
   private static final double SALT_FOR_PRICE = 1.1;

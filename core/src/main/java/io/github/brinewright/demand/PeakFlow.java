@@ -32,8 +32,10 @@ import java.util.function.Function;
  * units for a separate hot line (from memory). A bypass that blends takes its share besides.
  */
 public final class PeakFlow implements Explained {
+  /** What each bathroom may draw by the rule of thumb: 3 gpm, common practice. */
+  public static final FlowRate EACH_BATHROOM = FlowRate.ofGallonsPerMinute(3);
+
   private static final FlowRate KITCHEN_AND_LAUNDRY = FlowRate.ofGallonsPerMinute(3);
-  private static final FlowRate EACH_BATHROOM = FlowRate.ofGallonsPerMinute(3);
   private static final double HOT_SHARE = 0.75;
 
   private final Map<Fixture, Integer> fixtures;

@@ -13,7 +13,6 @@ import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
@@ -133,9 +132,6 @@ public enum VerdictRule implements ReasonRule {
   /** All of them in their order. */
   static final List<ReasonRule> RULES = List.of(values());
 
-  /** What must be left behind a softener: common practice. */
-  private static final Pressure LEAST_PRESSURE = Pressure.ofPsi(15);
-
   private final VerdictKind kind;
   private final Source source;
   private final Function<Site, Optional<List<Figure>>> condition;
@@ -186,8 +182,8 @@ public enum VerdictRule implements ReasonRule {
   private static Optional<List<Figure>> pressureBelowAny(Site site) {
     return site.supply()
         .pressureInUse()
-        .filter(pressure -> !pressure.exceeds(LEAST_PRESSURE))
-        .map(pressure -> List.of(Figure.of(pressure), Figure.of(LEAST_PRESSURE)));
+        .filter(pressure -> !pressure.exceeds(Limits.USUAL.leastPressure()))
+        .map(pressure -> List.of(Figure.of(pressure), Figure.of(Limits.USUAL.leastPressure())));
   }
 
   private static boolean stillUnfit(Site site) {

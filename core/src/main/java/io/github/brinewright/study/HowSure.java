@@ -30,8 +30,6 @@ public final class HowSure {
   /** Draws unless others are asked for. */
   public static final int USUAL_DRAWS = 1_000;
 
-  private static final double LEVEL = 1.02;
-
   private final int draws;
   private final Map<Candidate, Integer> percents;
 
@@ -88,7 +86,7 @@ public final class HowSure {
   private static int percentBest(double[] costs, double[] least) {
     int best = 0;
     for (int k = 0; k < costs.length; k++) {
-      best += costs[k] <= LEVEL * least[k] ? 1 : 0;
+      best += costs[k] <= Comparison.LEVEL * least[k] ? 1 : 0;
     }
     return (int) Math.round(100.0 * best / costs.length);
   }

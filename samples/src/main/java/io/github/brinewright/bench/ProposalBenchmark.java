@@ -5,6 +5,7 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.study.HowSure;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** What comparing a home and writing its proposal cost, warm. */
+/** What comparing a home, saying how sure its choice is and writing its proposal cost, warm. */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -33,10 +34,16 @@ public class ProposalBenchmark {
           .orElseThrow();
   private final Comparison comparison = job.compare(job.homes().get(0));
 
-  /** Sizing, pricing and ranking all setups of one home. */
+  /** Sizing, pricing and ranking all setups of one home, with margins. */
   @Benchmark
   public Comparison compare() {
     return job.compare(job.homes().get(0));
+  }
+
+  /** How sure the choice is, by the usual draws. */
+  @Benchmark
+  public Optional<HowSure> howSure() {
+    return HowSure.of(comparison);
   }
 
   /** The simulated years, the best dosage and the changes that a proposal speaks of. */
