@@ -14,7 +14,7 @@ import java.util.List;
  */
 record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width) {
   /** Least share of a column of text; values break their lines rather. */
-  private static final double LEAST_TEXT = 0.26;
+  private static final double LEAST_TEXT = 0.22;
 
   List<Double> shares() {
     return kinds.contains(Table.Kind.TEXT) ? withText() : valuesOnly();
@@ -34,7 +34,7 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
   }
 
   private List<Double> withText() {
-    List<Double> shares = new ArrayList<>(List.of(within(natural(0), 0.2, 0.46)));
+    List<Double> shares = new ArrayList<>(List.of(within(natural(0), 0.14, 0.46)));
     for (int i = 0; i < kinds.size(); i++) {
       boolean text = kinds.get(i) == Table.Kind.TEXT;
       shares.add(text ? 0 : within(figures(i + 1), 0.06, 0.18));
