@@ -38,6 +38,7 @@ public final class Site {
   private final @Nullable TreatedWater treated;
   private final Temperature brineTankTemperature;
   private final boolean softerWanted;
+  private final @Nullable PresentSoftener present;
 
   private Site(Builder builder) {
     id = builder.id;
@@ -51,6 +52,7 @@ public final class Site {
     treated = builder.treated;
     brineTankTemperature = builder.brineTankTemperature;
     softerWanted = builder.softerWanted;
+    present = builder.present;
   }
 
   /**
@@ -105,6 +107,11 @@ public final class Site {
   /** {@return whether water that is soft enough is to be softened all the same} */
   public boolean softerWanted() {
     return softerWanted;
+  }
+
+  /** {@return the softener that is already in the house; empty when there is none} */
+  public Optional<PresentSoftener> present() {
+    return Optional.ofNullable(present);
   }
 
   /** {@return who lives there} */
@@ -177,6 +184,7 @@ public final class Site {
             .place(place)
             .brineTankTemperature(brineTankTemperature)
             .softerWanted(softerWanted);
+    builder.present = present;
     return treated == null ? builder : builder.treated(treated);
   }
 
@@ -192,7 +200,8 @@ public final class Site {
         place,
         treated(),
         brineTankTemperature,
-        softerWanted);
+        softerWanted,
+        present());
   }
 
   /** Homes of which the same is known are equal. */
@@ -230,7 +239,9 @@ public final class Site {
         + "; brine tank at "
         + brineTankTemperature
         + "; softer wanted: "
-        + softerWanted;
+        + softerWanted
+        + "; "
+        + (present == null ? "no softener there" : present);
   }
 
   /** Collects a home. */
@@ -246,6 +257,7 @@ public final class Site {
     private @Nullable TreatedWater treated;
     private Temperature brineTankTemperature = USUAL_BRINE_TANK_TEMPERATURE;
     private boolean softerWanted;
+    private @Nullable PresentSoftener present;
 
     private Builder(String id, WaterAnalysis water, Household household) {
       this.id = Require.notBlank("site id", id);
@@ -342,6 +354,17 @@ public final class Site {
      */
     public Builder softerWanted(boolean wanted) {
       this.softerWanted = wanted;
+      return this;
+    }
+
+    /**
+     * The softener that is already in the house; none unless set.
+     *
+     * @param softener as the visit found it
+     * @return this builder
+     */
+    public Builder present(PresentSoftener softener) {
+      present = softener;
       return this;
     }
 
