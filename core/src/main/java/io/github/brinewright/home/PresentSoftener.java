@@ -5,7 +5,6 @@ import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.softener.RatedCapacityBasis;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.Softener;
@@ -26,6 +25,10 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class PresentSoftener {
+  /** Ratings: 3,200 to 640,000 grains, those of beds of 0.1 to 20 ft3. */
+  public static final Bounds<HardnessAmount> RATING =
+      Bounds.of(HardnessAmount.ofGrains(3_200), HardnessAmount.ofGrains(640_000));
+
   /** Ages: 0 to 60 years. */
   public static final Bounds<Integer> AGE_YEARS = Bounds.of(0, 60);
 
@@ -201,12 +204,12 @@ public final class PresentSoftener {
     /**
      * Its rating.
      *
-     * @param rating 1,000 to 1,000,000 grains
+     * @param rating 3,200 to 640,000 grains
      * @return this builder
      * @throws IllegalArgumentException outside that range
      */
     public Builder rated(HardnessAmount rating) {
-      rated = RatedCapacityBasis.RATING.require("rating of the present softener", rating);
+      rated = RATING.require("rating of the present softener", rating);
       return this;
     }
 

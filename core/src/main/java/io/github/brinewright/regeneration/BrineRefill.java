@@ -2,6 +2,7 @@ package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.CapacityBasis;
@@ -15,6 +16,7 @@ import io.github.brinewright.trace.StepKind;
 import io.github.brinewright.trace.Worked;
 import java.time.Duration;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Brine refill: water = salt ÷ 3 lb/gal, minutes = water ÷ refill rate. A controller takes steps,
@@ -40,17 +42,30 @@ public final class BrineRefill implements Explained {
    * @throws IllegalArgumentException outside the ranges above
    */
   public BrineRefill(CapacityBasis basis, FlowRate rate, Duration step, Temperature brineTank) {
-    regenerant = basis.regenerant();
-    Mass dissolved = regenerant.dissolvedByOneGallon(brineTank);
+    this(
+        basis.saltPerRegeneration(),
+        basis.regenerant(),
+        rate,
+        brineTank,
+        toStep(Softener.REFILL_STEP.require("refill step", step)));
+  }
+
+  private BrineRefill(
+      Mass wanted,
+      Regenerant regenerant,
+      FlowRate rate,
+      Temperature brineTank,
+      UnaryOperator<Duration> toStep) {
+    this.regenerant = regenerant;
     this.rate = Softener.REFILL_RATE.require("refill rate", rate);
-    Softener.REFILL_STEP.require("refill step", step);
+    Mass dissolved = regenerant.dissolvedByOneGallon(brineTank);
     exactWater =
         Worked.of(
             StepKind.REFILL_WATER,
             source(),
-            basis.saltPerRegeneration(),
+            wanted,
             dissolved,
-            (wanted, perGallon) -> Volume.ofGallons(wanted.ratioTo(perGallon)));
+            (salt, perGallon) -> Volume.ofGallons(salt.ratioTo(perGallon)));
     exact =
         Worked.of(
             StepKind.REFILL_MINUTES,
@@ -58,7 +73,7 @@ public final class BrineRefill implements Explained {
             exactWater(),
             rate,
             (water, flow) -> flow.timeFor(water));
-    set = toStep(exact(), step);
+    set = toStep.apply(exact());
     given =
         Worked.of(
             StepKind.SALT_GIVEN,
@@ -69,9 +84,27 @@ public final class BrineRefill implements Explained {
             (time, flow, perGallon) -> perGallon.times(flow.during(time).gallons()));
   }
 
-  private static Duration toStep(Duration exact, Duration step) {
-    double steps = (double) exact.toNanos() / step.toNanos();
-    return step.multipliedBy((long) Math.ceil(steps - 1e-6));
+  /**
+   * {@return a refill as a control is set to it, whatever salt is wanted}
+   *
+   * @param regenerant the salt in the brine tank
+   * @param rate flow of the refill; 0.05 to 5 gpm
+   * @param set time of the refill; more than zero
+   * @param brineTank temperature of the brine tank
+   * @throws IllegalArgumentException outside the ranges above
+   */
+  public static BrineRefill asSet(
+      Regenerant regenerant, FlowRate rate, Duration set, Temperature brineTank) {
+    Mass dissolved = regenerant.dissolvedByOneGallon(brineTank);
+    Mass salt = dissolved.times(Require.positive("refill", rate.during(set)).gallons());
+    return new BrineRefill(salt, regenerant, rate, brineTank, exact -> set);
+  }
+
+  private static UnaryOperator<Duration> toStep(Duration step) {
+    return exact -> {
+      double steps = (double) exact.toNanos() / step.toNanos();
+      return step.multipliedBy((long) Math.ceil(steps - 1e-6));
+    };
   }
 
   private Source source() {

@@ -4,6 +4,7 @@ import io.github.brinewright.quantity.Area;
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Volume;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.TreeMap;
 
@@ -51,6 +52,24 @@ public record Vessel(Length diameter, Length height) {
   public static Vessel usualFor(Volume resin) {
     Map.Entry<Double, Vessel> entry = USUAL.ceilingEntry(resin.cubicFeet() - 1e-6);
     return entry == null ? USUAL.lastEntry().getValue() : entry.getValue();
+  }
+
+  /**
+   * {@return the bed usually sold in a vessel of about this size: the one whose usual vessel is
+   * nearest in volume, common practice} Example: 9 × 48 in → 1 ft3.
+   */
+  public Volume usualBed() {
+    double own = cylinder();
+    double nearest =
+        USUAL.entrySet().stream()
+            .min(Comparator.comparingDouble(each -> Math.abs(each.getValue().cylinder() - own)))
+            .orElseThrow()
+            .getKey();
+    return Volume.ofCubicFeet(nearest);
+  }
+
+  private double cylinder() {
+    return diameter.inches() * diameter.inches() * height.inches();
   }
 
   /** {@return the cross-section} */
