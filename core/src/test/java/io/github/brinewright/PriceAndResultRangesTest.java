@@ -18,6 +18,7 @@ import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.demand.DailyVariation;
@@ -157,6 +158,8 @@ class PriceAndResultRangesTest {
         0,
         1e12,
         v -> new BlockRate.Block(Volume.ofGallons(v), price(1)));
+    price(ServicePrices.class, "meter", v -> ServicePrices.of(money(v), money(1)));
+    price(ServicePrices.class, "visit", v -> ServicePrices.of(money(1), money(v)));
     BlockRate rate = BlockRate.flat(price(1));
     real(BlockRate.class, "monthly", 0, 1e12, v -> rate.monthly(Volume.ofGallons(v)));
     zeroOrMore(BlockRate.class, "more", v -> rate.yearlyCostOf(GALLON, Volume.ofGallons(v)));

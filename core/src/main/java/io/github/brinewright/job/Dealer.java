@@ -1,5 +1,6 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.words.UnitSystem;
@@ -10,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -149,6 +151,21 @@ public final class Dealer {
     return Optional.ofNullable(set.logo);
   }
 
+  /** {@return what work on a softener that is already there costs, so far as it is stated} */
+  public ServicePrices servicePrices() {
+    return set.servicePrices;
+  }
+
+  /** {@return the price of a meter put on a softener that is there; empty when none is stated} */
+  public Optional<Money> meterRetrofit() {
+    return set.servicePrices.meter();
+  }
+
+  /** {@return the price of a visit that sets a softener; empty when none is stated} */
+  public Optional<Money> serviceVisit() {
+    return set.servicePrices.visit();
+  }
+
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof Dealer dealer && set.parts().equals(dealer.set.parts());
@@ -179,6 +196,7 @@ public final class Dealer {
     private Paper paper = Paper.LETTER;
     private UnitSystem units = UnitSystem.US;
     private @Nullable Logo logo;
+    private ServicePrices servicePrices = ServicePrices.NONE;
 
     private Builder(String name) {
       this.name = name;
@@ -334,9 +352,34 @@ public final class Dealer {
       return this;
     }
 
-    /** {@return the finished dealer; later calls of this builder do not change it} */
+    /**
+     * What work on a softener that is already there costs; not stated unless set.
+     *
+     * @param prices in the dealer's currency
+     * @return this builder
+     */
+    public Builder servicePrices(ServicePrices prices) {
+      servicePrices = prices;
+      return this;
+    }
+
+    /**
+     * {@return the finished dealer; later calls of this builder do not change it}
+     *
+     * @throws IllegalArgumentException when the prices of service are in another currency
+     */
     public Dealer build() {
+      servicePrices.currency().filter(other -> !other.equals(currency)).ifPresent(this::refuse);
       return new Dealer(clone());
+    }
+
+    private void refuse(CurrencyUnit other) {
+      throw new IllegalArgumentException(
+          "prices of service are in "
+              + other
+              + ", but the dealer's currency is "
+              + currency
+              + "; use one currency throughout");
     }
 
     private List<Object> parts() {
@@ -353,6 +396,7 @@ public final class Dealer {
           place,
           paper,
           units,
+          servicePrices,
           Objects.requireNonNullElse(logo, ""));
     }
 
