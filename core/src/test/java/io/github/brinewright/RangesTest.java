@@ -22,8 +22,13 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.MeterReading;
 import io.github.brinewright.home.Place;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSalt;
+import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
@@ -91,12 +96,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -221,6 +228,8 @@ class RangesTest {
     softener();
     curvesAndBases();
     home();
+    presentSoftener();
+    presentControl();
     demand();
     uncertainUse();
     hydraulics();
@@ -507,6 +516,110 @@ class RangesTest {
                     Household.of(1).build())
                 .target(v)
                 .build());
+  }
+
+  private static void presentSoftener() {
+    Class<?> type = PresentSoftener.class;
+    quantity(type, "rating", PresentSoftener.RATING, v -> present().rated(v));
+    quantity(type, "resin volume", Softener.RESIN_VOLUME, v -> present().resinVolume(v));
+    whole(type, "age", PresentSoftener.AGE_YEARS, v -> present().ageYears(v));
+    whole(type, "regeneration hour", PresentSoftener.HOUR, v -> present().hour(v));
+    quantity(type, "salt bought", PresentSoftener.SALT_BOUGHT, v -> present().saltBought(v));
+    quantity(
+        type,
+        "hardness after the softener",
+        PresentSoftener.HARDNESS_AFTER,
+        v -> present().hardnessAfter(v));
+    quantity(PresentSalt.Dosed.class, "salt dosage", CapacityCurve.DOSAGE, PresentSalt.Dosed::new);
+    quantity(
+        PresentSalt.EachTime.class,
+        "salt of a regeneration",
+        PresentSalt.EACH_TIME,
+        PresentSalt.EachTime::new);
+    Bounds<Duration> refill = PresentSalt.REFILL;
+    ends(
+        PresentSalt.Refill.class,
+        "refill minutes",
+        refill,
+        refill.low().minusNanos(1),
+        refill.high().plusNanos(1),
+        v -> new PresentSalt.Refill(v, Optional.empty()));
+    quantity(
+        PresentSalt.Refill.class,
+        "refill flow",
+        Softener.REFILL_RATE,
+        v -> new PresentSalt.Refill(TENTH, Optional.of(v)));
+    LocalDate day = LocalDate.of(2026, 3, 31);
+    quantity(
+        MeterReading.class, "meter reading", MeterReading.COUNTER, v -> new MeterReading(day, v));
+    quantity(KnownUse.class, "known use", KnownUse.MEAN, v -> new KnownUse(v, 0.1));
+    number(
+        KnownUse.class,
+        "coefficient of variation",
+        KnownUse.COEFFICIENT,
+        v -> new KnownUse(GALLONS, v));
+  }
+
+  private static PresentSoftener.Builder present() {
+    return PresentSoftener.of(PresentControl.clock(7));
+  }
+
+  private static void presentControl() {
+    whole(PresentControl.Clock.class, "days", PresentControl.DAYS, PresentControl.Clock::new);
+    some(
+        PresentControl.Weekdays.class,
+        "weekdays",
+        DayOfWeek.MONDAY,
+        v -> new PresentControl.Weekdays(Set.copyOf(v)));
+    Optional<Volume> none = Optional.empty();
+    Optional<Integer> any = Optional.empty();
+    Class<?> byVolume = PresentControl.ByVolume.class;
+    quantity(
+        byVolume,
+        "volume",
+        PresentControl.SET_VOLUME,
+        v -> new PresentControl.ByVolume(v, false, none, any));
+    Volume most = PresentControl.SET_VOLUME.high();
+    quantity(
+        byVolume,
+        "reserve",
+        PresentControl.RESERVE,
+        v -> new PresentControl.ByVolume(most, true, Optional.of(v), any));
+    add(
+        byVolume,
+        "reserve",
+        GALLONS.times(0.999),
+        GALLONS,
+        "leaves nothing of the " + GALLONS,
+        v -> new PresentControl.ByVolume(GALLONS, true, Optional.of(v), any));
+    whole(
+        byVolume,
+        "longest interval",
+        PresentControl.DAYS,
+        v -> new PresentControl.ByVolume(GALLONS, false, none, Optional.of(v)));
+    Class<?> byHardness = PresentControl.ByHardness.class;
+    quantity(
+        byHardness, "hardness", PresentControl.SET_HARDNESS, v -> PresentControl.metered(v, null));
+    quantity(
+        byHardness, "capacity", PresentControl.SET_CAPACITY, v -> PresentControl.metered(GPG, v));
+    quantity(byHardness, "reserve", PresentControl.RESERVE, v -> told(Optional.empty(), v, 7));
+    Optional<HardnessAmount> set = Optional.of(GRAINS);
+    add(
+        byHardness,
+        "reserve",
+        GRAINS.asWaterOf(GPG).times(0.999),
+        GRAINS.asWaterOf(GPG),
+        "leaves nothing of the",
+        v -> told(set, v, 7));
+    whole(
+        byHardness,
+        "longest interval",
+        PresentControl.DAYS,
+        v -> told(set, Volume.ofGallons(1), v));
+  }
+
+  private static PresentControl told(Optional<HardnessAmount> set, Volume reserve, int days) {
+    return new PresentControl.ByHardness(GPG, set, true, Optional.of(reserve), Optional.of(days));
   }
 
   private static Site.Builder site(String id) {

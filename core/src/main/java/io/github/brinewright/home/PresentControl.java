@@ -97,16 +97,7 @@ public sealed interface PresentControl {
     public ByVolume {
       SET_VOLUME.require("volume that the meter is set to", set);
       requireRest(reserve, longestDays);
-      reserve.filter(held -> held.compareTo(set) >= 0).ifPresent(held -> refuse(held, set));
-    }
-
-    private static void refuse(Volume held, Volume set) {
-      throw new IllegalArgumentException(
-          "a reserve of "
-              + held
-              + " leaves nothing of the "
-              + set
-              + " that the meter is set to; read both again");
+      requireBelow(reserve, set);
     }
   }
 
@@ -116,7 +107,8 @@ public sealed interface PresentControl {
    * @param hardness that it is set to; 1 to 200 gpg
    * @param capacity that it is set to, 1,000 to 1,000,000 grains; empty when not known
    * @param atOnce whether it regenerates at once, and not in the night
-   * @param reserve held back besides, 0 to 50,000 gal; empty when none is known
+   * @param reserve held back besides, 0 to 50,000 gal and below the volume of capacity and
+   *     hardness; empty when none is known
    * @param longestDays after which it regenerates in any case, 1 to 99; empty when none are set
    */
   record ByHardness(
@@ -138,12 +130,26 @@ public sealed interface PresentControl {
       SET_HARDNESS.require("hardness that the meter is set to", hardness);
       capacity.ifPresent(set -> SET_CAPACITY.require("capacity that the meter is set to", set));
       requireRest(reserve, longestDays);
+      capacity.ifPresent(set -> requireBelow(reserve, set.asWaterOf(hardness)));
     }
   }
 
   private static void requireRest(Optional<Volume> reserve, Optional<Integer> longestDays) {
     reserve.ifPresent(held -> RESERVE.require("reserve of the meter", held));
     longestDays.ifPresent(days -> DAYS.require("longest interval of the meter in days", days));
+  }
+
+  private static void requireBelow(Optional<Volume> reserve, Volume set) {
+    reserve.filter(held -> held.compareTo(set) >= 0).ifPresent(held -> refuse(held, set));
+  }
+
+  private static void refuse(Volume held, Volume set) {
+    throw new IllegalArgumentException(
+        "a reserve of "
+            + held
+            + " leaves nothing of the "
+            + set
+            + " that the meter is set to; read both again");
   }
 
   /**

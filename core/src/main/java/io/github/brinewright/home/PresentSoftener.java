@@ -11,6 +11,7 @@ import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -178,7 +179,8 @@ public final class PresentSoftener {
   /** What is known of it, for developers; people read what {@code words} writes. */
   @Override
   public String toString() {
-    return "present softener " + parts();
+    return "present softener "
+        + parts().stream().map(part -> Objects.toString(part, "not known")).toList();
   }
 
   /** Collects a present softener. */

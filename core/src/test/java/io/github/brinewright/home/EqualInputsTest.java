@@ -31,11 +31,14 @@ import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.TableCurve;
 import io.github.brinewright.softener.Vessel;
 import io.github.brinewright.trace.Sources;
+import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -56,6 +59,8 @@ class EqualInputsTest {
           EqualInputsTest::households,
           EqualInputsTest::supplies,
           EqualInputsTest::treatedWaters,
+          EqualInputsTest::presentSofteners,
+          EqualInputsTest::presentControls,
           EqualInputsTest::sites,
           EqualInputsTest::softeners,
           EqualInputsTest::curves,
@@ -127,6 +132,57 @@ class EqualInputsTest {
         plain.withPh(7));
   }
 
+  private static PresentSoftener.Builder present() {
+    return PresentSoftener.of(PresentControl.clock(7)).resinVolume(FOOT);
+  }
+
+  private static List<Object> presentSofteners() {
+    HardnessAmount grains = HardnessAmount.ofGrains(32_000);
+    LocalDate day = LocalDate.of(2026, 1, 2);
+    List<MeterReading> readings =
+        List.of(new MeterReading(day, FOOT), new MeterReading(day.plusDays(1), FOOT));
+    return Stream.of(
+            present(),
+            PresentSoftener.of(PresentControl.clock(8)).resinVolume(FOOT),
+            PresentSoftener.of(PresentControl.clock(7)).rated(grains),
+            present().rated(grains),
+            present().vessel(new Vessel(INCHES, INCHES)),
+            present().resin(ShippedResins.FINE_MESH),
+            present().ageYears(0),
+            present().salt(new PresentSalt.EachTime(Mass.ofPounds(6))),
+            present().salt(new PresentSalt.Dosed(SaltDosage.ofPoundsPerCubicFoot(6))),
+            present().salt(new PresentSalt.Refill(Duration.ofMinutes(6), Optional.empty())),
+            present().salt(new PresentSalt.Refill(Duration.ofMinutes(6), Optional.of(GPM))),
+            present().hour(2),
+            present().regenerant(Regenerant.POTASSIUM_CHLORIDE),
+            present().saltBought(Mass.ofPounds(0)),
+            present().hardnessAfter(GPG.times(0)),
+            present().readings(ReadMeter.SOFTENER, readings),
+            present().readings(ReadMeter.HOUSE, readings))
+        .<Object>map(PresentSoftener.Builder::build)
+        .toList();
+  }
+
+  private static List<Object> presentControls() {
+    HardnessAmount grains = HardnessAmount.ofGrains(32_000);
+    Optional<Volume> reserve = Optional.of(FOOT);
+    return List.of(
+        PresentControl.clock(7),
+        PresentControl.clock(8),
+        PresentControl.weekdays(Set.of(DayOfWeek.MONDAY)),
+        PresentControl.weekdays(Set.of(DayOfWeek.MONDAY, DayOfWeek.FRIDAY)),
+        PresentControl.metered(FOOT.times(50)),
+        new PresentControl.ByVolume(FOOT.times(50), true, Optional.empty(), Optional.empty()),
+        new PresentControl.ByVolume(FOOT.times(50), false, reserve, Optional.empty()),
+        new PresentControl.ByVolume(FOOT.times(50), false, reserve, Optional.of(14)),
+        PresentControl.metered(GPG, null),
+        PresentControl.metered(GPG, grains),
+        new PresentControl.ByHardness(
+            GPG, Optional.of(grains), true, Optional.empty(), Optional.empty()),
+        new PresentControl.ByHardness(GPG, Optional.of(grains), false, reserve, Optional.empty()),
+        new PresentControl.ByHardness(GPG, Optional.of(grains), false, reserve, Optional.of(14)));
+  }
+
   private static Site.Builder site() {
     return Site.of("A1", water().build(), people().build());
   }
@@ -148,7 +204,9 @@ class EqualInputsTest {
         site().place(Place.of("US-CA")).build(),
         site().treated(TreatedWater.ofHardness(GPG)).build(),
         site().brineTankTemperature(Temperature.ofCelsius(10)).build(),
-        site().softerWanted(true).build());
+        site().softerWanted(true).build(),
+        site().present(present().build()).build(),
+        site().present(present().hour(3).build()).build());
   }
 
   private static Softener.Builder unit() {
