@@ -49,6 +49,7 @@ import io.github.brinewright.regeneration.ClockSchedule;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
@@ -274,6 +275,9 @@ class DocExamplesTest {
               "WeekdayClock: 3 days → Monday, Wednesday, Friday",
               () -> WeekdayClock.forGap(3).days()),
           entry(
+              "WeekdaySchedule: a bed for a clock of 5 days → Monday, Thursday",
+              () -> new WeekdaySchedule(clock()).weekdays()),
+          entry(
               "AddedIons: 10 gpg → 78.6 mg/L of sodium",
               () -> design(10, 1).addedIons().sodium().milligramsPerLitre()),
           entry(
@@ -332,9 +336,12 @@ class DocExamplesTest {
   }
 
   private static List<Double> byClock() {
-    ClockSchedule clock =
-        new ClockSchedule(grains(25_600), grains(5_040), grains(3_000), LIKELY.factors(14, 0.9));
+    ClockSchedule clock = clock();
     return List.of(clock.exactDays(), (double) clock.setDays());
+  }
+
+  private static ClockSchedule clock() {
+    return new ClockSchedule(grains(25_600), grains(5_040), grains(3_000), LIKELY.factors(14, 0.9));
   }
 
   private static List<Double> byMeter() {

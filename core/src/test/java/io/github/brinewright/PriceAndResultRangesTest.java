@@ -251,11 +251,12 @@ class PriceAndResultRangesTest {
 
   private void beds() {
     above(BedSettings.class, "capacity", 0, 1e9, v -> bed(v, v, 5, 1, 1, 1));
-    real(BedSettings.class, "set volume", 0, 1_000, v -> bed(1_000, v, 5, 1, 1, 1));
+    real(BedSettings.class, "set volume", 0, 1e9, v -> bed(1_000, v, 5, 1, 1, 1));
     whole(BedSettings.class, "days", 1, 365, v -> bed(1, 1, (int) v, 1, 1, 1));
     zeroOrMore(BedSettings.class, "salt", v -> bed(1, 1, 5, v, 1, 1));
     zeroOrMore(BedSettings.class, "water", v -> bed(1, 1, 5, 1, v, 1));
     real(BedSettings.class, "hours", 0, 24, v -> bed(1, 1, 5, 1, 1, v));
+    whole(BedSettings.class, "hour", 0, 23, v -> bed(1, 1, 5, 1, 1, 1).withHour((int) v));
   }
 
   private static BedSettings bed(

@@ -919,6 +919,7 @@ class RangesTest {
           "CurveBasis",
           "DailyUse",
           "HomeLoad",
+          "WeekdaySchedule",
           "PeakFlow",
           "BedFlow",
           "YearlyUse",

@@ -3,7 +3,10 @@ package io.github.brinewright.simulation;
 import io.github.brinewright.softener.Control;
 import java.time.DayOfWeek;
 
-/** Runs one bed through the days of one year. A day begins at 2 a.m., when a night control acts. */
+/**
+ * Runs one bed through the days of one year. A day begins at the hour at which a clock or a meter
+ * that waits acts, and ends at that hour of the next.
+ */
 final class BedRun {
   private static final int MOST_A_DAY = 24;
 
@@ -31,17 +34,14 @@ final class BedRun {
 
   BedRun(BedSettings bed) {
     immediate = bed.control() == Control.METERED_AT_ONCE;
-    clock = bed.control() == Control.CLOCK;
+    clock = bed.control().timed();
     capacity = bed.capacity().gallons();
     left = capacity;
     set = bed.set().gallons();
     days = bed.days();
     weekdays = bed.weekdays().isEmpty() ? new boolean[0] : chosen(bed);
     keep = immediate ? capacity - set : 0;
-    hardShare =
-        immediate
-            ? HourlyShare.duringUse(bed.cycleHours())
-            : HourlyShare.duringNight(bed.cycleHours());
+    hardShare = HourlyShare.during(bed);
   }
 
   private static boolean[] chosen(BedSettings bed) {

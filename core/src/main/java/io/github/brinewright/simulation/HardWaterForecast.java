@@ -106,7 +106,7 @@ public final class HardWaterForecast {
     if (bed.control() == Control.METERED_AT_ONCE) {
       return 0;
     }
-    return bed.control() == Control.CLOCK && bed.weekdays().isEmpty()
+    return bed.control() == Control.CLOCK
         ? shareOfClock(bed, uncertain)
         : meanYear(bed, uncertain).runOutShare();
   }
@@ -117,7 +117,7 @@ public final class HardWaterForecast {
     IntervalEnds home =
         ends.computeIfAbsent(bed.days(), days -> new IntervalEnds(days, moments, stretches));
     double capacity = bed.capacity().ratioTo(demand.mean());
-    double hardShare = HourlyShare.duringNight(bed.cycleHours());
+    double hardShare = HourlyShare.during(bed);
     return uncertain.mean(multiple -> home.runOutShare(capacity / multiple, hardShare));
   }
 
@@ -128,7 +128,7 @@ public final class HardWaterForecast {
     double set = bed.set().gallons() / mean;
     YearTally inMeanDays =
         switch (bed.control()) {
-          case CLOCK -> clock(bed).year(capacity, HourlyShare.duringNight(bed.cycleHours()));
+          case CLOCK, WEEKDAYS -> clock(bed).year(capacity, HourlyShare.during(bed));
           case METERED_AT_NIGHT -> MeteredYear.of(night(bed, capacity, set), stretches);
           case METERED_AT_ONCE -> MeteredYear.of(atOnce(bed, set), stretches);
         };
@@ -145,12 +145,11 @@ public final class HardWaterForecast {
   }
 
   private Meter night(BedSettings bed, double capacity, double set) {
-    double hardShare = HourlyShare.duringNight(bed.cycleHours());
-    return new NightMeter(moments, table(bed.days()), capacity, set, hardShare);
+    return new NightMeter(moments, table(bed.days()), capacity, set, HourlyShare.during(bed));
   }
 
   private Meter atOnce(BedSettings bed, double set) {
-    double hardShare = HourlyShare.duringUse(bed.cycleHours());
+    double hardShare = HourlyShare.during(bed);
     return new AtOnceMeter(moments, table(bed.days()), table(bed.days() + 1), set, hardShare);
   }
 

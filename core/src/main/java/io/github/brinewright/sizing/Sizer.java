@@ -15,6 +15,7 @@ import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.HardWaterForecast;
@@ -151,15 +152,20 @@ public final class Sizer {
 
   private Schedule schedule(Setup setup, HardnessAmount usable, TankLoad tank) {
     Control control = setup.control();
-    if (control == Control.CLOCK) {
-      List<Double> factors = home.use().likely().factors(longestDays(), NINE_OF_TEN);
-      return new ClockSchedule(usable, tank.dailyLoad(), tank.expectedLoad(), factors);
+    if (control.timed()) {
+      ClockSchedule fixedDays = fixedDays(usable, tank);
+      return control == Control.CLOCK ? fixedDays : new WeekdaySchedule(fixedDays);
     }
     return MeteredSchedule.of(control, usable)
         .reserve(reserve(control, tank))
         .longestDays(longestDays())
         .leastDays(leastDays(setup.softener()))
         .serving(home.compensatedHardness(), tank.design());
+  }
+
+  private ClockSchedule fixedDays(HardnessAmount usable, TankLoad tank) {
+    List<Double> factors = home.use().likely().factors(longestDays(), NINE_OF_TEN);
+    return new ClockSchedule(usable, tank.dailyLoad(), tank.expectedLoad(), factors);
   }
 
   private static double leastDays(Softener softener) {
@@ -192,7 +198,7 @@ public final class Sizer {
         capacity.times(tanks),
         schedule.setVolume().orElse(capacity).times(tanks),
         schedule.longestDays(),
-        Set.of(),
+        schedule instanceof WeekdaySchedule week ? week.weekdays() : Set.of(),
         refill.saltGiven().times(tanks),
         cycle.water().times(tanks),
         single ? Math.min(HOURS_A_DAY, Minutes.of(cycle.time()) / 60) : 0);

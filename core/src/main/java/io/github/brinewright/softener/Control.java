@@ -4,6 +4,8 @@ package io.github.brinewright.softener;
 public enum Control {
   /** A fixed number of days. */
   CLOCK,
+  /** A clock set to chosen weekdays, the same every week. */
+  WEEKDAYS,
   /** The set volume has passed; regenerates at once. */
   METERED_AT_ONCE,
   /** The set volume has passed; waits for the low-use hour of the night. */
@@ -11,6 +13,11 @@ public enum Control {
 
   /** {@return whether a meter counts the water} */
   public boolean metered() {
-    return this != CLOCK;
+    return !timed();
+  }
+
+  /** {@return whether a clock alone decides, whatever is used} */
+  public boolean timed() {
+    return this == CLOCK || this == WEEKDAYS;
   }
 }

@@ -29,7 +29,7 @@ final class DrawnCost {
     this.draws = draws;
     variation = candidate.design().home().variation().coefficient();
     BedSettings bed = candidate.design().bed().orElseThrow();
-    boolean clock = bed.control() == Control.CLOCK;
+    boolean clock = bed.control().timed();
     HardWaterForecast forecast = HardWaterForecast.of(DemandModel.of(candidate.design().home()));
     for (int i = 0; i < MULTIPLES.length; i++) {
       logRegenerations[i] =

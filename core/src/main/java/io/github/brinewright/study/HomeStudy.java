@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
@@ -90,11 +91,15 @@ public final class HomeStudy {
         .map(candidate -> new HomeStudy(comparison, candidate, simulation));
   }
 
-  /** The bed of the candidate under every control that can serve the home with it. */
+  /**
+   * The bed of the candidate under every control that can serve the home with it; of the two kinds
+   * of clock under one.
+   */
   private static List<BedSettings> beds(Comparison comparison, Candidate candidate) {
     Sizer sizer = comparison.priceList().sizer(comparison.home());
     return Arrays.stream(Control.values())
         .filter(control -> Setup.fits(candidate.softener(), control))
+        .filter(control -> control.metered() || control == clockFor(candidate))
         .map(control -> new Setup(candidate.softener(), candidate.setup().basis(), control))
         .map(sizer::design)
         .flatMap(design -> design.bed().stream())
@@ -154,12 +159,31 @@ public final class HomeStudy {
   }
 
   /**
+   * {@return the kind of clock that is simulated: the recommended one, or else one that the
+   * softener is sold with; of fixed days where neither says}
+   */
+  public Control clock() {
+    return clockFor(candidate);
+  }
+
+  private static Control clockFor(Candidate candidate) {
+    Control recommended = candidate.setup().control();
+    if (recommended.timed()) {
+      return recommended;
+    }
+    Set<Control> sold = candidate.softener().controls();
+    return sold.contains(Control.WEEKDAYS) && !sold.contains(Control.CLOCK)
+        ? Control.WEEKDAYS
+        : Control.CLOCK;
+  }
+
+  /**
    * {@return the metered control to set beside a clock: the recommended one, or the one that waits
    * for the night} Empty when the bed is too small for a clock or a meter.
    */
   public Optional<Control> meter() {
     Control meter = meterFor(recommended());
-    return controls.containsKey(meter) && controls.containsKey(Control.CLOCK)
+    return controls.containsKey(meter) && controls.containsKey(clock())
         ? Optional.of(meter)
         : Optional.empty();
   }
@@ -173,7 +197,7 @@ public final class HomeStudy {
    * more}
    */
   public Optional<Money> meterSaves() {
-    return meter().map(meter -> costs.get(Control.CLOCK).minus(costs.get(meter)));
+    return meter().map(meter -> costs.get(clock()).minus(costs.get(meter)));
   }
 
   /**
@@ -189,7 +213,7 @@ public final class HomeStudy {
                     saved,
                     home.softenedDesign(),
                     home.softenedExpected(),
-                    controls.get(Control.CLOCK).hardWater(),
+                    controls.get(clock()).hardWater(),
                     controls.get(meterFor(recommended())).hardWater()));
   }
 

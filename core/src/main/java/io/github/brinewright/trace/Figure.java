@@ -2,7 +2,9 @@ package io.github.brinewright.trace;
 
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Temperature;
+import java.time.DayOfWeek;
 import java.time.Duration;
+import java.util.Set;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
 import org.joda.money.Money;
@@ -44,6 +46,9 @@ public sealed interface Figure {
 
   /** A word of the trade that each language has its own name for. */
   record Term(Enum<?> value) implements Figure {}
+
+  /** Some days of the week, written in their order. */
+  record Weekdays(Set<DayOfWeek> days) implements Figure {}
 
   /**
    * {@return a quantity with the usual decimals of its kind}
@@ -182,5 +187,14 @@ public sealed interface Figure {
    */
   static Figure of(Enum<?> value) {
     return new Term(value);
+  }
+
+  /**
+   * {@return some days of the week}
+   *
+   * @param days at least one
+   */
+  static Figure of(Set<DayOfWeek> days) {
+    return new Weekdays(days);
   }
 }

@@ -93,6 +93,9 @@ public enum StepKind {
    */
   CLOCK_DAYS_SET(Topic.REGENERATION),
 
+  /** Weekdays to set: as many as 7 ÷ days to set, rounded up, spread evenly. */
+  WEEKDAYS_SET(Topic.REGENERATION),
+
   /** Reserve: one day to size on: daily use × compensated hardness. */
   RESERVE(Topic.REGENERATION),
 

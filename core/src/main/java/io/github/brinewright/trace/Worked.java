@@ -12,7 +12,8 @@ import java.util.function.Function;
  * A value together with the step that leads to it. The formula is given the very inputs that the
  * step prints, so the two cannot drift apart; the step itself is built only when it is asked for.
  *
- * <p>An input is a quantity, a number, a time, {@link Parts} or a collection of these. Example:
+ * <p>An input is a quantity, a number, a time, a figure, {@link Parts} or a collection of these.
+ * Example:
  *
  * <pre>{@code
  * Worked<HardnessAmount> load =
@@ -215,6 +216,8 @@ public final class Worked<T> implements Explained {
       return Figure.of(number.doubleValue());
     } else if (value instanceof DayCount days) {
       return Figure.days(days.count());
+    } else if (value instanceof Figure figure) {
+      return figure;
     }
     throw new IllegalArgumentException("no figure can be made of a " + value.getClass().getName());
   }

@@ -8,6 +8,7 @@ import io.github.brinewright.finding.ReasonRule;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Quantity;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
@@ -18,11 +19,14 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.time.format.TextStyle;
 import java.util.Arrays;
 import java.util.Currency;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -207,6 +211,8 @@ public final class Wording {
       return name.text();
     } else if (figure instanceof Figure.Term term) {
       return term(term.value());
+    } else if (figure instanceof Figure.Weekdays weekdays) {
+      return weekdays(weekdays.days());
     }
     throw new IllegalStateException("no way to write " + figure);
   }
@@ -291,6 +297,25 @@ public final class Wording {
       decimal.setDecimalFormatSymbols(symbols);
     }
     return format;
+  }
+
+  /**
+   * {@return days of the week in their order, or that it is every day}
+   *
+   * @param days at least one
+   * @throws IllegalArgumentException when there is none
+   */
+  public String weekdays(Set<DayOfWeek> days) {
+    Set<DayOfWeek> all = EnumSet.copyOf(Require.someOf("weekdays", days));
+    if (all.size() == DayOfWeek.values().length) {
+      return messages.get("weekdays.every");
+    }
+    List<String> names =
+        all.stream().map(day -> day.getDisplayName(TextStyle.FULL_STANDALONE, locale)).toList();
+    String first = String.join(", ", names.subList(0, Math.max(1, names.size() - 1)));
+    return names.size() == 1
+        ? first
+        : Messages.fill(messages.get("weekdays.last"), List.of(first, names.get(names.size() - 1)));
   }
 
   /**

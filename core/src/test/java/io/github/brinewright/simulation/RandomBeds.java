@@ -80,7 +80,7 @@ final class RandomBeds {
         Volume.ofGallons(MEAN * capacity),
         Volume.ofGallons(MEAN * set),
         days,
-        Set.of(),
+        control == Control.WEEKDAYS ? Set.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY) : Set.of(),
         Mass.ofPounds(6),
         Volume.ofGallons(60),
         cycleHours);

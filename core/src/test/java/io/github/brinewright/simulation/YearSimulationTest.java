@@ -33,7 +33,7 @@ class YearSimulationTest {
         Volume.ofGallons(capacity),
         Volume.ofGallons(set),
         days,
-        Set.of(),
+        control == Control.WEEKDAYS ? Set.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY) : Set.of(),
         Mass.ofPounds(6),
         Volume.ofGallons(60),
         1.25);

@@ -55,7 +55,11 @@ class PrintedStepsTest {
   private static final double ROUNDING = 0.02;
 
   private static final Set<StepKind> ROUNDED_TO_A_LIMIT =
-      EnumSet.of(StepKind.CLOCK_DAYS, StepKind.CLOCK_DAYS_MARGIN, StepKind.DESIGN_COVERAGE);
+      EnumSet.of(
+          StepKind.CLOCK_DAYS,
+          StepKind.CLOCK_DAYS_MARGIN,
+          StepKind.WEEKDAYS_SET,
+          StepKind.DESIGN_COVERAGE);
 
   private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 

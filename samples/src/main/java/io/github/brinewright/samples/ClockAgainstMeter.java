@@ -66,7 +66,7 @@ public final class ClockAgainstMeter {
   }
 
   private static String cells(HomeStudy study, Margins margins) {
-    SimulatedYears clock = study.controls().get(Control.CLOCK);
+    SimulatedYears clock = study.controls().get(study.clock());
     SimulatedYears meter = study.controls().get(study.meter().orElseThrow());
     HomeLoad load = study.candidate().design().home();
     Volume day = load.softenedExpected();
@@ -105,10 +105,10 @@ public final class ClockAgainstMeter {
   /** Whether the price of the meter comes back, without interest. */
   private static String payback(HomeStudy study, Money saves) {
     Set<Control> sold = study.candidate().softener().controls();
-    if (!sold.contains(Control.CLOCK)) {
+    if (sold.stream().noneMatch(Control::timed)) {
       return "sold with a meter only";
     }
-    if (sold.size() == 1) {
+    if (sold.stream().allMatch(Control::timed)) {
       return "sold with a clock only";
     }
     Money extra = study.candidate().offer().meterExtra();

@@ -108,7 +108,7 @@ public final class ControlSettings {
 
   /** Days of a clock or volume of a meter; a dash where the bed cannot serve the home. */
   private static Row interval(Control control, Schedule schedule) {
-    String key = control == Control.CLOCK ? "settings.days" : "settings.volume";
+    String key = control.timed() ? "settings.days" : "settings.volume";
     if (!schedule.feasible()) {
       return Row.of(key, Phrase.plain("–"));
     }
