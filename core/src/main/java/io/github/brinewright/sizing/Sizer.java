@@ -134,7 +134,7 @@ public final class Sizer {
             softener.refillRate(),
             softener.refillStep(),
             home.site().brineTankTemperature());
-    Cycle cycle = new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
+    Cycle cycle = cycle(softener, refill);
     Capacity capacity = capacity(softener, basis, cycle);
     Schedule schedule = schedule(setup, capacity.usable(), tank);
     Optional<ForecastYear> year =
@@ -142,6 +142,17 @@ public final class Sizer {
             ? Optional.of(bed(setup, capacity.usable(), schedule, refill, cycle)).map(this::year)
             : Optional.empty();
     return new Regeneration(basis, tank, capacity, schedule, refill, cycle, year);
+  }
+
+  /** The cycle of a softener whose refill is as it was found. */
+  Cycle cycle(Softener softener, BrineRefill refill) {
+    BedFlow flow = flows.computeIfAbsent(softener, each -> new BedFlow(each, home));
+    return new Cycle(plan(softener), softener.resinVolume(), flow.drain().chosen(), refill);
+  }
+
+  /** Share of the capacity that is left in water as cold as the home's. */
+  double shareInColdWater() {
+    return cold.share(home.temperature());
   }
 
   private Capacity capacity(Softener softener, CapacityBasis basis, Cycle cycle) {
@@ -201,7 +212,12 @@ public final class Sizer {
         schedule instanceof WeekdaySchedule week ? week.weekdays() : Set.of(),
         refill.saltGiven().times(tanks),
         cycle.water().times(tanks),
-        single ? Math.min(HOURS_A_DAY, Minutes.of(cycle.time()) / 60) : 0);
+        single ? hours(cycle) : 0);
+  }
+
+  /** Length of a regeneration; one of more than a day counts as a day. */
+  static double hours(Cycle cycle) {
+    return Math.min(HOURS_A_DAY, Minutes.of(cycle.time()) / 60);
   }
 
   private boolean ironBearing() {

@@ -57,6 +57,18 @@ public record RatedCapacityBasis(HardnessAmount rated, Volume resin, Regenerant 
     return Volume.ofCubicFeet(rated.grains() / RATED_GRAINS_PER_CUBIC_FOOT);
   }
 
+  /**
+   * {@return the rating that a bed of a volume usually has: 32,000 grains for each 1 ft3, common
+   * practice}
+   *
+   * @param resin volume of the bed; 0.03125 to 31.25 ft3
+   * @throws IllegalArgumentException outside that range
+   */
+  public static HardnessAmount usualRating(Volume resin) {
+    RESIN_VOLUME.require("resin volume", resin);
+    return HardnessAmount.ofGrains(resin.cubicFeet() * RATED_GRAINS_PER_CUBIC_FOOT);
+  }
+
   @Override
   public Method method() {
     return Method.RATED_CAPACITY;
