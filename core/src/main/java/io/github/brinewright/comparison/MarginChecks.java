@@ -24,8 +24,6 @@ final class MarginChecks {
   /** Share of days that the design day covers, which decides where no risk was chosen. */
   private static final double NINE_OF_TEN = 0.9;
 
-  private static final double MUCH_IRON = 2;
-  private static final double MANY_SOLIDS = 750;
 
   private final Design design;
   private final Margins margins;
@@ -156,12 +154,7 @@ final class MarginChecks {
   }
 
   private void dosage() {
-    WaterAnalysis water = design.home().site().softenedWater();
-    boolean harsh =
-        water.foundOrNone(Substance.IRON).milligramsPerLitre() >= MUCH_IRON
-            || water.foundOrNone(Substance.TOTAL_DISSOLVED_SOLIDS).milligramsPerLitre()
-                >= MANY_SOLIDS;
-    if (harsh) {
+    if (Margins.harsh(design.home().site().softenedWater())) {
       checks.add(
           MarginCheck.of(
               Margin.LEAN_DOSAGE,

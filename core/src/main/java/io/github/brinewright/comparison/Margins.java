@@ -1,5 +1,7 @@
 package io.github.brinewright.comparison;
 
+import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Pressure;
@@ -38,6 +40,9 @@ public final class Margins {
 
   /** The usual margins. */
   public static final Margins USUAL = builder().build();
+
+  private static final double MUCH_IRON = 2;
+  private static final double MANY_SOLIDS = 750;
 
   private final Values values;
 
@@ -139,6 +144,17 @@ public final class Margins {
   /** {@return the least dosage in water with much iron or many dissolved solids} */
   public SaltDosage leanDosage() {
     return values.leanDosage;
+  }
+
+  /**
+   * {@return whether a water asks for {@link #leanDosage()}: 2 mg/L of iron or 750 mg/L of
+   * dissolved solids} Source: trade association booklet.
+   *
+   * @param water that enters the softener
+   */
+  public static boolean harsh(WaterAnalysis water) {
+    return water.foundOrNone(Substance.IRON).milligramsPerLitre() >= MUCH_IRON
+        || water.foundOrNone(Substance.TOTAL_DISSOLVED_SOLIDS).milligramsPerLitre() >= MANY_SOLIDS;
   }
 
   @Override

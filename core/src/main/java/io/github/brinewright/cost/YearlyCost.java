@@ -37,13 +37,14 @@ public final class YearlyCost implements Explained {
     this.design = design;
     this.offer = offer;
     this.tariff = tariff;
-    Volume use = design.home().yearlyUse();
-    exact.put(CostKind.SALT, tariff.saltCost(design.basis().regenerant(), salt()));
-    exact.put(CostKind.WATER, tariff.waterCost(use, drain()));
-    exact.put(CostKind.SEWER, tariff.sewerCost(use, drain()));
-    exact.put(
-        CostKind.ELECTRICITY, tariff.energyCost(design.softener().standby().throughoutYear()));
-    exact.put(CostKind.SERVICE, offer.yearlyService().toBigMoney());
+    RunningYear year =
+        new RunningYear(
+            design.basis().regenerant(),
+            salt(),
+            drain(),
+            design.softener().standby().throughoutYear(),
+            offer.yearlyService());
+    exact.putAll(year.exact(tariff, design.home().yearlyUse()));
     exact.forEach((kind, cost) -> lines.put(kind, cost.toMoney(RoundingMode.HALF_EVEN)));
   }
 

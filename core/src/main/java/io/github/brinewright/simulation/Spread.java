@@ -4,7 +4,7 @@ import io.github.brinewright.quantity.Require;
 import java.util.Arrays;
 
 /**
- * A figure over many simulated years.
+ * A figure over many simulated years, or over draws of what is not known.
  *
  * @param mean of all years; finite
  * @param low that 5 % of the years lie below; finite
@@ -25,7 +25,12 @@ public record Spread(double mean, double low, double high) {
     Require.between("low end", low, -Double.MAX_VALUE, high);
   }
 
-  static Spread of(double[] years) {
+  /**
+   * {@return the spread of some figures}
+   *
+   * @param years the figure of each year or draw; at least one, all finite
+   */
+  public static Spread of(double[] years) {
     double[] sorted = years.clone();
     Arrays.sort(sorted);
     return new Spread(

@@ -117,10 +117,10 @@ final class FoundSalt {
     return refill(flow.timeFor(Volume.ofGallons(each.ratioTo(perGallon))));
   }
 
-  /** The same as sodium chloride, in pounds for each cubic foot; it may lie outside any curve. */
-  double dosagePounds(double place) {
+  /** The same as sodium chloride for the volume of the bed; it may lie outside any curve. */
+  SaltDosage dosage(double place) {
     Regenerant kind = present.regenerant();
-    return at(place).pounds() / kind.massRatio() / bed.cubicFeet();
+    return dosage(at(place).pounds() / kind.massRatio() / bed.cubicFeet());
   }
 
   List<Assumption> assumptions() {

@@ -8,6 +8,7 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Range;
+import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.BrineRefill;
@@ -59,7 +60,7 @@ public final class FoundSoftener {
     salt =
         new FoundSalt(
             present, bed.volume(), home.site().brineTankTemperature(), this::regenerationsAYear);
-    softener = with(Set.of(control()), List.of(nearest(dosagePounds())));
+    softener = with(Set.of(control()), List.of(nearest(dosage())));
     assumptions = assumed();
   }
 
@@ -143,15 +144,13 @@ public final class FoundSoftener {
     return bed.resin().curve();
   }
 
-  private SaltDosage nearest(double pounds) {
-    double inBounds = Math.min(curve().highest().poundsPerCubicFoot(), pounds);
-    double low = curve().lowest().poundsPerCubicFoot();
-    return SaltDosage.ofPoundsPerCubicFoot(Math.max(low, inBounds));
+  private SaltDosage nearest(SaltDosage dosage) {
+    return curve().dosages().nearest(dosage);
   }
 
-  /** {@return the salt of a regeneration as sodium chloride, in lb for each ft3 of resin} */
-  public double dosagePounds() {
-    return salt.dosagePounds(FoundUnknowns.MIDDLE.salt());
+  /** {@return the salt of a regeneration as sodium chloride; it may lie outside any curve} */
+  public SaltDosage dosage() {
+    return salt.dosage(FoundUnknowns.MIDDLE.salt());
   }
 
   /** {@return whether setting or purchases tell the salt of a regeneration} */
@@ -190,9 +189,9 @@ public final class FoundSoftener {
    * @param draw of age and salt
    */
   public HardnessAmount usable(FoundUnknowns draw) {
-    double pounds = salt.dosagePounds(draw.salt());
-    SaltDosage onCurve = nearest(pounds);
-    double below = Math.min(1, pounds / onCurve.poundsPerCubicFoot());
+    SaltDosage given = salt.dosage(draw.salt());
+    SaltDosage onCurve = nearest(given);
+    double below = Math.min(1, given.ratioTo(onCurve));
     double share = below + draw.salt() * (1 - below);
     return curve()
         .at(onCurve)
@@ -200,8 +199,12 @@ public final class FoundSoftener {
         .times(designFactor(draw.lossAYear()) * share * sizer.shareInColdWater());
   }
 
-  /** {@return the share of the capacity of {@link #usable()} that one draw of its age leaves} */
-  double ageShare(FoundUnknowns draw) {
+  /**
+   * {@return what one draw of its age leaves of the capacity that is reckoned with; dimensionless}
+   *
+   * @param draw of age
+   */
+  public double shareOfMiddle(FoundUnknowns draw) {
     return designFactor(draw.lossAYear()) / designFactor(AgeLoss.USUAL);
   }
 
@@ -252,6 +255,11 @@ public final class FoundSoftener {
         present.hour().orElse(BedSettings.USUAL_HOUR));
   }
 
+  /** {@return what the curve of its resin says of the salt nearest to that found} */
+  public ResinCapacity capacityOfCurve() {
+    return curve().at(nearest(dosage()));
+  }
+
   /** {@return what is taken as so, because it was not found} */
   public List<Assumption> assumptions() {
     return assumptions;
@@ -262,12 +270,12 @@ public final class FoundSoftener {
     all.add(age());
     all.addAll(salt.assumptions());
     meter.map(FoundMeter::assumptions).ifPresent(all::addAll);
-    if (!curve().covers(SaltDosage.ofPoundsPerCubicFoot(dosagePounds()))) {
+    if (!curve().covers(dosage())) {
       all.add(
           Assumption.of(
               AssumptionKind.DOSAGE_OUTSIDE_CURVE,
-              Figure.of(SaltDosage.ofPoundsPerCubicFoot(dosagePounds())),
-              Figure.of(nearest(dosagePounds()))));
+              Figure.of(dosage()),
+              Figure.of(nearest(dosage()))));
     }
     all.add(Assumption.of(AssumptionKind.CYCLE_USUAL, Figure.of(cycle().time(), 0)));
     if (present.hour().isEmpty() && control() != Control.METERED_AT_ONCE) {

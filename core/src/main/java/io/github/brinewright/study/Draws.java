@@ -3,6 +3,7 @@ package io.github.brinewright.study;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.UncertainMean;
 import io.github.brinewright.demand.UseBasis;
+import io.github.brinewright.quantity.Require;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -12,8 +13,9 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * over its distribution: the kth draw lies at a random place in the kth of equal shares, in an
  * order of its own, so that few draws stand for many.
  */
-final class Draws {
-  static final long USUAL_SEED = 20_260_701L;
+public final class Draws {
+  /** Seed used unless another one is wanted. */
+  public static final long USUAL_SEED = 20_260_701L;
 
   private static final double PRICES = 0.15;
   private static final double MEDIAN_VARIATION = 0.46;
@@ -26,7 +28,16 @@ final class Draws {
   private final double[] salt;
   private final double[] water;
 
-  Draws(HomeLoad home, int count, long seed) {
+  /**
+   * Draws what is not known of a home.
+   *
+   * @param home what the home asks for
+   * @param count how many; 1 to 100,000
+   * @param seed of the random numbers
+   * @throws IllegalArgumentException outside that range
+   */
+  public Draws(HomeLoad home, int count, long seed) {
+    Require.between("draws", count, 1, 100_000);
     SplittableRandom random = new SplittableRandom(seed);
     boolean bill = home.use().expectedBasis() == UseBasis.BILL;
     UncertainMean mean = bill ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL;
@@ -60,27 +71,54 @@ final class Draws {
     return Math.min(1 - 2e-5, Math.max(2e-5, share));
   }
 
-  int count() {
+  /**
+   * {@return places from 0 to 1, spread evenly, for one more quantity that is not known}
+   *
+   * @param count how many
+   * @param seed of the random numbers
+   */
+  public static double[] places(int count, long seed) {
+    return spread(count, new SplittableRandom(seed), place -> place);
+  }
+
+  /** {@return how many draws there are} */
+  public int count() {
     return use.length;
   }
 
-  /** Mean use of a draw as a multiple of the stated one. */
-  double use(int draw) {
+  /**
+   * {@return the mean use of a draw as a multiple of the stated one}
+   *
+   * @param draw from 0
+   */
+  public double use(int draw) {
     return use[draw];
   }
 
-  /** Coefficient of variation of the days. */
-  double variation(int draw) {
+  /**
+   * {@return the coefficient of variation of the days}
+   *
+   * @param draw from 0
+   */
+  public double variation(int draw) {
     return variation[draw];
   }
 
-  /** Price of salt as a multiple of the stated one. */
-  double salt(int draw) {
+  /**
+   * {@return the price of salt as a multiple of the stated one}
+   *
+   * @param draw from 0
+   */
+  public double salt(int draw) {
     return salt[draw];
   }
 
-  /** Price of water and sewer as a multiple of the stated one. */
-  double water(int draw) {
+  /**
+   * {@return the price of water and sewer as a multiple of the stated one}
+   *
+   * @param draw from 0
+   */
+  public double water(int draw) {
     return water[draw];
   }
 }

@@ -1,0 +1,166 @@
+package io.github.brinewright.service;
+
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.cost.ServicePrices;
+import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.service.ServiceOption.Kind;
+import io.github.brinewright.simulation.DemandModel;
+import io.github.brinewright.simulation.SimulatedYears;
+import io.github.brinewright.simulation.YearSimulation;
+import io.github.brinewright.sizing.Assumption;
+import io.github.brinewright.sizing.FoundSoftener;
+import io.github.brinewright.study.HomeStudy;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.joda.money.Money;
+
+/**
+ * What the softener that is already in a house does, what is wrong with it, and what comes of
+ * setting it right, putting a meter on it or replacing it: all on the same simulated days. Computed
+ * with the assumptions that are named, and no promise.
+ *
+ * <pre>{@code
+ * ServiceStudy study = ServiceStudy.of(prices.compare(site, tariff), ServicePrices.NONE);
+ * double days = study.option(ServiceOption.Kind.AS_FOUND).orElseThrow().hardWater().runOutDays();
+ * }</pre>
+ *
+ * <p>Immutable.
+ */
+public final class ServiceStudy {
+  private final Comparison comparison;
+  private final FoundSoftener found;
+  private final Map<Kind, ServiceOption> options = new EnumMap<>(Kind.class);
+  private final List<Fault> faults;
+  private final Advice advice;
+
+  private ServiceStudy(Comparison comparison, PresentSoftener present, ServicePrices prices) {
+    this.comparison = comparison;
+    found = FoundSoftener.of(present, comparison.home());
+    List<Way> ways = new Ways(comparison, found, prices).all();
+    run(ways).forEach(option -> options.put(option.kind(), option));
+    faults = new FaultFinder(comparison, found, options).all();
+    advice = new AdviceRule(options, faults).advice();
+  }
+
+  /**
+   * Studies the present softener of a home.
+   *
+   * @param comparison of the home, whose site has a present softener
+   * @param prices of a meter and a visit, in the currency of the comparison
+   * @return the study
+   * @throws IllegalArgumentException when there is no present softener, or the currency is another
+   */
+  public static ServiceStudy of(Comparison comparison, ServicePrices prices) {
+    PresentSoftener present =
+        comparison
+            .home()
+            .site()
+            .present()
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "the home "
+                            + comparison.home().site().id()
+                            + " has no present softener; add what the visit found of it"));
+    prices
+        .currency()
+        .filter(currency -> !currency.equals(comparison.priceList().currency()))
+        .ifPresent(currency -> refuse(comparison, prices));
+    return new ServiceStudy(comparison, present, prices);
+  }
+
+  private static void refuse(Comparison comparison, ServicePrices prices) {
+    throw new IllegalArgumentException(
+        "meter and visit are priced in "
+            + prices.currency().orElseThrow()
+            + ", but the price list in "
+            + comparison.priceList().currency()
+            + "; use one currency throughout");
+  }
+
+  private List<ServiceOption> run(List<Way> ways) {
+    List<SimulatedYears> years =
+        new YearSimulation(
+                DemandModel.of(comparison.home()),
+                HomeStudy.USUAL_YEARS,
+                YearSimulation.USUAL_SEED)
+            .run(ways.stream().map(Way::settings).toList());
+    List<Drawn> drawn = new DrawnYears(comparison.home(), comparison.tariff()).of(ways);
+    List<Run> runs = new ArrayList<>();
+    for (int i = 0; i < ways.size(); i++) {
+      runs.add(new Run(ways.get(i), years.get(i), lines(ways.get(i), years.get(i)), drawn.get(i)));
+    }
+    return runs.stream().map(one -> one.option(runs)).toList();
+  }
+
+  private Map<CostKind, Money> lines(Way way, SimulatedYears years) {
+    Volume use = comparison.home().yearlyUse();
+    return DrawnYears.year(way, years).lines(comparison.tariff(), use);
+  }
+
+  /** {@return the home with its candidates} */
+  public Comparison comparison() {
+    return comparison;
+  }
+
+  /** {@return the softener as the visit found it} */
+  public PresentSoftener present() {
+    return found.present();
+  }
+
+  /** {@return the same, worked out} */
+  public FoundSoftener found() {
+    return found;
+  }
+
+  /** {@return what is taken as so, because it was not found} */
+  public List<Assumption> assumptions() {
+    return found.assumptions();
+  }
+
+  /** {@return the ways to go on, in the order of {@link Kind}; as found is always among them} */
+  public List<ServiceOption> options() {
+    return List.copyOf(options.values());
+  }
+
+  /**
+   * {@return one way to go on; empty where no setting of the bed serves the home, and of {@link
+   * Kind#REPLACED} where no unit with a price is recommended}
+   *
+   * @param kind which way
+   */
+  public Optional<ServiceOption> option(Kind kind) {
+    return Optional.ofNullable(options.get(kind));
+  }
+
+  /** {@return the softener as found} */
+  public ServiceOption asFound() {
+    return options.get(Kind.AS_FOUND);
+  }
+
+  /** {@return what is wrong, the gravest first} */
+  public List<Fault> faults() {
+    return faults;
+  }
+
+  /** {@return what comes of it} */
+  public Advice advice() {
+    return advice;
+  }
+
+  /** {@return all options by kind} */
+  Map<Kind, ServiceOption> byKind() {
+    return Collections.unmodifiableMap(options);
+  }
+
+  @Override
+  public String toString() {
+    return "ServiceStudy of " + comparison.home().site().id() + ": " + advice + " " + options;
+  }
+}

@@ -1,0 +1,50 @@
+package io.github.brinewright.service;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.quantity.Energy;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.sizing.FoundUnknowns;
+import io.github.brinewright.softener.Regenerant;
+import java.util.Optional;
+import java.util.function.Function;
+import org.joda.money.Money;
+
+/**
+ * One way to go on, before its years are run.
+ *
+ * @param kind which one
+ * @param candidate empty where it is the softener as found
+ * @param bed as it runs in a draw of what is not known
+ * @param price once; empty where none is stated
+ * @param running what does not depend on its regenerations
+ */
+record Way(
+    ServiceOption.Kind kind,
+    Optional<Candidate> candidate,
+    Function<FoundUnknowns, BedSettings> bed,
+    Optional<Money> price,
+    Running running) {
+
+  /**
+   * What does not depend on the regenerations.
+   *
+   * @param regenerant the kind of salt
+   * @param electricity of the control
+   * @param service what a year's service costs
+   */
+  record Running(Regenerant regenerant, Energy electricity, Money service) {}
+
+  BedSettings settings() {
+    return bed.apply(FoundUnknowns.MIDDLE);
+  }
+
+  /** The same without a price. */
+  Way unpriced() {
+    return new Way(kind, candidate, bed, Optional.empty(), running);
+  }
+
+  /** The same under another name. */
+  Way as(ServiceOption.Kind other) {
+    return new Way(other, candidate, bed, price, running);
+  }
+}
