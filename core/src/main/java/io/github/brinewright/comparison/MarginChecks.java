@@ -1,8 +1,6 @@
 package io.github.brinewright.comparison;
 
 import io.github.brinewright.finding.Limits;
-import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.hydraulics.Fluid;
 import io.github.brinewright.hydraulics.PackedBed;
 import io.github.brinewright.quantity.Area;
@@ -23,7 +21,6 @@ import java.util.function.Function;
 final class MarginChecks {
   /** Share of days that the design day covers, which decides where no risk was chosen. */
   private static final double NINE_OF_TEN = 0.9;
-
 
   private final Design design;
   private final Margins margins;

@@ -67,8 +67,7 @@ final class AdviceRule {
 
   private static boolean cheaper(Candidate one, Candidate other) {
     Money level = other.life().total();
-    double ratio =
-        one.life().total().getAmount().doubleValue() / level.getAmount().doubleValue();
+    double ratio = one.life().total().getAmount().doubleValue() / level.getAmount().doubleValue();
     return ratio * Comparison.LEVEL < 1;
   }
 }

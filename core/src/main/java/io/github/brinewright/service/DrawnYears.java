@@ -79,9 +79,7 @@ final class DrawnYears {
   }
 
   private Tariff prices(int k) {
-    return tariff
-        .withSaltTimes(factor(draws.salt(k)))
-        .withWaterTimes(factor(draws.water(k)));
+    return tariff.withSaltTimes(factor(draws.salt(k))).withWaterTimes(factor(draws.water(k)));
   }
 
   private static BigDecimal factor(double drawn) {

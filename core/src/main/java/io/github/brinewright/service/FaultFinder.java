@@ -44,8 +44,7 @@ final class FaultFinder {
     if (!options.containsKey(Kind.SET_RIGHT)) {
       faults.add(tooSmall());
     }
-    faults.addAll(
-        new SettingFaults(home, found, options, comparison.priceList().margins()).all());
+    faults.addAll(new SettingFaults(home, found, options, comparison.priceList().margins()).all());
     lean().ifPresent(faults::add);
     new HourFault(home, asFound()).fault().ifPresent(faults::add);
     bought().ifPresent(faults::add);

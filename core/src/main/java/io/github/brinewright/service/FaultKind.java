@@ -38,7 +38,9 @@ public enum FaultKind {
    * that the bed holds, share of capacity unused.
    */
   RESERVE_TWICE(Sources.RESERVE),
-  /** Much of the bed is thrown away: mean days, share of capacity unused, salt that saves a year. */
+  /**
+   * Much of the bed is thrown away: mean days, share of capacity unused, salt that saves a year.
+   */
   INTERVAL_TOO_SHORT(Sources.CLOCK_DAYS),
   /**
    * The refill dissolves too little for what the setting reckons with: salt each time, salt that it

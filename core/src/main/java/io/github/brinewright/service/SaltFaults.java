@@ -51,8 +51,7 @@ final class SaltFaults {
     Mass wanted = given.times(dosageFor(reckoned.needed()).ratioTo(found.dosage()));
     boolean refilled = found.present().salt().orElse(null) instanceof PresentSalt.Refill;
     if (refilled && given.ratioTo(wanted) < SHORT) {
-      return Optional.of(
-          Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.of(given), Figure.of(wanted)));
+      return Optional.of(Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.of(given), Figure.of(wanted)));
     }
     Mass wasted = wasted();
     return Optional.of(wanted)
@@ -69,7 +68,8 @@ final class SaltFaults {
   /** The dosage that restores a capacity, within the curve. */
   private SaltDosage dosageFor(HardnessAmount capacity) {
     CapacityCurve curve = found.curve();
-    double perFoot = capacity.ratioTo(found.usable()) * found.capacityOfCurve().grainsPerCubicFoot();
+    double perFoot =
+        capacity.ratioTo(found.usable()) * found.capacityOfCurve().grainsPerCubicFoot();
     SaltDosage low = curve.lowest();
     SaltDosage high = curve.highest();
     for (int i = 0; i < HALVINGS; i++) {

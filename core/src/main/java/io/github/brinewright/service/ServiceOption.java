@@ -38,11 +38,7 @@ public final class ServiceOption {
   private final Paybacks paybacks;
 
   ServiceOption(
-      Way way,
-      SimulatedYears years,
-      Map<CostKind, Money> lines,
-      Drawn drawn,
-      Paybacks paybacks) {
+      Way way, SimulatedYears years, Map<CostKind, Money> lines, Drawn drawn, Paybacks paybacks) {
     kind = way.kind();
     this.way = way;
     this.years = years;

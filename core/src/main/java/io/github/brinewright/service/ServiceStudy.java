@@ -87,9 +87,7 @@ public final class ServiceStudy {
   private List<ServiceOption> run(List<Way> ways) {
     List<SimulatedYears> years =
         new YearSimulation(
-                DemandModel.of(comparison.home()),
-                HomeStudy.USUAL_YEARS,
-                YearSimulation.USUAL_SEED)
+                DemandModel.of(comparison.home()), HomeStudy.USUAL_YEARS, YearSimulation.USUAL_SEED)
             .run(ways.stream().map(Way::settings).toList());
     List<Drawn> drawn = new DrawnYears(comparison.home(), comparison.tariff()).of(ways);
     List<Run> runs = new ArrayList<>();

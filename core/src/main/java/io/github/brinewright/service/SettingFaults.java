@@ -136,8 +136,7 @@ final class SettingFaults {
     Hardness compensated = home.compensatedHardness();
     if (set.compareTo(compensated.times(1 - CLOSE)) < 0) {
       return Optional.of(
-          Fault.of(
-              tooLow(set), Figure.of(set), Figure.of(compensated), days(), hardWater()));
+          Fault.of(tooLow(set), Figure.of(set), Figure.of(compensated), days(), hardWater()));
     }
     return Optional.of(set)
         .filter(high -> high.exceeds(compensated.times(1 + A_TENTH)))

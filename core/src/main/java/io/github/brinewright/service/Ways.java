@@ -60,8 +60,7 @@ final class Ways {
     if (found.control().metered()) {
       return setRight().map(way -> way.as(Kind.METERED));
     }
-    return present(
-            Kind.METERED, Control.METERED_AT_NIGHT, prices.meter().orElse(nothing), nothing)
+    return present(Kind.METERED, Control.METERED_AT_NIGHT, prices.meter().orElse(nothing), nothing)
         .map(way -> prices.meter().isPresent() ? way : way.unpriced());
   }
 

@@ -125,6 +125,26 @@ public record BedSettings(
   }
 
   /**
+   * {@return a bed that holds another volume and is set as this one is; a clock's whole capacity is
+   * its set volume}
+   *
+   * @param other soft water between two regenerations; above 0, up to 10^9 gal
+   * @throws IllegalArgumentException outside that range
+   */
+  public BedSettings holding(Volume other) {
+    return new BedSettings(
+        control,
+        other,
+        control.metered() ? set : other,
+        days,
+        weekdays,
+        salt,
+        water,
+        cycleHours,
+        hour);
+  }
+
+  /**
    * {@return the same bed, whose clock or waiting meter regenerates at another hour}
    *
    * @param other 0 to 23

@@ -72,10 +72,10 @@ final class FoundSalt {
       assumptions.add(
           Assumption.of(
               AssumptionKind.SALT_NOT_KNOWN,
-              Figure.of(dosage((LEAN + RICH) / 2)),
-              Figure.of(dosage(LEAN)),
-              Figure.of(dosage(RICH))));
-      return dosed(dosage((LEAN + RICH) / 2));
+              Figure.of(pounds((LEAN + RICH) / 2)),
+              Figure.of(pounds(LEAN)),
+              Figure.of(pounds(RICH))));
+      return dosed(pounds((LEAN + RICH) / 2));
     }
     Mass bought = present.saltBought().orElseThrow();
     Mass each = bought.dividedBy(regenerations.getAsDouble());
@@ -84,7 +84,7 @@ final class FoundSalt {
     return each;
   }
 
-  private static SaltDosage dosage(double pounds) {
+  private static SaltDosage pounds(double pounds) {
     return SaltDosage.ofPoundsPerCubicFoot(pounds);
   }
 
@@ -107,7 +107,7 @@ final class FoundSalt {
 
   /** The salt, of the kind that is used; where nothing tells it, at a place of its range. */
   Mass at(double place) {
-    return known ? salt : dosed(dosage(LEAN + place * (RICH - LEAN)));
+    return known ? salt : dosed(pounds(LEAN + place * (RICH - LEAN)));
   }
 
   /** The refill that gives it. */
@@ -120,7 +120,7 @@ final class FoundSalt {
   /** The same as sodium chloride for the volume of the bed; it may lie outside any curve. */
   SaltDosage dosage(double place) {
     Regenerant kind = present.regenerant();
-    return dosage(at(place).pounds() / kind.massRatio() / bed.cubicFeet());
+    return pounds(at(place).pounds() / kind.massRatio() / bed.cubicFeet());
   }
 
   List<Assumption> assumptions() {
