@@ -28,6 +28,10 @@ final class DrawnYears {
 
   private static final int YEARS = 4;
   private static final int FACTOR_DECIMALS = 4;
+
+  /** Coefficients are rounded to tenths, so that a table of days serves many draws. */
+  private static final double VARIATIONS_PER_UNIT = 10;
+
   private static final long AGE_SEED = Draws.USUAL_SEED + 1;
   private static final long SALT_SEED = Draws.USUAL_SEED + 2;
 
@@ -71,7 +75,8 @@ final class DrawnYears {
 
   private DemandModel demand(int k) {
     DailyVariation usual = home.variation();
-    double coefficient = DailyVariation.COEFFICIENT.nearest(draws.variation(k));
+    double tenths = Math.round(draws.variation(k) * VARIATIONS_PER_UNIT) / VARIATIONS_PER_UNIT;
+    double coefficient = DailyVariation.COEFFICIENT.nearest(tenths);
     return new DemandModel(
         home.softenedExpected().times(draws.use(k)),
         new DailyVariation(coefficient, usual.nextDay(), usual.weekdays()),

@@ -20,6 +20,9 @@ final class SaltFaults {
   private static final double BEYOND = 1.2;
   private static final int HALVINGS = 40;
 
+  /** Beyond this more salt restores little: common practice; the interval is at fault then. */
+  private static final SaltDosage WORTHWHILE = SaltDosage.ofPoundsPerCubicFoot(12);
+
   private final FoundSoftener found;
   private final Reckoned reckoned;
   private final Map<Kind, ServiceOption> options;
@@ -48,9 +51,10 @@ final class SaltFaults {
   /** The salt against what would restore the capacity that the setting reckons with. */
   private Optional<Fault> refill() {
     Mass given = found.saltPerRegeneration();
-    Mass wanted = given.times(dosageFor(reckoned.needed()).ratioTo(found.dosage()));
+    SaltDosage dosage = dosageFor(reckoned.needed());
+    Mass wanted = given.times(dosage.ratioTo(found.dosage()));
     boolean refilled = found.present().salt().orElse(null) instanceof PresentSalt.Refill;
-    if (refilled && given.ratioTo(wanted) < SHORT) {
+    if (refilled && given.ratioTo(wanted) < SHORT && WORTHWHILE.compareTo(dosage) >= 0) {
       return Optional.of(Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.of(given), Figure.of(wanted)));
     }
     Mass wasted = wasted();

@@ -26,7 +26,7 @@ public final class ServiceOption {
     SET_RIGHT,
     /** The same bed under a meter, by night unless it was found to regenerate at once. */
     METERED,
-    /** The unit that is recommended from the price list. */
+    /** The unit that is recommended from the price list, for the salt that the family uses. */
     REPLACED
   }
 
@@ -112,27 +112,33 @@ public final class ServiceOption {
 
   /** {@return the salt of a year over draws of what is not known, in pounds} */
   public Spread saltPounds() {
-    return Spread.of(drawn.saltPounds());
+    return spread(salt().pounds(), drawn.saltPounds());
   }
 
   /** {@return the regeneration water of a year over the draws, in US gallons} */
   public Spread waterGallons() {
-    return Spread.of(drawn.waterGallons());
+    return spread(water().gallons(), drawn.waterGallons());
   }
 
   /** {@return the hard water of a year over the draws, in US gallons} */
   public Spread hardGallons() {
-    return Spread.of(drawn.hardGallons());
+    return spread(hardWater().total().gallons(), drawn.hardGallons());
   }
 
   /** {@return the days of a year out of soft water over the draws} */
   public Spread runOutDays() {
-    return Spread.of(drawn.runOutDays());
+    return spread(hardWater().runOutDays(), drawn.runOutDays());
   }
 
   /** {@return the cost of a year over the draws, in units of the currency} */
   public Spread costs() {
-    return Spread.of(drawn.costs());
+    return spread(cost().getAmount().doubleValue(), drawn.costs());
+  }
+
+  /** The ends over the draws, about the figure as stated. */
+  private static Spread spread(double stated, double[] draws) {
+    Spread drawn = Spread.of(draws);
+    return new Spread(stated, Math.min(stated, drawn.low()), Math.max(stated, drawn.high()));
   }
 
   /**

@@ -13,7 +13,6 @@ import io.github.brinewright.sizing.Assumption;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.study.HomeStudy;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +45,10 @@ public final class ServiceStudy {
     run(ways).forEach(option -> options.put(option.kind(), option));
     faults = new FaultFinder(comparison, found, options).all();
     advice = new AdviceRule(options, faults).advice();
+    if (faults.isEmpty()) {
+      run(ways.stream().map(way -> rightAsFound(way, ways.get(0))).toList())
+          .forEach(option -> options.put(option.kind(), option));
+    }
   }
 
   /**
@@ -82,6 +85,14 @@ public final class ServiceStudy {
             + ", but the price list in "
             + comparison.priceList().currency()
             + "; use one currency throughout");
+  }
+
+  /** Where nothing is wrong, the right setting is the one that was found. */
+  private static Way rightAsFound(Way way, Way found) {
+    boolean same =
+        way.kind() == Kind.SET_RIGHT
+            || (way.kind() == Kind.METERED && found.settings().control().metered());
+    return same ? found.as(way.kind()) : way;
   }
 
   private List<ServiceOption> run(List<Way> ways) {
@@ -150,11 +161,6 @@ public final class ServiceStudy {
   /** {@return what comes of it} */
   public Advice advice() {
     return advice;
-  }
-
-  /** {@return all options by kind} */
-  Map<Kind, ServiceOption> byKind() {
-    return Collections.unmodifiableMap(options);
   }
 
   @Override

@@ -11,6 +11,7 @@ import io.github.brinewright.softener.Softener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
@@ -85,6 +86,7 @@ final class Ways {
   private Optional<Way> replaced() {
     return comparison
         .recommended()
+        .flatMap(this::withSameSalt)
         .filter(chosen -> !chosen.offer().isUnpriced())
         .map(
             chosen ->
@@ -94,6 +96,14 @@ final class Ways {
                     unknown -> chosen.design().bed().orElseThrow(),
                     Optional.of(chosen.quote().total()),
                     running(chosen.softener(), chosen.offer().yearlyService())));
+  }
+
+  /** A family that uses potassium has its reasons: the best unit that is sold with it. */
+  private Optional<Candidate> withSameSalt(Candidate recommended) {
+    return Stream.concat(Stream.of(recommended), comparison.candidates().stream())
+        .filter(Candidate::feasible)
+        .filter(one -> one.softener().regenerant() == found.present().regenerant())
+        .findFirst();
   }
 
   private static Way.Running running(Softener softener, Money service) {
