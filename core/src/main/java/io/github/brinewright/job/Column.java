@@ -58,6 +58,8 @@ public record Column(
     CHOICES,
     /** Pairs of a number and a choice, as in {@code 2 shower 3 lavatory}. */
     COUNTS,
+    /** What a meter stood at by dates, as in {@code 2026-01-03:12345 2026-04-02:18900}. */
+    READINGS,
     /** A language with its country, as {@code es-US}. */
     LOCALE,
     /** A country or a part of one by ISO 3166, as {@code US-CA}. */

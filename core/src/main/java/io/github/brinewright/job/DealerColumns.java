@@ -11,17 +11,24 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import org.joda.money.Money;
 
 /** The keys of dealer.properties: name, look, terms, tax, credit and limits. */
 public final class DealerColumns {
   /** What the file is written from. */
   record Source(Dealer dealer, PriceList prices) {}
 
+  /** Key of the price of a meter on a softener that is there. */
+  static final String METER = "meter_retrofit_price";
+
+  /** Key of the price of a visit. */
+  static final String VISIT = "service_visit_price";
+
   private static final List<String> CONTACT = List.of("street", "town", "phone", "email", "web");
 
   /** All of them. */
   static final Columns<DealerDraft, Source> COLUMNS =
-      limits(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties")))));
+      limits(service(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties"))))));
 
   private DealerColumns() {}
 
@@ -127,6 +134,18 @@ public final class DealerColumns {
             Typed.percent("discount_percent", -5, 20).usual(Terms.USUAL.discountRate()),
             (draft, rate) -> draft.discount = rate,
             ofTerms(Terms::discountRate));
+  }
+
+  private static Columns<DealerDraft, Source> service(Columns<DealerDraft, Source> columns) {
+    return columns
+        .add(
+            Measures.price(METER),
+            (draft, price) -> draft.meterRetrofit = price,
+            source -> source.dealer().meterRetrofit().map(Money::getAmount))
+        .add(
+            Measures.price(VISIT),
+            (draft, price) -> draft.serviceVisit = price,
+            source -> source.dealer().serviceVisit().map(Money::getAmount));
   }
 
   private static Columns<DealerDraft, Source> limits(Columns<DealerDraft, Source> columns) {

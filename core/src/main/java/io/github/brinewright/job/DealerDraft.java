@@ -2,13 +2,18 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.quantity.Pressure;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /** What dealer.properties says, key by key. */
@@ -27,9 +32,21 @@ final class DealerDraft {
   @Nullable Pressure lowestPressure;
   double reserveRisk;
   @Nullable Double designUse;
+  @Nullable BigDecimal meterRetrofit;
+  @Nullable BigDecimal serviceVisit;
+
+  CurrencyUnit currency() {
+    return dealer.build().currency();
+  }
 
   Dealer builtDealer() {
-    return dealer.contact(contact).build();
+    ServicePrices prices = new ServicePrices(money(meterRetrofit), money(serviceVisit));
+    return dealer.contact(contact).servicePrices(prices).build();
+  }
+
+  private Optional<Money> money(@Nullable BigDecimal amount) {
+    return Optional.ofNullable(amount)
+        .map(price -> Money.of(currency(), price, RoundingMode.HALF_EVEN));
   }
 
   Terms builtTerms() {

@@ -3,12 +3,14 @@ package io.github.brinewright.job;
 import io.github.brinewright.job.Problem.Argument;
 import java.io.IOException;
 import java.io.StringReader;
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Reads dealer.properties: name, look, terms, tax and credit. */
 final class DealerReader {
@@ -32,10 +34,19 @@ final class DealerReader {
     }
     DealerDraft draft = new DealerDraft();
     COLUMNS.read(row, draft);
+    checkMoney(row, DealerColumns.METER, draft.meterRetrofit, draft);
+    checkMoney(row, DealerColumns.VISIT, draft.serviceVisit, draft);
     if (!draft.logo.isEmpty()) {
       new DealerReader(row, files).readLogo(draft);
     }
     return draft;
+  }
+
+  private static void checkMoney(
+      Row row, String key, @Nullable BigDecimal amount, DealerDraft draft) {
+    if (amount != null) {
+      row.checkMoney(key, amount, draft.currency());
+    }
   }
 
   private static void load(String text, Row row) {

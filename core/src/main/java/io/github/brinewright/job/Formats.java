@@ -88,13 +88,20 @@ final class Formats {
 
   /** One of the constants of a type. */
   static <E extends Enum<E>> Format<E> choice(Class<E> type) {
+    return choice(type, Map.of());
+  }
+
+  /** One of the constants of a type; some are understood by another word too. */
+  static <E extends Enum<E>> Format<E> choice(Class<E> type, Map<String, E> also) {
     return new Format<>() {
       @Override
       public Optional<E> read(Cell cell) {
-        int index = words(type).indexOf(cell.text().toLowerCase(Locale.ROOT));
-        return index < 0
-            ? cell.refuse(ProblemCode.NOT_A_CHOICE, new Argument.Words(words(type)))
-            : Optional.of(type.getEnumConstants()[index]);
+        String text = cell.text().toLowerCase(Locale.ROOT);
+        return Stream.of(type.getEnumConstants())
+            .filter(each -> word(each).equals(text))
+            .findFirst()
+            .or(() -> Optional.ofNullable(also.get(text)))
+            .or(() -> cell.refuse(ProblemCode.NOT_A_CHOICE, new Argument.Words(words(type))));
       }
 
       @Override

@@ -62,11 +62,12 @@ public final class JobFolder {
     }
     DealerDraft dealer = DealerReader.read(files, problems);
     CurrencyUnit currency = dealer.builtDealer().currency();
-    List<Offer> offers = offers(currency);
+    Map<String, Resin> resins = resins();
+    List<Offer> offers = offers(resins, currency);
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
-    SiteReader sites = new SiteReader(tariffs, first, dealer.builtDealer().place());
+    SiteReader sites = new SiteReader(resins, tariffs, first, dealer.builtDealer().place());
     List<QuotedHome> homes = withHomes ? sites.read(files, problems) : List.of();
     Job job =
         sharedFilesGood
@@ -93,10 +94,13 @@ public final class JobFolder {
     return there;
   }
 
-  private List<Offer> offers(CurrencyUnit currency) {
-    boolean ownResins = files.has(ResinColumns.COLUMNS.file());
-    Map<String, Resin> resins =
-        ownResins ? ResinReader.read(files, problems) : ResinReader.shipped();
+  private Map<String, Resin> resins() {
+    return files.has(ResinColumns.COLUMNS.file())
+        ? ResinReader.read(files, problems)
+        : ResinReader.shipped();
+  }
+
+  private List<Offer> offers(Map<String, Resin> resins, CurrencyUnit currency) {
     return has(UnitColumns.COLUMNS, Note.BUILT_IN_UNITS)
         ? new UnitReader(resins, currency).read(files, problems)
         : BuiltInOffers.all(currency);

@@ -1,6 +1,6 @@
 package io.github.brinewright.job;
 
-import io.github.brinewright.cost.Offer;
+import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.TableCurve;
 import java.util.Base64;
@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Writes a job as the files that it is read from again. */
 final class JobWriter {
@@ -33,7 +34,7 @@ final class JobWriter {
   private static Map<String, String> texts(Job job) {
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put(DealerColumns.COLUMNS.file(), dealer(job));
-    List<ResinColumns.Line> resins = resins(job.prices().offers());
+    List<ResinColumns.Line> resins = resins(job);
     if (!resins.isEmpty()) {
       texts.put(ResinColumns.COLUMNS.file(), ResinColumns.COLUMNS.csv(resins));
     }
@@ -67,11 +68,18 @@ final class JobWriter {
         .replace("\f", "\\f");
   }
 
+  /** The resins in what is sold and in what is found at the homes. */
+  private static Stream<Resin> used(Job job) {
+    return Stream.concat(
+        job.prices().offers().stream().map(offer -> offer.softener().resin()),
+        job.homes().stream()
+            .flatMap(home -> home.site().present().flatMap(PresentSoftener::resin).stream()));
+  }
+
   /** The tables of all resins that do not come with the library. */
-  private static List<ResinColumns.Line> resins(List<Offer> offers) {
+  private static List<ResinColumns.Line> resins(Job job) {
     Map<String, Resin> own = new LinkedHashMap<>();
-    for (Offer offer : offers) {
-      Resin resin = offer.softener().resin();
+    for (Resin resin : used(job).toList()) {
       Resin known = own.getOrDefault(resin.id(), ResinReader.shipped().get(resin.id()));
       if (known == null) {
         own.put(resin.id(), resin);

@@ -111,6 +111,36 @@ public enum ProblemCode {
   STEP_COUNT,
   /** Steps of a rate do not rise. */
   STEPS_NOT_RISING,
+
+  /** A word is no weekday; what may be meant. */
+  NOT_A_WEEKDAY,
+  /** A reading of a meter is no date with a counter. */
+  NOT_A_READING,
+  /** There is a single reading of a meter. */
+  READING_ALONE,
+  /** A reading has not a later date than the one before it: that one. */
+  READINGS_UNORDERED,
+  /** A meter stood lower than at the reading before: that one. */
+  READING_FALLS,
+  /** It is said which meter was read, but not what it stood at: the column that says so. */
+  READINGS_NEEDED,
+  /** Something is said of a softener in the house, but not what sets it off: the words for it. */
+  PRESENT_CONTROL_NEEDED,
+  /** A setting does not go with the control: the column of that, and what stands there. */
+  SETTING_UNFIT,
+  /** A clock of weekdays has none. */
+  WEEKDAYS_NEEDED,
+  /** A meter has no setting; the other column that sets it. */
+  METER_SETTING_NEEDED,
+  /** A meter is set in two ways; the other column. */
+  METER_SET_TWICE,
+  /** A reserve is not below what the meter lets pass: that, in gallons. */
+  RESERVE_TOO_LARGE,
+  /** Nothing is known of the bed in the house; the other columns that tell it. */
+  PRESENT_BED_NEEDED,
+  /** The salt of a regeneration is said in two ways; the other column. */
+  PRESENT_SALT_TWICE,
+
   /** The library refuses it; in its words, for developers. */
   REFUSED,
 

@@ -1,11 +1,13 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.job.Problem.Argument;
+import java.math.BigDecimal;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.joda.money.CurrencyUnit;
 
 /**
  * One row of a file. Each reading of a cell that fails notes a problem and gives nothing, so that
@@ -85,6 +87,17 @@ final class Row {
   void bothOrNone(Column first, Column second) {
     if (has(first.name()) != has(second.name())) {
       needed(has(first.name()) ? second : first);
+    }
+  }
+
+  /** Notes money with more decimals than its currency has. */
+  void checkMoney(String column, BigDecimal amount, CurrencyUnit currency) {
+    if (amount.stripTrailingZeros().scale() > currency.getDecimalPlaces()) {
+      note(
+          column,
+          amount.toPlainString(),
+          ProblemCode.TOO_MANY_DECIMALS,
+          new Argument.Text(currency.getCode()));
     }
   }
 

@@ -7,13 +7,10 @@ import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Supply;
-import io.github.brinewright.quantity.Bounds;
-import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.FoulingAllowance;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Temperature;
-import io.github.brinewright.quantity.Volume;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -22,7 +19,8 @@ import java.util.function.Function;
 public final class SiteColumns {
   /** All of them. */
   static final Columns<SiteDraft, QuotedHome> COLUMNS =
-      supply(use(WaterColumns.add(customer(new Columns<SiteDraft, QuotedHome>("sites.csv")))));
+      PresentColumns.add(
+          supply(use(WaterColumns.add(customer(new Columns<SiteDraft, QuotedHome>("sites.csv"))))));
 
   private SiteColumns() {}
 
@@ -67,17 +65,12 @@ public final class SiteColumns {
             (draft, number) -> draft.household(household -> household.bathrooms(number)),
             ofHousehold(Household::bathrooms))
         .always(
-            Typed.number(
-                    "use_gal_per_person_day",
-                    Household.PER_PERSON,
-                    Volume::ofGallons,
-                    Volume::gallons)
-                .unit("gal")
+            Measures.gallons("use_gal_per_person_day", Household.PER_PERSON)
                 .usual(Household.USUAL_PER_PERSON),
             (draft, daily) -> draft.household(household -> household.perPersonDaily(daily)),
             ofHousehold(Household::perPersonDaily))
         .add(
-            Typed.number("bill_gal", Bill.BILLED, Volume::ofGallons, Volume::gallons).unit("gal"),
+            Measures.gallons("bill_gal", Bill.BILLED),
             (draft, billed) -> draft.billed = billed,
             home -> home.site().household().bill().map(Bill::billed))
         .add(
@@ -89,8 +82,7 @@ public final class SiteColumns {
             (draft, share) -> draft.household(household -> household.softened(share)),
             ofHousehold(Household::softened))
         .always(
-            WaterColumns.gpg("target_hardness_gpg", Site.TARGET)
-                .usual(Hardness.ofGrainsPerGallon(0)),
+            Measures.gpg("target_hardness_gpg", Site.TARGET).usual(Hardness.ofGrainsPerGallon(0)),
             (draft, target) -> draft.target = target,
             of(Site::target))
         .always(
@@ -131,11 +123,11 @@ public final class SiteColumns {
             (draft, pressure) -> draft.flowingPressure = pressure,
             of(site -> site.supply().flowingPressure()))
         .add(
-            gpm("flow_gpm", Supply.FLOW),
+            Measures.gpm("flow_gpm", Supply.FLOW),
             (draft, flow) -> draft.flow = flow,
             of(site -> site.supply().flow()))
         .add(
-            gpm("peak_gpm", Household.PEAK_FLOW),
+            Measures.gpm("peak_gpm", Household.PEAK_FLOW),
             (draft, flow) -> draft.household(household -> household.peakFlow(flow)),
             ofHousehold(Household::peakFlow))
         .always(
@@ -162,11 +154,6 @@ public final class SiteColumns {
             allowance("manganese_allowance_gpg").usual(FoulingAllowances.USUAL.manganese()),
             (draft, allowance) -> draft.manganese = allowance,
             of(site -> site.allowances().manganese()));
-  }
-
-  private static Typed<FlowRate> gpm(String name, Bounds<FlowRate> range) {
-    return Typed.number(name, range, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
-        .unit("gpm");
   }
 
   private static Typed<FoulingAllowance> allowance(String name) {

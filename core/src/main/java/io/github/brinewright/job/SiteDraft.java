@@ -47,6 +47,7 @@ final class SiteDraft {
   boolean softerWanted;
   @Nullable FoulingAllowance iron;
   @Nullable FoulingAllowance manganese;
+  final PresentDraft present = new PresentDraft();
 
   private final List<Consumer<WaterAnalysis.Builder>> water = new ArrayList<>();
   private final List<Consumer<Household.Builder>> household = new ArrayList<>();
@@ -92,6 +93,9 @@ final class SiteDraft {
             .softerWanted(softerWanted);
     if (treatedHardness != null) {
       site.treated(builtTreated(treatedHardness));
+    }
+    if (present.found) {
+      site.present(present.build());
     }
     return site.build();
   }

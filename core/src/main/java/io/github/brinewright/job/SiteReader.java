@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
 import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.softener.Resin;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -22,13 +23,16 @@ final class SiteReader {
   private static final Column TREATED = COLUMNS.column("treated_hardness_gpg");
   private static final Column TARIFF = COLUMNS.column("tariff_id");
 
+  private final Map<String, Resin> resins;
   private final Map<String, Tariff> tariffs;
   private final Tariff otherwise;
   private final Place place;
   private int refused;
 
   /** Where a site names no tariff, {@code otherwise} holds, and where it names no place, that. */
-  SiteReader(Map<String, Tariff> tariffs, Tariff otherwise, Place place) {
+  SiteReader(
+      Map<String, Resin> resins, Map<String, Tariff> tariffs, Tariff otherwise, Place place) {
+    this.resins = resins;
     this.place = place;
     this.tariffs = tariffs;
     this.otherwise = otherwise;
@@ -65,6 +69,7 @@ final class SiteReader {
       row.needed(TREATED);
     }
     row.bothOrNone(COLUMNS.column("bill_gal"), COLUMNS.column("bill_days"));
+    PresentChecks.check(row, draft.present, resins);
     return tariff(row, draft)
         .flatMap(
             prices ->

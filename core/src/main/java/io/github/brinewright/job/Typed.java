@@ -1,13 +1,16 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.MeterReading;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Column.Ends;
 import io.github.brinewright.job.Column.Kind;
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Concentration;
+import io.github.brinewright.quantity.Volume;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -135,6 +138,22 @@ final class Typed<T> {
 
   static <E extends Enum<E>> Typed<E> choice(String name, Class<E> type) {
     return new Typed<>(name, Kind.CHOICE, Formats.choice(type)).among(type);
+  }
+
+  /** One of the constants of a type; some are understood by another word too. */
+  static <E extends Enum<E>> Typed<E> choice(String name, Class<E> type, Map<String, E> also) {
+    return new Typed<>(name, Kind.CHOICE, Formats.choice(type, also)).among(type);
+  }
+
+  /** Weekdays, separated by spaces. */
+  static Typed<Set<DayOfWeek>> weekdays(String name) {
+    return new Typed<>(name, Kind.CHOICES, new WeekdayFormat()).among(WeekdayFormat.Word.class);
+  }
+
+  /** Readings of a meter, each with its date, separated by spaces. */
+  static Typed<List<MeterReading>> readings(String name, Bounds<Volume> counter) {
+    return new Typed<>(name, Kind.READINGS, new ReadingsFormat())
+        .within(counter.low().gallons(), counter.high().gallons());
   }
 
   static <E extends Enum<E>> Typed<Set<E>> choices(String name, Class<E> type) {

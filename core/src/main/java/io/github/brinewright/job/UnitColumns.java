@@ -1,17 +1,13 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.cost.Offer;
-import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
-import io.github.brinewright.quantity.HardnessAmount;
-import io.github.brinewright.quantity.Length;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Power;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.SaltEfficiency;
-import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.CapacityCurve;
@@ -24,7 +20,6 @@ import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -33,8 +28,6 @@ import org.joda.money.Money;
 
 /** The columns of units.csv: one row for each unit that the dealer sells. */
 public final class UnitColumns {
-  private static final double HIGHEST_PRICE = 1_000_000;
-
   /** All of them. */
   static final Columns<UnitDraft, Offer> COLUMNS =
       prices(drain(flows(valve(bed(new Columns<UnitDraft, Offer>("units.csv"))))));
@@ -50,7 +43,7 @@ public final class UnitColumns {
     return columns
         .always(Typed.shortName("unit_id").needed(), (draft, id) -> draft.id = id, of(Softener::id))
         .always(
-            price("price").needed(),
+            Measures.price("price").needed(),
             (draft, price) -> draft.price = price,
             amount(Offer::equipment))
         .always(
@@ -62,8 +55,7 @@ public final class UnitColumns {
             (draft, id) -> draft.resinId = id,
             of(softener -> softener.resin().id()))
         .add(
-            Typed.number("resin_ft3", Softener.RESIN_VOLUME, Volume::ofCubicFeet, Volume::cubicFeet)
-                .unit("ft³"),
+            Measures.cubicFeet("resin_ft3", Softener.RESIN_VOLUME),
             (draft, volume) -> draft.resinVolume = volume,
             of(s -> Optional.of(s.resinVolume()).filter(known -> !s.resinVolumeAssumed())))
         .add(
@@ -84,12 +76,7 @@ public final class UnitColumns {
             (draft, factor) -> draft.unit(unit -> unit.designFactor(factor)),
             of(softener -> curves(softener).map(DosageCurveBasis::designFactor).findFirst()))
         .add(
-            Typed.number(
-                    "rated_grains",
-                    RatedCapacityBasis.RATING,
-                    HardnessAmount::ofGrains,
-                    HardnessAmount::grains)
-                .unit("grains"),
+            Measures.grains("rated_grains", RatedCapacityBasis.RATING),
             (draft, rated) -> draft.rated = rated,
             of(Softener::rated));
   }
@@ -122,21 +109,20 @@ public final class UnitColumns {
             (draft, certified) -> draft.unit(unit -> unit.certifiedEfficiency(certified)),
             of(Softener::certifiedEfficiency))
         .add(
-            inches("vessel_diameter_in", Vessel.SIDE),
+            Measures.inches("vessel_diameter_in", Vessel.SIDE),
             (draft, diameter) -> draft.vesselDiameter = diameter,
             of(softener -> ownVessel(softener).map(Vessel::diameter)))
         .add(
-            inches("vessel_height_in", Vessel.SIDE),
+            Measures.inches("vessel_height_in", Vessel.SIDE),
             (draft, height) -> draft.vesselHeight = height,
             of(softener -> ownVessel(softener).map(Vessel::height)))
         .always(
-            gpm("refill_gpm", Softener.REFILL_RATE).usual(FlowRate.ofGallonsPerMinute(0.5)),
+            Measures.gpm("refill_gpm", Softener.REFILL_RATE)
+                .usual(FlowRate.ofGallonsPerMinute(0.5)),
             (draft, rate) -> draft.refillRate = rate,
             of(Softener::refillRate))
         .always(
-            Typed.<Duration>number(
-                    "refill_step_min", Softener.REFILL_STEP, Minutes::toDuration, Minutes::of)
-                .unit("min")
+            Measures.minutes("refill_step_min", Softener.REFILL_STEP)
                 .usual(Minutes.toDuration(0.1)),
             (draft, step) -> draft.refillStep = step,
             of(Softener::refillStep));
@@ -150,11 +136,11 @@ public final class UnitColumns {
   private static Columns<UnitDraft, Offer> flows(Columns<UnitDraft, Offer> columns) {
     return columns
         .add(
-            gpm("service_flow_gpm", Softener.SERVICE_FLOW),
+            Measures.gpm("service_flow_gpm", Softener.SERVICE_FLOW),
             (draft, flow) -> draft.serviceFlow = flow,
             of(softener -> ownFlow(softener, Softener::serviceFlow)))
         .add(
-            gpm("peak_flow_gpm", Softener.SERVICE_FLOW),
+            Measures.gpm("peak_flow_gpm", Softener.SERVICE_FLOW),
             (draft, flow) -> draft.peakFlow = flow,
             of(softener -> ownFlow(softener, Softener::peakServiceFlow)))
         .always(
@@ -192,8 +178,7 @@ public final class UnitColumns {
   private static Columns<UnitDraft, Offer> drain(Columns<UnitDraft, Offer> columns) {
     return columns
         .add(
-            Typed.number("salt_storage_lb", Softener.SALT_STORAGE, Mass::ofPounds, Mass::pounds)
-                .unit("lb"),
+            Measures.pounds("salt_storage_lb", Softener.SALT_STORAGE),
             (draft, salt) -> draft.unit(unit -> unit.saltStorage(salt)),
             of(UnitColumns::ownStorage))
         .add(
@@ -206,11 +191,11 @@ public final class UnitColumns {
             (draft, flows) -> draft.unit(unit -> unit.drainFlows(flows)),
             of(softener -> Optional.of(softener.drainFlows()).filter(all -> !all.isEmpty())))
         .add(
-            inches("brine_tank_diameter_in", BrineTank.SIDE),
+            Measures.inches("brine_tank_diameter_in", BrineTank.SIDE),
             (draft, diameter) -> draft.tankDiameter = diameter,
             of(softener -> softener.brineTank().map(BrineTank::diameter)))
         .add(
-            inches("brine_tank_height_in", BrineTank.SIDE),
+            Measures.inches("brine_tank_height_in", BrineTank.SIDE),
             (draft, height) -> draft.tankHeight = height,
             of(softener -> softener.brineTank().map(BrineTank::height)))
         .add(
@@ -231,30 +216,17 @@ public final class UnitColumns {
   private static Columns<UnitDraft, Offer> prices(Columns<UnitDraft, Offer> columns) {
     return columns
         .always(
-            price("meter_extra_price").usual(BigDecimal.ZERO),
+            Measures.price("meter_extra_price").usual(BigDecimal.ZERO),
             (draft, price) -> draft.meterExtra = price,
             amount(Offer::meterExtra))
         .always(
-            price("installation_price").usual(BigDecimal.ZERO),
+            Measures.price("installation_price").usual(BigDecimal.ZERO),
             (draft, price) -> draft.installation = price,
             amount(Offer::installation))
         .always(
-            price("service_price_per_year").usual(BigDecimal.ZERO),
+            Measures.price("service_price_per_year").usual(BigDecimal.ZERO),
             (draft, price) -> draft.service = price,
             amount(Offer::yearlyService));
-  }
-
-  private static Typed<BigDecimal> price(String name) {
-    return Typed.amount(name, 0, HIGHEST_PRICE);
-  }
-
-  private static Typed<Length> inches(String name, Bounds<Length> range) {
-    return Typed.number(name, range, Length::ofInches, Length::inches).unit("in");
-  }
-
-  private static Typed<FlowRate> gpm(String name, Bounds<FlowRate> range) {
-    return Typed.number(name, range, FlowRate::ofGallonsPerMinute, FlowRate::gallonsPerMinute)
-        .unit("gpm");
   }
 
   private static <T> Function<Offer, T> of(Function<Softener, T> get) {

@@ -8,7 +8,6 @@ import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Resin;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -57,10 +56,10 @@ final class UnitReader {
     pair(row, "vessel_diameter_in", "vessel_height_in");
     pair(row, "brine_tank_diameter_in", "brine_tank_height_in");
     pair(row, "service_flow_gpm", "peak_flow_gpm");
-    checkMoney(row, "price", draft.price);
-    checkMoney(row, "installation_price", draft.installation);
-    checkMoney(row, "service_price_per_year", draft.service);
-    checkMoney(row, "meter_extra_price", draft.meterExtra);
+    row.checkMoney("price", draft.price, currency);
+    row.checkMoney("installation_price", draft.installation, currency);
+    row.checkMoney("service_price_per_year", draft.service, currency);
+    row.checkMoney("meter_extra_price", draft.meterExtra, currency);
     return resin(row, draft).flatMap(resin -> row.build(() -> draft.build(resin, currency)));
   }
 
@@ -97,16 +96,6 @@ final class UnitReader {
           row.cell("controls").orElse(""),
           ProblemCode.TWIN_CONTROL,
           new Argument.Words(List.of(Formats.word(Control.METERED_AT_ONCE))));
-    }
-  }
-
-  private void checkMoney(Row row, String column, BigDecimal amount) {
-    if (amount.stripTrailingZeros().scale() > currency.getDecimalPlaces()) {
-      row.note(
-          column,
-          amount.toPlainString(),
-          ProblemCode.TOO_MANY_DECIMALS,
-          new Argument.Text(currency.getCode()));
     }
   }
 

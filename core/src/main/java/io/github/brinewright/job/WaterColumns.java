@@ -8,7 +8,6 @@ import io.github.brinewright.home.TapIron;
 import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.home.WaterSource;
-import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Turbidity;
@@ -18,7 +17,7 @@ import java.util.function.Function;
 
 /** The columns of sites.csv that speak of the water, raw and after a treatment. */
 final class WaterColumns {
-  static final Typed<Hardness> GPG = gpg("hardness_gpg", WaterAnalysis.HARDNESS);
+  static final Typed<Hardness> GPG = Measures.gpg("hardness_gpg", WaterAnalysis.HARDNESS);
   static final Typed<Hardness> MG_PER_L =
       Typed.number(
               "hardness_mg_per_l",
@@ -105,7 +104,7 @@ final class WaterColumns {
     return columns
         .part("treated")
         .add(
-            gpg("treated_hardness_gpg", WaterAnalysis.HARDNESS),
+            Measures.gpg("treated_hardness_gpg", WaterAnalysis.HARDNESS),
             (draft, hardness) -> draft.treatedHardness = hardness,
             after(treated -> Optional.of(treated.hardness())))
         .add(
@@ -143,11 +142,6 @@ final class WaterColumns {
 
   private static Typed<LabResult> lab(String name) {
     return Typed.labResult(name, Substance.FOUND).unit("mg/L");
-  }
-
-  static Typed<Hardness> gpg(String name, Bounds<Hardness> range) {
-    return Typed.number(name, range, Hardness::ofGrainsPerGallon, Hardness::grainsPerGallon)
-        .unit("gpg");
   }
 
   /** A hardness stands in the column that writes it exactly, or else shorter. */

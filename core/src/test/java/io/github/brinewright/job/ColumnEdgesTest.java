@@ -32,6 +32,10 @@ class ColumnEdgesTest {
           "dealer.properties",
           Map.of("name", "Weir Street Water"));
 
+  private static final Map<String, String> METER = Map.of("present_control", "metered");
+  private static final Map<String, String> CLOCK =
+      Map.of("present_control", "clock", "present_days", "7");
+
   /** Cells that a column needs beside it. */
   private static final Map<String, Map<String, String>> WITH =
       Map.ofEntries(
@@ -48,6 +52,19 @@ class ColumnEdgesTest {
           Map.entry("treated_iron_mg_per_l", Map.of("treated_hardness_gpg", "18")),
           Map.entry("treated_manganese_mg_per_l", Map.of("treated_hardness_gpg", "18")),
           Map.entry("treated_ph", Map.of("treated_hardness_gpg", "18")),
+          Map.entry("present_days", Map.of("present_control", "clock")),
+          Map.entry("present_volume_gal", METER),
+          Map.entry("present_set_hardness_gpg", METER),
+          Map.entry(
+              "present_set_capacity_grains",
+              Map.of("present_control", "metered", "present_set_hardness_gpg", "20")),
+          Map.entry(
+              "present_reserve_gal",
+              Map.of("present_control", "metered", "present_volume_gal", "100000")),
+          Map.entry("present_rated_grains", CLOCK),
+          Map.entry("present_vessel_diameter_in", Map.of("present_vessel_height_in", "60")),
+          Map.entry("present_vessel_height_in", Map.of("present_vessel_diameter_in", "10")),
+          Map.entry("present_refill_gpm", Map.of("present_refill_min", "10")),
           Map.entry("credit_percent", Map.of("credit_months", "12")),
           Map.entry("water_steps_gal_per_month", Map.of("water_price_per_1000_gal", "4 5")),
           Map.entry("sewer_steps_gal_per_month", Map.of("sewer_price_per_1000_gal", "4 5")));
@@ -101,11 +118,9 @@ class ColumnEdgesTest {
 
   /** Problems with the column when this stands in it, in a job that is good otherwise. */
   private static List<Problem> inColumn(Column column, BigDecimal value) {
-    String text = plain(value);
-    String cell = column.kind() == Column.Kind.COUNTS ? text + " shower" : text;
     Map<String, String> row = new HashMap<>(GOOD.get(column.file()));
     row.putAll(WITH.getOrDefault(column.name(), Map.of()));
-    row.put(column.name(), cell);
+    row.put(column.name(), cell(column.kind(), plain(value)));
     Map<String, String> texts = new LinkedHashMap<>();
     texts.put("sites.csv", csv(SiteColumns.all(), GOOD.get("sites.csv")));
     texts.put(column.file(), text(column, row));
@@ -113,6 +128,14 @@ class ColumnEdgesTest {
         .filter(problem -> problem.column().equals(column.name()))
         .filter(ColumnEdgesTest::ofTheRange)
         .toList();
+  }
+
+  private static String cell(Column.Kind kind, String text) {
+    return switch (kind) {
+      case COUNTS -> text + " shower";
+      case READINGS -> "2026-01-03:0 2026-04-02:" + text;
+      default -> text;
+    };
   }
 
   /** A resin of one row, a dosage outside its table, tanks: other matters than a range. */

@@ -75,6 +75,7 @@ class ColumnTablesTest {
     return switch (column.kind()) {
       case SHORT_NAME -> "1-40 characters";
       case DATE -> "as `2026-03-31`";
+      case READINGS -> "as `2026-01-03:12345 2026-04-02:18900`";
       case LAB_RESULT -> column.range().map(this::range).orElseThrow() + " mg/L, `<0.05`, `ND`";
       case PLACE -> "as `US`, `US-CA`, `CA`, `CA-ON`";
       case LOCALE -> "as `en-US`, `es-US`, `fr-CA`";

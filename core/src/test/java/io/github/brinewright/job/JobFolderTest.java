@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.cost.ServicePrices;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -9,6 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -223,6 +227,40 @@ class JobFolderTest {
         .anyMatch(p -> p.contains("\"DOLLARS\" is not a currency"))
         .anyMatch(p -> p.contains("\"6,25\" has a comma"))
         .anyMatch(p -> p.contains("locale"));
+  }
+
+  @Test
+  void pricesOfServiceAreInTheDealersCurrency() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write(
+        "dealer.properties", "currency=CAD\nmeter_retrofit_price=260\nservice_visit_price=85.50\n");
+
+    Dealer dealer = read().job().orElseThrow().dealer();
+
+    assertThat(dealer.meterRetrofit()).contains(Money.parse("CAD 260.00"));
+    assertThat(dealer.serviceVisit()).contains(Money.parse("CAD 85.50"));
+    write("dealer.properties", "service_visit_price=0\n");
+    assertThat(read().job().orElseThrow().dealer().servicePrices())
+        .isEqualTo(new ServicePrices(Optional.empty(), Optional.of(Money.zero(CurrencyUnit.USD))));
+  }
+
+  @Test
+  void wrongPricesOfServiceAreNamedInEachLanguage() throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write("dealer.properties", "meter_retrofit_price=260,50\nservice_visit_price=85.505\n");
+
+    assertThat(problems())
+        .containsExactly(
+            "dealer.properties, column meter_retrofit_price: \"260,50\" has a comma;"
+                + " write decimals with a point and thousands without a mark",
+            "dealer.properties, column service_visit_price: \"85.505\" has more decimals than"
+                + " USD has");
+    assertThat(read().problems().stream().map(new ProblemWords(Locale.CANADA_FRENCH)::say))
+        .allMatch(text -> text.startsWith("dealer.properties, colonne "))
+        .anyMatch(text -> text.endsWith("a plus de décimales que USD"));
+    assertThat(read().problems().stream().map(new ProblemWords(Locale.forLanguageTag("es"))::say))
+        .anyMatch(text -> text.endsWith("tiene más decimales que USD"));
+    assertThat(read().job()).isEmpty();
   }
 
   @Test

@@ -9,6 +9,7 @@ import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
@@ -20,7 +21,12 @@ import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.MeterReading;
 import io.github.brinewright.home.Place;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSalt;
+import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
@@ -62,10 +68,12 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -184,7 +192,7 @@ class JobRoundTripTest {
       return household.build();
     }
 
-    Site site(String id) {
+    Site site(String id, Resin own) {
       Supply supply = Supply.NOT_MEASURED;
       supply = yes() ? supply.withPressure(Pressure.ofPsi(within(5, 200))) : supply;
       supply = yes() ? supply.withFlow(FlowRate.ofGallonsPerMinute(within(0.5, 200))) : supply;
@@ -198,7 +206,79 @@ class JobRoundTripTest {
               .place(place())
               .brineTankTemperature(Temperature.ofFahrenheit(within(33, 110)))
               .softerWanted(yes());
+      if (yes()) {
+        site.present(present(own));
+      }
       return (yes() ? site.treated(treated()) : site).build();
+    }
+
+    PresentSoftener present(Resin own) {
+      PresentSoftener.Builder present =
+          PresentSoftener.of(control()).regenerant(one(Regenerant.class));
+      switch (whole(0, 2)) {
+        case 0 -> present.rated(HardnessAmount.ofGrains(within(3_200, 640_000)));
+        case 1 -> present.resinVolume(Volume.ofCubicFeet(within(0.1, 20)));
+        default -> present.vessel(vessel());
+      }
+      if (yes()) {
+        present.resin(yes() ? own : ShippedResins.FINE_MESH).ageYears(whole(0, 60));
+      }
+      if (yes()) {
+        present.hour(whole(0, 23)).salt(salt());
+      }
+      if (yes()) {
+        present
+            .saltBought(Mass.ofPounds(within(0, 20_000)))
+            .hardnessAfter(Hardness.ofGrainsPerGallon(within(0, 200)))
+            .readings(one(ReadMeter.class), readings());
+      }
+      return present.build();
+    }
+
+    PresentControl control() {
+      Optional<Integer> days = yes() ? Optional.of(whole(1, 99)) : Optional.empty();
+      Optional<Volume> reserve =
+          yes() ? Optional.of(Volume.ofGallons(within(0, 50))) : Optional.empty();
+      return switch (whole(0, 3)) {
+        case 0 -> PresentControl.clock(whole(1, 99));
+        case 1 -> PresentControl.weekdays(EnumSet.of(one(DayOfWeek.class), one(DayOfWeek.class)));
+        case 2 ->
+            new PresentControl.ByVolume(
+                Volume.ofGallons(within(60, 100_000)), yes(), reserve, days);
+        default ->
+            new PresentControl.ByHardness(
+                Hardness.ofGrainsPerGallon(within(1, 15)),
+                yes()
+                    ? Optional.of(HardnessAmount.ofGrains(within(1_000, 1_000_000)))
+                    : Optional.empty(),
+                yes(),
+                reserve,
+                days);
+      };
+    }
+
+    PresentSalt salt() {
+      Optional<FlowRate> flow =
+          yes() ? Optional.of(FlowRate.ofGallonsPerMinute(within(0.05, 5))) : Optional.empty();
+      return switch (whole(0, 2)) {
+        case 0 -> new PresentSalt.Dosed(SaltDosage.ofPoundsPerCubicFoot(within(1, 30)));
+        case 1 -> new PresentSalt.EachTime(Mass.ofPounds(within(0.2, 400)));
+        default -> new PresentSalt.Refill(Minutes.toDuration(within(0.1, 120)), flow);
+      };
+    }
+
+    List<MeterReading> readings() {
+      LocalDate first = LocalDate.of(2025, whole(1, 12), whole(1, 28));
+      Volume stood = Volume.ofGallons(within(0, 50_000_000));
+      Volume more = stood.plus(Volume.ofGallons(within(0, 100_000)));
+      return List.of(
+          new MeterReading(first, stood),
+          new MeterReading(first.plusDays(1), stood),
+          new MeterReading(first.plusDays(whole(2, 400)), more));
+    }
+
+    Vessel vessel() {
+      return new Vessel(Length.ofInches(within(4, 90)), Length.ofInches(within(4, 90)));
     }
 
     Place place() {
@@ -240,7 +320,7 @@ class JobRoundTripTest {
           .regenerant(one(Regenerant.class));
       tanks(unit);
       if (yes()) {
-        unit.vessel(new Vessel(Length.ofInches(within(4, 90)), Length.ofInches(within(4, 90))))
+        unit.vessel(vessel())
             .brineTank(
                 new BrineTank(Length.ofInches(within(8, 60)), Length.ofInches(within(8, 60))))
             .serviceFlow(
@@ -349,6 +429,12 @@ class JobRoundTripTest {
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
       }
+      if (yes()) {
+        dealer.servicePrices(
+            new ServicePrices(
+                yes() ? Optional.of(money(currency)) : Optional.empty(),
+                yes() ? Optional.of(money(currency)) : Optional.empty()));
+      }
       return dealer.build();
     }
 
@@ -367,8 +453,8 @@ class JobRoundTripTest {
               PriceList.builder(offers).terms(terms()).limits(limits()).margins(margins()).build())
           .dealer(dealer(currency))
           .tariffs(List.of(first, tariff("T2", currency)))
-          .home(new QuotedHome(site("A1"), first))
-          .home(new QuotedHome(site("B2"), tariff("T3", currency)).reading(locale()))
+          .home(new QuotedHome(site("A1", own), first))
+          .home(new QuotedHome(site("B2", own), tariff("T3", currency)).reading(locale()))
           .build();
     }
   }
@@ -431,7 +517,7 @@ class JobRoundTripTest {
   @Test
   void aJobWithPlaceholderPricesNeedsNoTariffs() {
     CurrencyUnit usd = CurrencyUnit.USD;
-    Site site = new Chance(new Random(3)).site("A");
+    Site site = new Chance(new Random(3)).site("A", ShippedResins.STANDARD_MESH);
     Job job =
         Job.of(PriceList.of(BuiltInOffers.all(usd)))
             .home(new QuotedHome(site, Tariff.placeholder(usd)))
@@ -465,8 +551,8 @@ class JobRoundTripTest {
     Chance chance = new Chance(new Random(5));
     CurrencyUnit usd = CurrencyUnit.USD;
     PriceList prices = PriceList.of(BuiltInOffers.all(usd));
-    QuotedHome home = new QuotedHome(chance.site("A"), chance.tariff("T", usd));
-    QuotedHome other = new QuotedHome(chance.site("B"), chance.tariff("T", usd));
+    QuotedHome home = new QuotedHome(chance.site("A", chance.ownResin()), chance.tariff("T", usd));
+    QuotedHome other = new QuotedHome(chance.site("B", chance.ownResin()), chance.tariff("T", usd));
 
     assertThatThrownBy(Job.of(prices).home(home).home(home)::build)
         .hasMessage("two homes have the id \"a\"");
