@@ -3,6 +3,7 @@ package io.github.brinewright.job;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HomeStudy;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,6 +104,24 @@ public final class Job {
    */
   public Optional<HomeStudy> study(Comparison comparison) {
     return HomeStudy.of(comparison, HomeStudy.USUAL_YEARS);
+  }
+
+  /**
+   * Studies the softener that is already in a home, at the dealer's prices of a meter and a visit.
+   *
+   * @param home of this job, whose site has a present softener
+   * @return what it does, what is wrong, and what comes of mending it
+   * @throws IllegalArgumentException when there is no present softener
+   */
+  public ServiceStudy service(QuotedHome home) {
+    return ServiceStudy.of(compare(home), dealer.servicePrices());
+  }
+
+  /**
+   * {@return a builder that begins with all that this job has but the files that it was read from}
+   */
+  public Builder change() {
+    return of(prices).dealer(dealer).homes(homes).tariffs(tariffs);
   }
 
   /**
