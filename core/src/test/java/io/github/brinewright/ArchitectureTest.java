@@ -32,6 +32,7 @@ class ArchitectureTest {
           List.of("finding", "cost"),
           List.of("comparison"),
           List.of("study"),
+          List.of("service"),
           List.of("words"),
           List.of("job"));
 

@@ -61,9 +61,9 @@ final class FaultFinder {
     HardnessAmount load = home.dailyLoad();
     return Fault.of(
         FaultKind.BED_TOO_SMALL,
-        Figure.of(found.resinVolume().cubicFeet(), 2),
-        Figure.of(load),
-        Figure.of(found.usable()));
+        Figure.bed(found.resinVolume()),
+        Figure.roughly(load),
+        Figure.roughly(found.usable()));
   }
 
   private Optional<Fault> lean() {
@@ -96,7 +96,7 @@ final class FaultFinder {
   }
 
   private static Figure figure(Mass salt) {
-    return Figure.of(salt, 0);
+    return Figure.roughly(salt);
   }
 
   private Optional<Fault> behind() {

@@ -7,6 +7,7 @@ import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,9 +35,9 @@ final class HourFault {
     return Optional.of(
             Fault.of(
                 FaultKind.HOUR_IN_USE,
-                Figure.of(bed.hour()),
-                Figure.of(now, 0),
-                Figure.of(atNight, 0)))
+                Figure.of(LocalTime.of(bed.hour(), 0)),
+                Figure.roughly(now),
+                Figure.roughly(atNight)))
         .filter(fault -> now.exceeds(atNight.times(MUCH_MORE)));
   }
 

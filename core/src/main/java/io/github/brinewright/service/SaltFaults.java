@@ -55,7 +55,8 @@ final class SaltFaults {
     Mass wanted = given.times(dosage.ratioTo(found.dosage()));
     boolean refilled = found.present().salt().orElse(null) instanceof PresentSalt.Refill;
     if (refilled && given.ratioTo(wanted) < SHORT && WORTHWHILE.compareTo(dosage) >= 0) {
-      return Optional.of(Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.of(given), Figure.of(wanted)));
+      return Optional.of(
+          Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.roughly(given), Figure.roughly(wanted)));
     }
     Mass wasted = wasted();
     return Optional.of(wanted)
@@ -64,9 +65,9 @@ final class SaltFaults {
             salt ->
                 Fault.of(
                     FaultKind.REFILL_TOO_LARGE,
-                    Figure.of(given),
-                    Figure.of(salt),
-                    Figure.of(wasted, 0)));
+                    Figure.roughly(given),
+                    Figure.roughly(salt),
+                    Figure.roughly(wasted)));
   }
 
   /** The dosage that restores a capacity, within the curve. */
@@ -107,6 +108,6 @@ final class SaltFaults {
                     FaultKind.DOSAGE_TOO_RICH,
                     Figure.of(found.dosage(), 1),
                     Figure.of(dosage, 1),
-                    Figure.of(wasted, 0)));
+                    Figure.roughly(wasted)));
   }
 }

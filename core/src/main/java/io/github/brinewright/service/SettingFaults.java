@@ -77,19 +77,19 @@ final class SettingFaults {
   private Fault rating() {
     return Fault.of(
         FaultKind.RATING_AS_CAPACITY,
-        Figure.of(reckoned.needed()),
-        Figure.of(found.usable()),
+        Figure.roughly(reckoned.needed()),
+        Figure.roughly(found.usable()),
         days(),
         hardWater(),
-        Figure.of(saltSaved(), 0));
+        Figure.roughly(saltSaved()));
   }
 
   private Figure days() {
-    return Figure.days(asFound.hardWater().runOutDays(), 0);
+    return Figure.roughDays(asFound.hardWater().runOutDays());
   }
 
   private Figure hardWater() {
-    return Figure.of(asFound.hardWater().total(), 0);
+    return Figure.roughly(asFound.hardWater().total());
   }
 
   /** Salt a year that the right setting takes less. */
@@ -118,7 +118,7 @@ final class SettingFaults {
     return Fault.of(
         FaultKind.VOLUME_TOO_LARGE,
         Figure.of(found.startsAfter().orElseThrow()),
-        Figure.of(holds()),
+        Figure.roughly(holds()),
         days(),
         hardWater());
   }
@@ -174,7 +174,7 @@ final class SettingFaults {
                     FaultKind.RESERVE_TWICE,
                     Figure.of(found.setVolume().orElseThrow()),
                     Figure.of(held),
-                    Figure.of(holds()),
+                    Figure.roughly(holds()),
                     Figure.percent(asFound.years().unusedShare())));
   }
 
@@ -190,8 +190,8 @@ final class SettingFaults {
     return Optional.of(
         Fault.of(
             FaultKind.INTERVAL_TOO_SHORT,
-            Figure.days(asFound.daysBetweenRegenerations(), 1),
+            Figure.roughDays(asFound.daysBetweenRegenerations()),
             Figure.percent(unused),
-            Figure.of(saltSaved(), 0)));
+            Figure.roughly(saltSaved())));
   }
 }

@@ -32,7 +32,7 @@ final class FoundBed {
 
   private Volume ofRating(HardnessAmount rated) {
     Volume usual = RatedCapacityBasis.usualVolume(rated);
-    assume(AssumptionKind.BED_FROM_RATING, Figure.of(rated), Figure.of(usual.cubicFeet(), 2));
+    assume(AssumptionKind.BED_FROM_RATING, Figure.of(rated), Figure.bed(usual));
     return usual;
   }
 
@@ -43,7 +43,7 @@ final class FoundBed {
         AssumptionKind.BED_FROM_VESSEL,
         Figure.of(measured.diameter()),
         Figure.of(measured.height()),
-        Figure.of(usual.cubicFeet(), 2));
+        Figure.bed(usual));
     return usual;
   }
 

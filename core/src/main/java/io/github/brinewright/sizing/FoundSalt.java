@@ -80,7 +80,8 @@ final class FoundSalt {
     Mass bought = present.saltBought().orElseThrow();
     Mass each = bought.dividedBy(regenerations.getAsDouble());
     assumptions.add(
-        Assumption.of(AssumptionKind.SALT_FROM_BOUGHT, Figure.of(bought, 0), Figure.of(each)));
+        Assumption.of(
+            AssumptionKind.SALT_FROM_BOUGHT, Figure.roughly(bought), Figure.roughly(each)));
     return each;
   }
 

@@ -2,8 +2,11 @@ package io.github.brinewright.trace;
 
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
+import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.Set;
 import org.joda.money.BigMoney;
 import org.joda.money.BigMoneyProvider;
@@ -17,6 +20,9 @@ public sealed interface Figure {
   /** Decimals are left to the words: to the kind of the value, or to the step that it stands in. */
   int USUAL = -1;
 
+  /** As precise as a forecast is sure: rounded by its size as {@link Rough} says. */
+  int ROUGH = -2;
+
   /** A physical quantity. */
   record Physical(Quantity<?> value, int decimals) implements Figure {}
 
@@ -28,6 +34,12 @@ public sealed interface Figure {
 
   /** A share, written in per cent. */
   record Share(double fraction, int decimals) implements Figure {}
+
+  /** A bed of resin, written in the unit that beds are sold by. */
+  record Bed(Volume value) implements Figure {}
+
+  /** A time of day, written as a clock shows it. */
+  record Clock(LocalTime value) implements Figure {}
 
   /** A number of days. */
   record Days(double days, int decimals) implements Figure {}
@@ -67,6 +79,33 @@ public sealed interface Figure {
    */
   static Figure of(Quantity<?> value, int decimals) {
     return new Physical(value, decimals);
+  }
+
+  /**
+   * {@return a quantity as precise as a forecast is sure}
+   *
+   * @param value what is shown
+   */
+  static Figure roughly(Quantity<?> value) {
+    return new Physical(value, ROUGH);
+  }
+
+  /**
+   * {@return a bed of resin}
+   *
+   * @param volume of the resin
+   */
+  static Figure bed(Volume volume) {
+    return new Bed(volume);
+  }
+
+  /**
+   * {@return a time of day}
+   *
+   * @param value what is shown, to the minute
+   */
+  static Figure of(LocalTime value) {
+    return new Clock(value);
   }
 
   /**
@@ -135,6 +174,15 @@ public sealed interface Figure {
   }
 
   /**
+   * {@return a number of days as precise as a forecast is sure}
+   *
+   * @param days number of days; zero or more
+   */
+  static Figure roughDays(double days) {
+    return new Days(days, ROUGH);
+  }
+
+  /**
    * {@return a time in minutes; its decimals are left to the words}
    *
    * @param value what is shown
@@ -169,6 +217,16 @@ public sealed interface Figure {
    */
   static Figure about(Money value) {
     return new Estimate(value);
+  }
+
+  /**
+   * {@return an amount of money as precise as a forecast is sure}
+   *
+   * @param value the forecast
+   */
+  static Figure roughly(Money value) {
+    double units = value.getAmount().doubleValue();
+    return about(Money.of(value.getCurrencyUnit(), Rough.of(units), RoundingMode.HALF_UP));
   }
 
   /**

@@ -93,6 +93,10 @@ final class Messages {
     return text;
   }
 
+  boolean has(String key) {
+    return texts.containsKey(key);
+  }
+
   /** The form of a text for a number; the text itself when it has one form. */
   String get(String key, BigDecimal number) {
     String counted = texts.get(key + plural.suffix(number));

@@ -10,8 +10,13 @@ import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.Fault;
+import io.github.brinewright.service.Payback;
+import io.github.brinewright.sizing.Assumption;
 import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Rough;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
@@ -58,6 +63,7 @@ public final class Wording {
   private final Messages messages;
   private final NumberFormat plain;
   private final NumberFormat currency;
+  private final ServiceWords service;
 
   private Wording(Locale locale, UnitSystem system, List<Texts> own) {
     this.locale = locale;
@@ -65,6 +71,7 @@ public final class Wording {
     messages = new Messages(locale, own);
     plain = NumberFormat.getNumberInstance(locale);
     currency = NumberFormat.getCurrencyInstance(locale);
+    service = new ServiceWords(this, messages);
   }
 
   /**
@@ -121,6 +128,9 @@ public final class Wording {
   }
 
   private static BigDecimal rounded(double value, int decimals) {
+    if (decimals == Figure.ROUGH) {
+      return Rough.of(value);
+    }
     return BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
   }
 
@@ -213,16 +223,31 @@ public final class Wording {
       return term(term.value());
     } else if (figure instanceof Figure.Weekdays weekdays) {
       return weekdays(weekdays.days());
+    } else if (figure instanceof Figure.Bed bed) {
+      return resin(bed.value());
+    } else if (figure instanceof Figure.Clock clock) {
+      return service.clock(clock.value());
     }
     throw new IllegalStateException("no way to write " + figure);
   }
 
   private String share(Figure.Share share) {
-    BigDecimal percent =
-        BigDecimal.valueOf(share.fraction())
-            .movePointRight(2)
-            .setScale(share.decimals(), RoundingMode.HALF_UP);
-    return unit("percent", percent);
+    return unit("percent", percent(share));
+  }
+
+  private static BigDecimal percent(Figure.Share share) {
+    return BigDecimal.valueOf(share.fraction())
+        .movePointRight(2)
+        .setScale(share.decimals(), RoundingMode.HALF_UP);
+  }
+
+  /** Whether a figure is printed as zero. */
+  boolean isZero(Figure figure) {
+    return (figure instanceof Figure.Share share
+            ? Optional.of(percent(share))
+            : decimal(figure, system))
+        .filter(number -> number.signum() == 0)
+        .isPresent();
   }
 
   /**
@@ -405,6 +430,43 @@ public final class Wording {
    */
   public String howSure(int percentOfDraws) {
     return text("study.HOW_SURE", Figure.of(percentOfDraws));
+  }
+
+  /**
+   * {@return what is wrong with a present softener and what comes of it, as a sentence or two}
+   *
+   * @param fault what is wrong
+   */
+  public String fault(Fault fault) {
+    return service.fault(fault);
+  }
+
+  /**
+   * {@return what is taken as so, because nobody found it, as a sentence}
+   *
+   * @param assumption what is taken
+   */
+  public String assumption(Assumption assumption) {
+    return service.assumption(assumption);
+  }
+
+  /**
+   * {@return what comes of a study of a present softener, as a sentence}
+   *
+   * @param advice what comes of it
+   */
+  public String advice(Advice advice) {
+    return service.advice(advice);
+  }
+
+  /**
+   * {@return when a price has come back, as part of a sentence: a range in whole years, beyond 30
+   * years that it is not within them, or that it never does}
+   *
+   * @param payback of a price
+   */
+  public String payback(Payback payback) {
+    return service.payback(payback);
   }
 
   /**
