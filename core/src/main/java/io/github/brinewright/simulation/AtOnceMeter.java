@@ -6,7 +6,8 @@ import io.github.brinewright.demand.UseTotal;
  * A meter that regenerates within the day. An interval takes its set volume from the bed, less what
  * the longest interval leaves unused, and a part of the day on which it ends passes hard besides.
  * That day is a heavy one: E[X²] ÷ E[X] in the mean. It leaves the half of itself to the next
- * interval, less what passed hard. Source: renewal theory (Cox, 1962), length-biased sampling.
+ * interval, less what passed hard. Set to more than the bed holds it lets the difference pass hard,
+ * which begins and ends within a day. Source: renewal theory (Cox, 1962), length-biased sampling.
  */
 final class AtOnceMeter implements Meter {
   private static final double NEVER = 1e-6;
@@ -14,8 +15,8 @@ final class AtOnceMeter implements Meter {
 
   private final ReachingTable reaching;
   private final ReachingTable afterWholeDay;
-  private final double set;
-  private final double hardShare;
+  private final DayMoments moments;
+  private final MeterSetting setting;
   private final UseTotal day;
   private final double heavy;
   private final double begun;
@@ -26,32 +27,34 @@ final class AtOnceMeter implements Meter {
   /**
    * @param reaching table up to the longest interval
    * @param afterWholeDay table up to a day more
-   * @param set volume after which it regenerates
-   * @param hardShare share of a day's use that passes during a regeneration
+   * @param setting of the meter
    */
   AtOnceMeter(
       DayMoments moments,
       ReachingTable reaching,
       ReachingTable afterWholeDay,
-      double set,
-      double hardShare) {
+      MeterSetting setting) {
     this.reaching = reaching;
     this.afterWholeDay = afterWholeDay;
-    this.set = set;
-    this.hardShare = hardShare;
+    this.moments = moments;
+    this.setting = setting;
     day = moments.days(1);
     heavy = day.variance() / day.mean();
     begun = (day.mean() + heavy) * (0.5 - lost());
     more = heavy * reaching.carriedOn();
-    UseTotal days = moments.days(longest());
-    afterReaching =
-        new UseTotal(days.mean() + begun + more, days.variance() + begunVariance() + more);
+    afterReaching = begunAnd(longest());
     afterLongest = moments.days(longest() + 1);
+  }
+
+  /** The rest of a day within which a regeneration fell, and so many days after it. */
+  private UseTotal begunAnd(int days) {
+    UseTotal whole = moments.days(days);
+    return new UseTotal(whole.mean() + begun + more, whole.variance() + begunVariance() + more);
   }
 
   /** A regeneration late in the day ends after it. */
   private double lost() {
-    return hardShare - hardShare * hardShare / 2;
+    return setting.hardShare() - setting.hardShare() * setting.hardShare() / 2;
   }
 
   /** E[X³] ÷ 3 E[X] − (E[X²] ÷ 2 E[X])² of a gamma day. */
@@ -63,7 +66,7 @@ final class AtOnceMeter implements Meter {
 
   @Override
   public Interval interval(double factor) {
-    double volume = set / factor;
+    double volume = setting.set() / factor;
     Ending reached = ending(afterReaching, begun, longest(), volume);
     Ending longest = ending(afterLongest, 0, longest() + 1, volume);
     double unreached = reached.chance() / (1 + reached.chance() - longest.chance());
@@ -72,7 +75,19 @@ final class AtOnceMeter implements Meter {
     double unused = (1 - unreached) * reached.unused() + unreached * longest.unused();
     double taken = volume - unused - last + lost() * ends;
     double days = Math.min(longest(), Math.max(SHORTEST, taken / day.mean()));
-    return new Interval(days, 0, 0, factor * hardShare * (ends + last));
+    double cycle = setting.hardShare() * (ends + last);
+    if (!setting.beyondBed()) {
+      return new Interval(days, 0, 0, 0, factor * cycle);
+    }
+    HardStretch hard = new HardStretch(day, setting.capacity() / factor, volume);
+    Overflow over =
+        Overflow.mixed(
+            unreached,
+            hard.within(moments.days(longest()), afterLongest, longest.untaken()),
+            hard.within(begunAnd(longest() - 1), afterReaching, reached.untaken()));
+    double reach = 1 - (1 - unreached) * reached.chance() - unreached * longest.chance();
+    double hardDays = Math.min(days, hard.days(over, reach, setting.hardShare()));
+    return new Interval(days, over.chance(), hardDays, factor * over.volume(), factor * cycle);
   }
 
   private double heavyShare(double volume, double unreached) {
@@ -89,7 +104,11 @@ final class AtOnceMeter implements Meter {
    * @param unused volume at the end of the last day, times that chance
    * @param lastDay use of that day, times that chance
    */
-  private record Ending(double chance, double unused, double lastDay) {}
+  private record Ending(double chance, double unused, double lastDay) {
+    double untaken() {
+      return unused + lastDay;
+    }
+  }
 
   private static Ending ending(UseTotal total, double begun, int days, double volume) {
     double chance = 1 - total.beyond(volume);
@@ -104,6 +123,12 @@ final class AtOnceMeter implements Meter {
 
   @Override
   public double waiting(int days) {
-    return reaching.below(days, Math.max(0, set - begun));
+    return reaching.below(days, Math.max(0, setting.set() - begun));
+  }
+
+  @Override
+  public double waitingHard(int days) {
+    return Math.max(
+        0, waiting(days) - reaching.below(days, Math.max(0, setting.capacity() - begun)));
   }
 }

@@ -6,6 +6,10 @@ import java.time.DayOfWeek;
 /**
  * Runs one bed through the days of one year. A day begins at the hour at which a clock or a meter
  * that waits acts, and ends at that hour of the next.
+ *
+ * <p>{@code left} is the capacity less all water that has passed since the last regeneration. Below
+ * zero the bed has run out and the water passes hard, which only a meter that is set to more than
+ * the bed holds goes on counting for.
  */
 final class BedRun {
   private static final int MOST_A_DAY = 24;
@@ -15,6 +19,7 @@ final class BedRun {
   private final double capacity;
   private final double set;
   private final double keep;
+  private final boolean beyond;
   private final int days;
   private final boolean[] weekdays;
   private final double hardShare;
@@ -41,6 +46,7 @@ final class BedRun {
     days = bed.days();
     weekdays = bed.weekdays().isEmpty() ? new boolean[0] : chosen(bed);
     keep = immediate ? capacity - set : 0;
+    beyond = set > capacity;
     hardShare = HourlyShare.during(bed);
   }
 
@@ -65,6 +71,20 @@ final class BedRun {
   }
 
   /**
+   * The same where the warm-up may be too short to forget how the run begins, so that days and
+   * water must belong together.
+   *
+   * @param place in the interval, from 0 up to but not including 1
+   * @param mean use of a day in gallons
+   */
+  BedRun beginAt(double place, double mean) {
+    double interval = clock ? days : Math.min(days, set / mean);
+    gap = (int) (place * interval);
+    left = capacity - place * interval * mean;
+    return this;
+  }
+
+  /**
    * Runs the days; the first {@code warmUp} of them are not counted.
    *
    * @param gallons use of each day
@@ -83,7 +103,7 @@ final class BedRun {
         duringCycle,
         unused,
         soft,
-        leftAtStart + regenerations * capacity - left,
+        leftAtStart + regenerations * capacity - softLeft(),
         longest);
   }
 
@@ -113,6 +133,8 @@ final class BedRun {
   /** Draws day after day from local variables until something has to happen. */
   private void passPlainDays(double[] gallons, int from, int to) {
     boolean waits = !clock && !immediate;
+    boolean oftenWithinDay = immediate && !beyond;
+    double spare = Math.max(0, keep);
     double dueBelow = waits ? capacity - set : Double.NEGATIVE_INFINITY;
     double rest = left;
     double softened = 0;
@@ -121,7 +143,7 @@ final class BedRun {
       double use = gallons[day];
       boolean due = since >= days || (rest <= dueBelow && since > 0);
       double after = use - hardShare * use - (rest - keep);
-      if (immediate && !due && after > 0 && after < set) {
+      if (oftenWithinDay && !due && after > 0 && after < set) {
         // One regeneration within the day, by far the most common event of this control.
         regenerations++;
         longest = Math.max(longest, since);
@@ -130,7 +152,7 @@ final class BedRun {
         softened += use - hardShare * use;
         rest = capacity - after;
         since = 1;
-      } else if (due || use > rest - keep) {
+      } else if (due || use > rest - spare) {
         left = rest;
         gap = since;
         happen(due, use);
@@ -162,7 +184,7 @@ final class BedRun {
       regenerate(use);
       toDraw -= hardShare * use;
     }
-    draw(toDraw);
+    hardDays += draw(toDraw) ? 1 : 0;
     gap++;
   }
 
@@ -175,7 +197,7 @@ final class BedRun {
     unused = 0;
     soft = 0;
     longest = 0;
-    leftAtStart = left;
+    leftAtStart = softLeft();
   }
 
   private void regenerate(double useOfTheDay) {
@@ -184,7 +206,7 @@ final class BedRun {
     ranOut = false;
     longest = Math.max(longest, gap);
     gap = 0;
-    unused += left;
+    unused += softLeft();
     left = capacity;
     duringCycle += hardShare * useOfTheDay;
   }
@@ -195,8 +217,9 @@ final class BedRun {
     double toDraw = use;
     int most = MOST_A_DAY;
     double before = Math.max(0, left - keep);
+    boolean lacking = false;
     while (toDraw >= before && most-- > 0) {
-      soften(before);
+      lacking |= draw(before);
       regenerate(use);
       toDraw = Math.max(0, toDraw - before - hardEach);
       before = left - keep;
@@ -205,20 +228,24 @@ final class BedRun {
       regenerate(use);
       toDraw = Math.max(0, toDraw - hardEach);
     }
-    draw(toDraw);
+    lacking |= draw(toDraw);
+    hardDays += lacking ? 1 : 0;
   }
 
-  private void draw(double use) {
-    if (use > left) {
-      hardDays++;
-      hard += use - left;
+  /** Draws water and returns whether some of it passed hard. */
+  private boolean draw(double use) {
+    double held = softLeft();
+    boolean lacking = use > held;
+    if (lacking) {
+      hard += use - held;
       ranOut = true;
     }
-    soften(Math.min(use, left));
+    soft += Math.min(use, held);
+    left -= use;
+    return lacking;
   }
 
-  private void soften(double gallons) {
-    soft += gallons;
-    left = Math.max(0, left - gallons);
+  private double softLeft() {
+    return Math.max(0, left);
   }
 }

@@ -103,7 +103,7 @@ public final class HardWaterForecast {
    * @param uncertain how far the mean of a home may be from the stated one
    */
   public double runOutShare(BedSettings bed, UncertainMean uncertain) {
-    if (bed.control() == Control.METERED_AT_ONCE) {
+    if (bed.control() == Control.METERED_AT_ONCE && bed.set().compareTo(bed.capacity()) <= 0) {
       return 0;
     }
     return bed.control() == Control.CLOCK
@@ -124,13 +124,14 @@ public final class HardWaterForecast {
   private YearTally tally(BedSettings bed, double multiple) {
     Require.between("longest interval", bed.days(), 1, LONGEST);
     double mean = demand.mean().gallons() * multiple;
-    double capacity = bed.capacity().gallons() / mean;
-    double set = bed.set().gallons() / mean;
+    MeterSetting setting =
+        new MeterSetting(
+            bed.capacity().gallons() / mean, bed.set().gallons() / mean, HourlyShare.during(bed));
     YearTally inMeanDays =
         switch (bed.control()) {
-          case CLOCK, WEEKDAYS -> clock(bed).year(capacity, HourlyShare.during(bed));
-          case METERED_AT_NIGHT -> MeteredYear.of(night(bed, capacity, set), stretches);
-          case METERED_AT_ONCE -> MeteredYear.of(atOnce(bed, set), stretches);
+          case CLOCK, WEEKDAYS -> clock(bed).year(setting.capacity(), setting.hardShare());
+          case METERED_AT_NIGHT -> MeteredYear.of(night(bed.days(), setting), stretches);
+          case METERED_AT_ONCE -> MeteredYear.of(atOnce(bed.days(), setting), stretches);
         };
     return inMeanDays.volumesTimes(mean);
   }
@@ -144,13 +145,12 @@ public final class HardWaterForecast {
                 : ClockForecast.on(clock.weekdays(), moments, stretches));
   }
 
-  private Meter night(BedSettings bed, double capacity, double set) {
-    return new NightMeter(moments, table(bed.days()), capacity, set, HourlyShare.during(bed));
+  private Meter night(int longest, MeterSetting setting) {
+    return new NightMeter(moments, table(longest), setting);
   }
 
-  private Meter atOnce(BedSettings bed, double set) {
-    double hardShare = HourlyShare.during(bed);
-    return new AtOnceMeter(moments, table(bed.days()), table(bed.days() + 1), set, hardShare);
+  private Meter atOnce(int longest, MeterSetting setting) {
+    return new AtOnceMeter(moments, table(longest), table(longest + 1), setting);
   }
 
   private ReachingTable table(int longest) {

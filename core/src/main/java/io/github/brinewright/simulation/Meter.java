@@ -10,4 +10,7 @@ interface Meter {
 
   /** Chance that it has not yet reached its set volume some days after a regeneration. */
   double waiting(int days);
+
+  /** Chance that it has not, and that the bed has run out by then. */
+  double waitingHard(int days);
 }

@@ -9,8 +9,8 @@ import io.github.brinewright.demand.YearDays;
  * <p>While nobody is at home only the longest interval ends an interval. A stretch of A days away
  * that begins at a random moment meets a bed of age a with the chance P(S(a) &lt; s) ÷ mean
  * interval; it adds the regenerations that fall due by age, and leaves a bed whose time to the next
- * regeneration is other than usual. Source: renewal theory, stationary age and residual life (Cox,
- * 1962).
+ * regeneration is other than usual. A bed that has run out stays so until it is due by age. Source:
+ * renewal theory, stationary age and residual life (Cox, 1962).
  */
 final class MeteredYear {
   private final Meter meter;
@@ -44,9 +44,14 @@ final class MeteredYear {
     double dueByAge = 0;
     double usualRest = 0;
     double rest = 0;
+    double hard = 0;
+    double ends = 0;
     for (int age = 0; age < longest; age++) {
       double chance = (summed[age + 1] - summed[age]) / interval;
       int later = age + days;
+      double ranOut = meter.waitingHard(age) / interval;
+      hard += ranOut * Math.min(days, longest - age);
+      ends += later < longest ? 0 : ranOut;
       usualRest += (age + 1) * chance;
       if (later < longest) {
         rest += (summed[longest - days] - summed[age]) / interval;
@@ -55,8 +60,9 @@ final class MeteredYear {
         rest += chance * summed[longest - later % longest];
       }
     }
-    double cycle = YearDays.LEFT_WHILE_AWAY * usual.cycle();
-    return YearTally.of(dueByAge, new Interval(0, 0, 0, cycle))
+    double left = YearDays.LEFT_WHILE_AWAY;
+    return YearTally.of(dueByAge, new Interval(0, 0, 0, 0, left * usual.cycle()))
+        .plus(new YearTally(0, ends, hard, left * hard, 0))
         .plus(YearTally.of((usualRest - rest) / interval, usual));
   }
 }

@@ -76,9 +76,12 @@ public record YearSimulation(DemandModel demand, int years, long seed) {
    * days stay those of the seed. Were all years to begin at one place, a clock of 14 days would
    * regenerate 27 times in each of them; 365 ÷ 14 is 26.07.
    */
-  private static BedRun bedRun(BedSettings bed, int year) {
+  private BedRun bedRun(BedSettings bed, int year) {
     double turns = year * GOLDEN;
-    return new BedRun(bed).beginAt(turns - Math.floor(turns));
+    double place = turns - Math.floor(turns);
+    return bed.days() > WARM_UP
+        ? new BedRun(bed).beginAt(place, demand.mean().gallons())
+        : new BedRun(bed).beginAt(place);
   }
 
   /** Regenerations of each day of one of the years, for each bed. */

@@ -19,7 +19,11 @@ record YearTally(
   static YearTally of(double intervals, Interval each) {
     double ends = intervals * each.runOutChance();
     return new YearTally(
-        intervals, ends, ends, intervals * each.runOut(), intervals * each.cycle());
+        intervals,
+        ends,
+        intervals * each.runOutDays(),
+        intervals * each.runOut(),
+        intervals * each.cycle());
   }
 
   YearTally plus(YearTally other) {
