@@ -10,26 +10,32 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * What the mean year of a bed comes to without simulating it: regenerations, and hard water by
- * cause. It describes the beds of {@link YearSimulation}: a day begins at 2 a.m., a clock and a
- * delayed meter regenerate then, a meter that regenerates at once does so while water is drawn, and
- * any meter after its longest interval.
+ * cause. It describes the beds of {@link YearSimulation}: a day begins at the hour at which a clock
+ * and a delayed meter regenerate, a meter that regenerates at once does so while water is drawn,
+ * and any meter after its longest interval.
  *
  * <p>Clock: with S the use of the interval and c what the bed holds, E[(S − c)⁺] passes hard. Meter
  * at night: Σ P(S(n) &lt; s) days from one regeneration to the next and Σ E[(S(n+1) − c)⁺; S(n)
- * &lt; s] hard, with the set volume s. Meter at once: one regeneration for each set volume. S is
- * taken as gamma distributed; correlation and weekdays enter its variance. Besides, a share of the
- * day passes hard in each regeneration. Example: 850 of 1,000 gal at 100 gal a day by night → 40.1
- * regenerations, 62 gal from running out and 31 while regenerating in 1.25 hours. Source: renewal
- * theory (Cox, 1962); gamma sums; open meter data for the hours (DAIAD, CC BY-SA 4.0).
+ * &lt; s] hard, with the set volume s. Meter at once: one regeneration for each set volume. A meter
+ * set to more than the bed holds lets E[(S(N) − c)⁺] − E[(S(N) − s)⁺] pass hard besides, N being
+ * the longest interval. S is taken as gamma distributed; correlation and weekdays enter its
+ * variance. Besides, a share of the day passes hard in each regeneration. Example: 850 of 1,000 gal
+ * at 100 gal a day by night → 40.1 regenerations, 62 gal from running out and 31 while regenerating
+ * in 1.25 hours. Source: renewal theory (Cox, 1962); gamma sums; open meter data for the hours
+ * (DAIAD, CC BY-SA 4.0).
  *
  * <p>Accuracy, found against the simulation over random homes (coefficient of variation 0.32-0.70,
  * correlation 0-0.3, weekends up to 1.25 of a day, up to 60 days away and 40 with guests, beds of
  * 1.2-20 mean days, reserves of 0-3): regenerations to 1 %, water while regenerating to 2 %,
  * running out to 4 % and 0.02 % of the year's use; twice that where a meter is set to less than 1.5
- * or more than 9 mean days. Days away and with guests that fall within one longest interval of a
- * meter are counted as if all of it were so: too much rather than too little runs out, up to twice
- * where it is set to more than 9 mean days. A meter set to less than what is used on its longest
- * interval away, 0.28 of a mean day, is due on days away too, which is not counted.
+ * or more than 9 mean days. Beds as somebody set them by guess, on weekdays, at any hour of the
+ * day, or with a meter set to up to three times what they hold, are forecast as well; but the
+ * running out of a meter that regenerates at once, set to more than the bed holds and to more than
+ * half of its longest interval, only to 20 %. Days away and with guests that fall within one
+ * longest interval of a meter are counted as if all of it were so: too much rather than too little
+ * runs out, up to twice where it is set to more than 9 mean days. A meter set to less than what is
+ * used on its longest interval away, 0.28 of a mean day, is due on days away too, which is not
+ * counted.
  *
  * <p>Safe for use by several threads.
  */

@@ -58,6 +58,22 @@ final class RandomBeds {
     };
   }
 
+  /** As somebody set it by guess: at any hour, a meter to up to three times what the bed holds. */
+  BedSettings bedAsFound() {
+    double capacity = SMALLEST * Math.pow(LARGEST / SMALLEST, random.nextDouble());
+    double hours = between(0.75, 1.75);
+    double set = capacity * between(1, 3);
+    int longest = List.of(7, 14, 30, 60).get(random.nextInt(4));
+    BedSettings bed =
+        switch (random.nextInt(4)) {
+          case 0 -> clock(hours);
+          case 1 -> weekdays(hours);
+          case 2 -> bed(Control.METERED_AT_ONCE, capacity, set, longest, hours);
+          default -> bed(Control.METERED_AT_NIGHT, capacity, set, longest, hours);
+        };
+    return bed.withHour(random.nextInt(24));
+  }
+
   private BedSettings clock(double hours) {
     int days = 1 + random.nextInt(14);
     double capacity = Math.max(SMALLEST, days * between(0.9, 1.7));
