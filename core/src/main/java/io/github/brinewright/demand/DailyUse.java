@@ -2,7 +2,7 @@ package io.github.brinewright.demand;
 
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Household;
-import io.github.brinewright.quantity.CalendarYear;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Sources;
@@ -13,16 +13,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * The use of a home a day, as numbers that are never mixed: the mean of a day at home says what a
  * year takes, design use sizes the bed.
  *
- * <p>Mean: the winter bill; without one 0.78 × (37.2 × people + 69.2) gal/day, or for more than 8
- * people 0.6 × people × use per head. Design use: people × use per head, and where that covers less
- * than three of four days of the home, or with a bill, 1.63 × the mean, the day that nine of ten
- * stay below. Example for 3 people without a bill: 225 and 141 gal/day. Source: common practice (75
- * gal a head, occupancy); Residential End Uses of Water 1999 and 2016 (from memory).
+ * <p>Mean: what readings of some months leave; else the winter bill; without one 0.78 × (37.2 ×
+ * people + 69.2) gal/day, or for more than 8 people 0.6 × people × use per head. Design use: people
+ * × use per head, and where that covers less than three of four days of the home, or with a bill or
+ * readings, 1.63 × the mean, the day that nine of ten stay below (with readings the factor follows
+ * from how well they tell the mean). Example for 3 people without a bill: 225 and 141 gal/day.
+ * Source: common practice (75 gal a head, occupancy); Residential End Uses of Water 1999 and 2016
+ * (from memory).
  */
 public final class DailyUse implements Explained {
   /** The largest household that the statistics of household use speak of: 8 people. */
@@ -81,24 +84,28 @@ public final class DailyUse implements Explained {
             days.guestFactor(),
             days.away(),
             (mean, ordinary, guests, factor, away) ->
-                mean.times(
-                    (ordinary + guests * factor + away * YearDays.LEFT_WHILE_AWAY)
-                        / CalendarYear.DAYS));
+                mean.times(YearDays.meanOfYear(ordinary, guests, factor, away)));
   }
 
   private UncertainMean spread() {
-    return expectedBasis == UseBasis.BILL ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL;
+    boolean billed = expectedBasis == UseBasis.BILL;
+    return known().orElse(billed ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL);
+  }
+
+  private Optional<UncertainMean> known() {
+    return household.knownUse().map(use -> new UncertainMean(use.coefficient()));
   }
 
   /**
    * A guest uses as much as one more person by the same statistics; where use is not taken from
-   * them, as much as each of the people.
+   * them, as much as each of the people. Readings, in which guests are counted, change nothing of
+   * that.
    */
   private YearDays daysOf(Household household) {
     int people = household.people();
     int all = people + household.guests();
     double factor =
-        expectedBasis == UseBasis.STATISTICS
+        withoutReadings() == UseBasis.STATISTICS
             ? typical(all).ratioTo(typical(people))
             : (double) all / people;
     int guestDays = household.guests() == 0 ? 0 : household.guestDays();
@@ -110,6 +117,10 @@ public final class DailyUse implements Explained {
   }
 
   private UseBasis meanBasis() {
+    return household.knownUse().isPresent() ? UseBasis.READINGS : withoutReadings();
+  }
+
+  private UseBasis withoutReadings() {
     if (household.bill().isPresent()) {
       return UseBasis.BILL;
     }
@@ -118,9 +129,15 @@ public final class DailyUse implements Explained {
 
   private Worked<Volume> mean() {
     return household
-        .bill()
-        .map(DailyUse::billed)
+        .knownUse()
+        .map(DailyUse::read)
+        .or(() -> household.bill().map(DailyUse::billed))
         .orElseGet(() -> lodging() ? occupied() : typicalOf(household.people()));
+  }
+
+  private static Worked<Volume> read(KnownUse use) {
+    return Worked.of(
+        StepKind.EXPECTED_USE_READINGS, Sources.READINGS, use.mean(), Function.identity());
   }
 
   private static Worked<Volume> billed(Bill bill) {
@@ -155,8 +172,8 @@ public final class DailyUse implements Explained {
   private UseBasis designBasisFor(OptionalDouble chosenShare) {
     if (chosenShare.isPresent()) {
       return UseBasis.CHOSEN_SHARE;
-    } else if (household.bill().isPresent()) {
-      return UseBasis.BILL;
+    } else if (expectedBasis == UseBasis.READINGS || expectedBasis == UseBasis.BILL) {
+      return expectedBasis;
     }
     boolean enough = likely.coverage(allowance().ratioTo(expected())) >= LEAST_COVERAGE;
     return enough ? UseBasis.PER_HEAD : UseBasis.NINE_DAYS_IN_TEN;
@@ -180,9 +197,9 @@ public final class DailyUse implements Explained {
     };
   }
 
-  /** The days of a home whose mean is as well known as by a bill. */
+  /** The days of a home whose mean is known by readings, or as well as by a bill. */
   private LikelyUse ownDays() {
-    return new LikelyUse(likely.variation(), UncertainMean.WITH_BILL, days);
+    return new LikelyUse(likely.variation(), known().orElse(UncertainMean.WITH_BILL), days);
   }
 
   private Worked<Volume> times(double factor) {
@@ -238,8 +255,8 @@ public final class DailyUse implements Explained {
   }
 
   /**
-   * {@return the mean use of homes of this size, beside which a bill may be held; empty for more
-   * than 8 people}
+   * {@return the mean use of homes of this size, beside which a bill or readings may be held; empty
+   * for more than 8 people}
    */
   public Optional<Volume> usualForSize() {
     return lodging() ? Optional.empty() : Optional.of(typical(household.people()));

@@ -6,6 +6,11 @@ public enum UseBasis {
   PER_HEAD,
   /** The home's own bill; to size on, the day that nine of ten of its days stay below. */
   BILL,
+  /**
+   * What a meter has counted over some months, or salt that was bought; to size on, the day that
+   * nine of ten of the home's days stay below.
+   */
+  READINGS,
   /** A published relation between household size and indoor use. */
   STATISTICS,
   /**

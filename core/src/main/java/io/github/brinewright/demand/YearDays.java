@@ -64,6 +64,21 @@ public record YearDays(int away, int guests, double guestFactor) {
     return CalendarYear.DAYS - away - guestsAtHome();
   }
 
+  /** Use of a mean day of the year for one of an ordinary day. */
+  double meanOfYear() {
+    return meanOfYear(ordinary(), guestsAtHome(), guestFactor, away);
+  }
+
+  /** The same of days that are counted. */
+  static double meanOfYear(double ordinary, double guests, double factor, int away) {
+    return (ordinary + guests * factor + away * LEFT_WHILE_AWAY) / CalendarYear.DAYS;
+  }
+
+  /** Share of the days of the year on which somebody is at home. */
+  double shareAtHome() {
+    return 1 - (double) away / CalendarYear.DAYS;
+  }
+
   /** {@return the share of the days at home that are with guests; 0 to 1, dimensionless} */
   public double guestShare() {
     return guestsAtHome() / (CalendarYear.DAYS - away);

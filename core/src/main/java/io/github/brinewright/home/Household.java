@@ -49,6 +49,7 @@ public final class Household {
   private final int guestDays;
   private final int guests;
   private final @Nullable FlowRate peakFlow;
+  private final @Nullable KnownUse knownUse;
 
   private Household(Builder builder) {
     people = builder.people;
@@ -61,6 +62,7 @@ public final class Household {
     guestDays = builder.guestDays;
     guests = builder.guests;
     peakFlow = builder.peakFlow;
+    knownUse = builder.knownUse;
   }
 
   /**
@@ -75,25 +77,41 @@ public final class Household {
   }
 
   /**
-   * {@return the same home with other people in it; a bill is taken in proportion}
+   * {@return the same home with other people in it; a bill and a known use, which were those of the
+   * people before, are taken in proportion, as well known as they were}
    *
    * @param number 1 to 40
    * @throws IllegalArgumentException outside that range
    */
   public Household withPeople(int number) {
-    Builder builder =
-        of(number)
-            .bathrooms(bathrooms)
-            .perPersonDaily(perPersonDaily)
-            .softened(softened)
-            .away(awayDays)
-            .guests(guests, guestDays);
-    fixtures.forEach(builder::fixture);
-    if (bill != null) {
-      builder.bill(bill.times((double) number / people));
-    }
-    builder.peakFlow = peakFlow;
+    Builder builder = as(of(number));
+    double factor = (double) number / people;
+    builder.bill = bill == null ? null : bill.times(factor);
+    builder.knownUse = knownUse == null ? null : knownUse.times(factor);
     return builder.build();
+  }
+
+  /**
+   * {@return the same household, of which is known what it really uses}
+   *
+   * @param use mean of a day at home, in place of bill and statistics
+   */
+  public Household withKnownUse(KnownUse use) {
+    Builder builder = as(of(people)).knownUse(use);
+    builder.bill = bill;
+    return builder.build();
+  }
+
+  private Builder as(Builder builder) {
+    builder
+        .bathrooms(bathrooms)
+        .perPersonDaily(perPersonDaily)
+        .softened(softened)
+        .away(awayDays)
+        .guests(guests, guestDays);
+    fixtures.forEach(builder::fixture);
+    builder.peakFlow = peakFlow;
+    return builder;
   }
 
   /** {@return how many people live in the home} */
@@ -146,6 +164,13 @@ public final class Household {
     return Optional.ofNullable(bill);
   }
 
+  /**
+   * {@return what the household really uses; empty when nobody has read a meter for long enough}
+   */
+  public Optional<KnownUse> knownUse() {
+    return Optional.ofNullable(knownUse);
+  }
+
   private List<@Nullable Object> parts() {
     return Arrays.asList(
         people,
@@ -157,7 +182,8 @@ public final class Household {
         awayDays,
         guestDays,
         guests,
-        peakFlow);
+        peakFlow,
+        knownUse);
   }
 
   /** Households that were told the same are equal. */
@@ -190,7 +216,9 @@ public final class Household {
         + " guests "
         + guestDays
         + " days, peak flow "
-        + (peakFlow == null ? "not measured" : peakFlow);
+        + (peakFlow == null ? "not measured" : peakFlow)
+        + ", "
+        + (knownUse == null ? "real use not known" : knownUse);
   }
 
   /** Collects a household. */
@@ -205,6 +233,7 @@ public final class Household {
     private int guestDays;
     private int guests;
     private @Nullable FlowRate peakFlow;
+    private @Nullable KnownUse knownUse;
 
     private Builder(int people) {
       this.people = people;
@@ -305,6 +334,17 @@ public final class Household {
      */
     public Builder peakFlow(FlowRate measured) {
       this.peakFlow = PEAK_FLOW.require("peak flow", measured);
+      return this;
+    }
+
+    /**
+     * What the household really uses, in place of bill and statistics; not known unless set.
+     *
+     * @param use mean of a day at home, and how well it is known
+     * @return this builder
+     */
+    public Builder knownUse(KnownUse use) {
+      this.knownUse = use;
       return this;
     }
 

@@ -26,4 +26,9 @@ public record KnownUse(Volume mean, double coefficient) {
     MEAN.require("known use of a day", mean);
     COEFFICIENT.require("coefficient of variation of the known use", coefficient);
   }
+
+  /** A multiple of the mean, as well known, but not beyond what may be known. */
+  KnownUse times(double factor) {
+    return new KnownUse(MEAN.nearest(mean.times(factor)), coefficient);
+  }
 }

@@ -73,6 +73,22 @@ public final class PresentSoftener {
     readMeter = builder.readMeter;
   }
 
+  private PresentSoftener(PresentSoftener found) {
+    control = found.control;
+    rated = found.rated;
+    resinVolume = found.resinVolume;
+    vessel = found.vessel;
+    resin = found.resin;
+    ageYears = found.ageYears;
+    salt = found.salt;
+    hour = found.hour;
+    regenerant = found.regenerant;
+    saltBought = null;
+    hardnessAfter = found.hardnessAfter;
+    readings = List.of();
+    readMeter = ReadMeter.SOFTENER;
+  }
+
   /**
    * Begins a present softener.
    *
@@ -146,6 +162,11 @@ public final class PresentSoftener {
   /** {@return which meter the readings are of} */
   public ReadMeter readMeter() {
     return readMeter;
+  }
+
+  /** The same softener, without the readings and the salt of those who have used it. */
+  PresentSoftener withoutUse() {
+    return new PresentSoftener(this);
   }
 
   private List<@Nullable Object> parts() {

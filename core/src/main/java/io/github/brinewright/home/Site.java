@@ -135,13 +135,26 @@ public final class Site {
   }
 
   /**
-   * {@return the same home with other people in it}
+   * {@return the same home with other people in it} What the people before used, by readings of a
+   * meter and salt that was bought, says nothing of them and is left out; where their use is
+   * already known from it, that is taken in proportion.
    *
    * @param number 1 to 40
    * @throws IllegalArgumentException outside that range
    */
   public Site withPeople(int number) {
-    return builder(water, household.withPeople(number)).build();
+    Builder changed = builder(water, household.withPeople(number));
+    changed.present = present == null ? null : present.withoutUse();
+    return changed.build();
+  }
+
+  /**
+   * {@return the same home, of which is known what its people really use}
+   *
+   * @param use mean of a day at home, in place of bill and statistics
+   */
+  public Site withKnownUse(KnownUse use) {
+    return builder(water, household.withKnownUse(use)).build();
   }
 
   /**

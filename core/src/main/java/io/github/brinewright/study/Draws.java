@@ -2,7 +2,6 @@ package io.github.brinewright.study;
 
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.UncertainMean;
-import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.quantity.Require;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
@@ -39,8 +38,7 @@ public final class Draws {
   public Draws(HomeLoad home, int count, long seed) {
     Require.between("draws", count, 1, 100_000);
     SplittableRandom random = new SplittableRandom(seed);
-    boolean bill = home.use().expectedBasis() == UseBasis.BILL;
-    UncertainMean mean = bill ? UncertainMean.WITH_BILL : UncertainMean.WITHOUT_BILL;
+    UncertainMean mean = home.use().likely().uncertain();
     UncertainMean price = new UncertainMean(PRICES);
     use = spread(count, random, mean::quantile);
     variation = spread(count, random, Draws::variationAt);

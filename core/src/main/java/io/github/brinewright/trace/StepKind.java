@@ -5,6 +5,9 @@ public enum StepKind {
   /** Compensated hardness: hardness + iron allowance × iron + manganese allowance × manganese. */
   COMPENSATED_HARDNESS(Topic.WATER),
 
+  /** Daily use to expect: what readings of some months leave of what was reckoned before. */
+  EXPECTED_USE_READINGS(Topic.DEMAND),
+
   /** Daily use to expect: billed volume ÷ days. */
   EXPECTED_USE_BILL(Topic.DEMAND),
 
