@@ -16,7 +16,9 @@ import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.LikelyUse;
 import io.github.brinewright.demand.PeakFlow;
+import io.github.brinewright.demand.ReadInterval;
 import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.UseFromReadings;
 import io.github.brinewright.demand.UseTotal;
 import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.home.Fixture;
@@ -67,6 +69,7 @@ import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -160,6 +163,10 @@ class DocExamplesTest {
           entry(
               "UncertainMean: 0.75 at 0.457 → 1.22",
               () -> UncertainMean.WITHOUT_BILL.quantile(0.75)),
+          entry(
+              "UseFromReadings: 150 gal a day at 0.457 before, 90 days of 2026 from January 1 with"
+                  + " 18,000 gal → 195.7 gal, known to 0.128",
+              DocExamplesTest::read),
           entry("LikelyUse: 1.59 → 0.89", () -> LIKELY.coverage(1.59)),
           entry(
               "LikelyUse: 1 day and 0.9 → 1.63 with a bill and 1.85 without",
@@ -328,6 +335,13 @@ class DocExamplesTest {
         SaltDosage.ofPoundsPerCubicFoot(6),
         0.9,
         Regenerant.SODIUM_CHLORIDE);
+  }
+
+  private static List<Double> read() {
+    ReadInterval interval =
+        new ReadInterval(LocalDate.of(2026, 1, 1), 90, Volume.ofGallons(18_000));
+    UseFromReadings use = UseFromReadings.of(Volume.ofGallons(150), LIKELY, List.of(interval));
+    return List.of(use.mean().gallons(), use.coefficient());
   }
 
   private static List<Double> byCurve() {

@@ -13,7 +13,9 @@ import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.FixtureUnits;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.demand.LikelyUse;
+import io.github.brinewright.demand.ReadInterval;
 import io.github.brinewright.demand.UncertainMean;
+import io.github.brinewright.demand.UseFromReadings;
 import io.github.brinewright.demand.UseTotal;
 import io.github.brinewright.demand.YearDays;
 import io.github.brinewright.home.Bill;
@@ -518,6 +520,10 @@ class RangesTest {
                 .build());
   }
 
+  private static void yearTold(Volume before, Volume ofYear, double deviation) {
+    UseFromReadings.ofYear(before, LIKELY, ofYear, deviation);
+  }
+
   private static void presentSoftener() {
     Class<?> type = PresentSoftener.class;
     quantity(type, "rating", PresentSoftener.RATING, v -> present().rated(v));
@@ -552,6 +558,28 @@ class RangesTest {
     LocalDate day = LocalDate.of(2026, 3, 31);
     quantity(
         MeterReading.class, "meter reading", MeterReading.COUNTER, v -> new MeterReading(day, v));
+    whole(
+        ReadInterval.class,
+        "days between two readings",
+        ReadInterval.DAYS,
+        v -> new ReadInterval(day, v, GALLONS));
+    quantity(
+        ReadInterval.class,
+        "volume between two readings",
+        ReadInterval.USED,
+        v -> new ReadInterval(day, 30, v));
+    List<ReadInterval> month = List.of(new ReadInterval(day, 30, GALLONS));
+    Class<?> read = UseFromReadings.class;
+    DoubleFunction<Volume> gallons = Volume::ofGallons;
+    positive(read, "mean use before", gallons, v -> UseFromReadings.of(v, LIKELY, month));
+    positive(read, "mean use before", gallons, v -> yearTold(v, GALLONS, 0.2));
+    notNegative(read, "use of a year", gallons, v -> yearTold(GALLONS, v, 0.2));
+    number(
+        read,
+        "standard deviation of the use of a year",
+        UseFromReadings.OTHERWISE_TOLD,
+        v -> yearTold(GALLONS, GALLONS, v));
+    some(read, "readings", month.get(0), v -> UseFromReadings.of(GALLONS, LIKELY, v));
     quantity(KnownUse.class, "known use", KnownUse.MEAN, v -> new KnownUse(v, 0.1));
     number(
         KnownUse.class,

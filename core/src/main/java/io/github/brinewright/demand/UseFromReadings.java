@@ -33,8 +33,8 @@ import java.util.List;
  * The 0.04 is for what changes from one year to the next. What was read more than a year before the
  * last reading is left out, so far as a year is read without it.
  *
- * <p>Example: 150 gal a day at 0.457 before, 90 days of 2026 from January 1 with 18,000 gal → 194.6
- * gal, known to 0.133. Source: conjugate gamma rule; DAIAD open meter data (CV, weekdays, lag 1);
+ * <p>Example: 150 gal a day at 0.457 before, 90 days of 2026 from January 1 with 18,000 gal → 195.7
+ * gal, known to 0.128. Source: conjugate gamma rule; DAIAD open meter data (CV, weekdays, lag 1);
  * season, days away and change from year to year common practice, so set that nine in ten intervals
  * of simulated homes hold the truth.
  *

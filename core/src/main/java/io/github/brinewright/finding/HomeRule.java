@@ -214,6 +214,16 @@ public enum HomeRule implements Rule<HomeLoad> {
       NOTE,
       Sources.WATER_BILL,
       home -> Rule.when(home.use().designBasis() == UseBasis.BILL, Figure.of(home.use().design()))),
+  /** The size rests on readings of some months. */
+  SIZED_ON_READINGS(
+      NOTE,
+      Sources.READINGS,
+      home ->
+          Rule.when(
+              home.use().designBasis() == UseBasis.READINGS,
+              Figure.of(home.use().expected()),
+              Figure.percent(home.use().likely().uncertain().coefficient()),
+              Figure.of(home.use().design()))),
   /** The allowance for each person would cover less than three days in four. */
   ALLOWANCE_TOO_SMALL(
       NOTE,
@@ -223,7 +233,9 @@ public enum HomeRule implements Rule<HomeLoad> {
               home.use().designBasis() == UseBasis.NINE_DAYS_IN_TEN,
               Figure.of(home.use().design()))),
   /** A bill more than 1.3 standard deviations above homes of its size. */
-  BILL_HIGH(CAUTION, Sources.METER_DATA, HomeRule::highBill);
+  BILL_HIGH(CAUTION, Sources.METER_DATA, home -> highUse(home, UseBasis.BILL)),
+  /** Readings more than 1.3 standard deviations above homes of their size. */
+  READINGS_HIGH(CAUTION, Sources.METER_DATA, home -> highUse(home, UseBasis.READINGS));
 
   private final Severity severity;
   private final Source source;
@@ -283,9 +295,10 @@ public enum HomeRule implements Rule<HomeLoad> {
     return water(home).ph().orElse(7);
   }
 
-  private static Optional<List<Figure>> highBill(HomeLoad home) {
+  private static Optional<List<Figure>> highUse(HomeLoad home, UseBasis basis) {
     return home.use()
         .usualForSize()
+        .filter(usual -> home.use().expectedBasis() == basis)
         .filter(usual -> home.use().deviationsAboveUsual() > WaterFacts.UNUSUAL_DEVIATIONS)
         .map(usual -> List.of(Figure.of(home.use().expected()), Figure.of(usual)));
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
@@ -18,6 +19,8 @@ import org.junit.jupiter.api.Test;
 class DailyUseTest {
   /** Factors are printed and used with two decimals. */
   private static final double NINE_OF_TEN = 1.63;
+
+  private static final DailyVariation USUAL = DailyVariation.USUAL;
 
   private static DailyUse of(Household.Builder household) {
     return new DailyUse(household.build(), DailyVariation.USUAL, OptionalDouble.empty());
@@ -76,6 +79,39 @@ class DailyUseTest {
     assertThat(use.deviationsAboveUsual())
         .as("200 beside 141 gal, one deviation is 0.457 of the mean")
         .isCloseTo((200 / typical(3) - 1) / 0.457, within(1e-9));
+  }
+
+  @Test
+  void readingsTakeThePlaceOfBillAndStatisticsAndAreAsSureAsTheySay() {
+    KnownUse known = new KnownUse(Volume.ofGallons(170), 0.06);
+    Bill bill = new Bill(Volume.ofGallons(12_000), 60);
+    DailyUse use = of(Household.of(3).bill(bill).knownUse(known));
+
+    assertThat(use.expected()).isEqualTo(known.mean());
+    assertThat(use.expectedBasis()).isEqualTo(UseBasis.READINGS);
+    assertThat(use.designBasis()).isEqualTo(UseBasis.READINGS);
+    assertThat(use.likely().uncertain()).isEqualTo(new UncertainMean(0.06));
+    assertThat(use.design().ratioTo(use.expected()))
+        .as("of a gamma day, scipy at 0.461: 1.616; a little more for a mean not quite known")
+        .isBetween(1.61, NINE_OF_TEN)
+        .isCloseTo(
+            new LikelyUse(USUAL, new UncertainMean(0.06), YearDays.ALWAYS_AT_HOME).factor(1, 0.9),
+            within(1e-12));
+    assertThat(use.deviationsAboveUsual()).isCloseTo((170 / typical(3) - 1) / 0.457, within(1e-9));
+  }
+
+  @Test
+  void guestsCountAsMuchAfterReadingsAsBeforeThem() {
+    KnownUse known = new KnownUse(Volume.ofGallons(170), 0.06);
+    assertThat(of(Household.of(3).guests(2, 30).knownUse(known)).days())
+        .isEqualTo(of(Household.of(3).guests(2, 30)).days());
+  }
+
+  @Test
+  void otherPeopleUseAKnownUseInProportion() {
+    Household three = Household.of(3).knownUse(new KnownUse(Volume.ofGallons(180), 0.06)).build();
+    assertThat(three.withPeople(4).knownUse()).contains(new KnownUse(Volume.ofGallons(240), 0.06));
+    assertThat(three.withPeople(3)).isEqualTo(three);
   }
 
   @Test

@@ -9,6 +9,7 @@ import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
@@ -179,6 +180,10 @@ class HomeRuleTest {
     sides(HomeRule.SIZED_ON_BILL, billed(120), people(Household.of(2)));
     sides(HomeRule.ALLOWANCE_TOO_SMALL, people(Household.of(1)), people(Household.of(2)));
     sides(HomeRule.BILL_HIGH, billed(180), billed(178));
+    sides(HomeRule.SIZED_ON_READINGS, read(120), billed(120));
+    sides(HomeRule.READINGS_HIGH, read(180), read(178));
+    assertThat(read(180).found()).doesNotContain(HomeRule.BILL_HIGH, HomeRule.SIZED_ON_BILL);
+    assertThat(billed(180).found()).doesNotContain(HomeRule.READINGS_HIGH);
     sides(
         HomeRule.HOT_WATER_ONLY,
         people(Household.of(2).softened(SoftenedShare.HOT_WATER)),
@@ -195,6 +200,11 @@ class HomeRuleTest {
    */
   private static TriedHome billed(double gallonsADay) {
     return people(Household.of(2).bill(new Bill(Volume.ofGallons(gallonsADay * 60), 60)));
+  }
+
+  /** The same, known by readings. */
+  private static TriedHome read(double gallonsADay) {
+    return people(Household.of(2).knownUse(new KnownUse(Volume.ofGallons(gallonsADay), 0.06)));
   }
 
   /** In Canada its own objective stands in place of the American level, and the other way. */

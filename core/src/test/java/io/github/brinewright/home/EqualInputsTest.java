@@ -107,6 +107,8 @@ class EqualInputsTest {
         people().fixture(Fixture.SHOWER, 2).build(),
         people().softened(SoftenedShare.HOT_WATER).build(),
         people().away(20).build(),
+        people().knownUse(new KnownUse(FOOT, 0.1)).build(),
+        people().knownUse(new KnownUse(FOOT, 0.2)).build(),
         people().guests(2, 0).build(),
         people().guests(0, 2).build(),
         people().peakFlow(GPM).build());

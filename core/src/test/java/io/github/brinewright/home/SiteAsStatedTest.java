@@ -5,7 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
+import java.time.LocalDate;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -96,6 +100,47 @@ class SiteAsStatedTest {
     assertThat(after.place()).isEqualTo(Place.of("CA-ON"));
     assertThat(after.softerWanted()).isTrue();
     assertThat(after.brineTankTemperature()).isEqualTo(Temperature.ofFahrenheit(45));
+  }
+
+  @Test
+  void whatWasReadAndBoughtBelongsToThePeopleWhoLivedThere() {
+    MeterReading first = new MeterReading(LocalDate.of(2026, 1, 5), Volume.ofGallons(100));
+    MeterReading second = new MeterReading(LocalDate.of(2026, 4, 5), Volume.ofGallons(9_000));
+    PresentSoftener bare =
+        PresentSoftener.of(PresentControl.clock(7)).resinVolume(Volume.ofCubicFeet(1)).build();
+    PresentSoftener read =
+        PresentSoftener.of(PresentControl.clock(7))
+            .resinVolume(Volume.ofCubicFeet(1))
+            .saltBought(Mass.ofPounds(300))
+            .readings(ReadMeter.HOUSE, List.of(first, second))
+            .build();
+    KnownUse known = new KnownUse(Volume.ofGallons(120), 0.07);
+    Site site = Site.of("A", RAW, Household.of(3).build()).present(read).build();
+
+    assertThat(site.withPeople(4).present()).contains(bare);
+    assertThat(site.withKnownUse(known).present()).contains(read);
+    assertThat(site.withKnownUse(known).household().knownUse()).contains(known);
+    assertThat(site.withKnownUse(known).withPeople(6).household().knownUse())
+        .contains(new KnownUse(Volume.ofGallons(240), 0.07));
+  }
+
+  @Test
+  void aKnownUseChangesNothingElse() {
+    Site site = treated(TreatedWater.ofHardness(gpg(26)));
+    KnownUse known = new KnownUse(Volume.ofGallons(120), 0.07);
+    Household same =
+        Household.of(3)
+            .peakFlow(FlowRate.ofGallonsPerMinute(9))
+            .bathrooms(site.household().bathrooms())
+            .knownUse(known)
+            .build();
+    assertThat(site.withKnownUse(known).household()).isEqualTo(same);
+    assertThat(site.withKnownUse(known).softenedWater()).isEqualTo(site.softenedWater());
+    Bill bill = new Bill(Volume.ofGallons(9_000), 60);
+    Household billed = Household.of(3).bill(bill).guests(2, 9).away(8).build();
+    assertThat(billed.withKnownUse(known).bill()).contains(bill);
+    assertThat(billed.withKnownUse(known).guestDays()).isEqualTo(9);
+    assertThat(billed.withKnownUse(known).awayDays()).isEqualTo(8);
   }
 
   @ParameterizedTest

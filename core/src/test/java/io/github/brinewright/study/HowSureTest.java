@@ -13,6 +13,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
@@ -170,6 +171,18 @@ class HowSureTest {
                 .orElseThrow()
             / (0.457 * 0.15);
     assertThat(correlation).as("drawn apart; 3 standard errors").isCloseTo(0, within(0.022));
+  }
+
+  @Test
+  void aMeanThatReadingsTellIsDrawnAsNarrowlyAsTheyTellIt() {
+    KnownUse known = new KnownUse(Volume.ofGallons(141), 0.06);
+    Draws read = new Draws(new HomeLoad(home(false).withKnownUse(known)), 20_000, 1);
+    Draws billed = new Draws(new HomeLoad(home(true)), 20_000, 1);
+
+    assertThat(deviation(read, read::use)).isCloseTo(0.06, within(0.002));
+    assertThat(deviation(billed, billed::use))
+        .as("common practice with a bill")
+        .isCloseTo(0.10, within(0.003));
   }
 
   private static double mean(Draws draws, java.util.function.IntToDoubleFunction of) {

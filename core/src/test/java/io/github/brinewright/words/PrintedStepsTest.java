@@ -12,6 +12,7 @@ import io.github.brinewright.finding.Limits;
 import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.Household;
+import io.github.brinewright.home.KnownUse;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
@@ -144,6 +145,9 @@ class PrintedStepsTest {
             site(12, 0, Household.of(2).guests(2, 60).away(40).peakFlow(NINE)), tariff()),
         comparer.compare(site(25, 0, hotWaterOnly().bathrooms(2)), tariff()),
         comparer.compare(lodging(), tariff()),
+        comparer.compare(
+            site(16, 0, Household.of(3).knownUse(new KnownUse(Volume.ofGallons(187), 0.12))),
+            tariff()),
         comparer.compare(
             site(33, 2.4, Household.of(5).bill(new Bill(Volume.ofGallons(31_000), 61))), tariff()));
   }

@@ -5,7 +5,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
-import io.github.brinewright.demand.UseBasis;
+import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Heading;
 import io.github.brinewright.model.Paragraph;
@@ -35,16 +35,26 @@ public final class Costs {
 
   /** The section. */
   public Section section() {
-    boolean billed = comparison.home().use().expectedBasis() == UseBasis.BILL;
-    Phrase accuracy = Phrase.text(billed ? "cost.accuracyBill" : "cost.accuracyTypical");
     return Section.of(
         "cost",
         Phrase.text("cost.heading"),
-        Together.of(Paragraph.of(Phrase.text("cost.lead", accuracy)), table()),
+        Together.of(Paragraph.of(Phrase.text("cost.lead", accuracy())), table()),
         Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())),
         Together.of(
             Heading.of(Phrase.text(CostParts.TITLE)),
             new CostParts(comparison, subject.columns()).chart()));
+  }
+
+  private Phrase accuracy() {
+    DailyUse use = comparison.home().use();
+    return switch (use.expectedBasis()) {
+      case READINGS ->
+          Phrase.text(
+              "cost.accuracyRead",
+              Phrase.of(Figure.percent(use.likely().uncertain().coefficient())));
+      case BILL -> Phrase.text("cost.accuracyBill");
+      default -> Phrase.text("cost.accuracyTypical");
+    };
   }
 
   private Table table() {
