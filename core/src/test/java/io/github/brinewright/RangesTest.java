@@ -953,7 +953,8 @@ class RangesTest {
           "YearlyUse",
           "AddedIons",
           "Efficiency",
-          "Design");
+          "Design",
+          "Rough");
 
   @Test
   void noTypeIsForgotten() {

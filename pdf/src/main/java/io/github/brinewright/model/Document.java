@@ -28,6 +28,8 @@ public record Document(
     PROPOSAL,
     /** One page for a homeowner. */
     PAGE,
+    /** A report on what a home has already. */
+    REPORT,
     /** A sheet for an installer. */
     SHEET,
     /** A form to fill. */

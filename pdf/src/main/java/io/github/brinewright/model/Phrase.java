@@ -6,6 +6,10 @@ import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.Fault;
+import io.github.brinewright.service.Payback;
+import io.github.brinewright.sizing.Assumption;
 import io.github.brinewright.study.MeterSaving;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
@@ -200,6 +204,54 @@ public sealed interface Phrase {
     @Override
     public String in(Wording words) {
       return words.reason(reason);
+    }
+  }
+
+  /**
+   * What is wrong with a present softener and what comes of it, as a sentence or two.
+   *
+   * @param fault to say
+   */
+  record Wrong(Fault fault) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.fault(fault);
+    }
+  }
+
+  /**
+   * What is taken as so of a present softener, as a sentence.
+   *
+   * @param assumption to say
+   */
+  record Assumed(Assumption assumption) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.assumption(assumption);
+    }
+  }
+
+  /**
+   * What comes of a study of a present softener, as a sentence.
+   *
+   * @param advice to say
+   */
+  record Advised(Advice advice) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.advice(advice);
+    }
+  }
+
+  /**
+   * When a price has come back: a range in years, or that it never does.
+   *
+   * @param payback to say
+   */
+  record Returned(Payback payback) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.payback(payback);
     }
   }
 

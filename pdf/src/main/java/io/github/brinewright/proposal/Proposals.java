@@ -8,6 +8,7 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.service.ServiceStudy;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -176,6 +177,22 @@ public final class Proposals {
     return choice
         .in(comparison)
         .map(candidate -> new SettingsSheet(comparison, candidate, job.dealer(), date).toPdf());
+  }
+
+  /**
+   * The report on the softener that is already in a home as PDF, in the language of the home.
+   *
+   * @param home of this job, whose site has a present softener
+   * @param date of the report
+   * @return the report with its usual name, as in {@code service-A1.pdf}
+   * @throws IllegalArgumentException when there is no present softener, or the report is to carry
+   *     data and the job's files do not have the home
+   */
+  public HomeDocument serviceReport(QuotedHome home, LocalDate date) {
+    ServiceStudy study = job.service(home);
+    ServiceReport report = new ServiceReport(study, job.dealerFor(home), date, carried(home, date));
+    String name = "service-" + home.site().id() + ".pdf";
+    return new HomeDocument(home, study.comparison(), name, report.toPdf());
   }
 
   /**

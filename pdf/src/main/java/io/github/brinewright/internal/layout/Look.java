@@ -33,6 +33,7 @@ record Look(
     return switch (kind) {
       case PROPOSAL -> new Look(large.sized(27), 28, large, 32, 8, 24, accent);
       case PAGE -> new Look(large.sized(20), 8, small, 9, 2, 5, accent);
+      case REPORT -> new Look(large.sized(20), 10, small, 13, 3, 8, accent);
       case SHEET -> new Look(large.sized(21), 14, small, 15, 4, 8, accent);
       case FORM -> new Look(large.sized(21), 16, small, 11, 0, 8, accent);
     };
