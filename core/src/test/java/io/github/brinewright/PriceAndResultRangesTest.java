@@ -13,11 +13,13 @@ import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.BlockRate;
+import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.cost.RunningYears;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
@@ -48,6 +50,7 @@ import io.github.brinewright.trace.Figure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
@@ -183,6 +186,12 @@ class PriceAndResultRangesTest {
     whole(PresentValue.class, "years", 0, 200, v -> PresentValue.single(0.03, (int) v));
     LifeCost life = COMPARISON.closest().life();
     whole(LifeCost.class, "year", 0, 30, v -> life.after((int) v));
+    Map<CostKind, Money> lines = life.yearly().lines();
+    RunningYears running = new RunningYears(lines, Escalation.USUAL, 0.03);
+    real(
+        RunningYears.class, "discount", -0.5, 1, v -> new RunningYears(lines, Escalation.USUAL, v));
+    whole(RunningYears.class, "years", 0, 30, v -> running.after((int) v));
+    whole(RunningYears.class, "years of a line", 0, 200, v -> running.of(CostKind.SALT, (int) v));
   }
 
   private void rate(Class<?> type, String name, double high, DoubleFunction<?> make) {

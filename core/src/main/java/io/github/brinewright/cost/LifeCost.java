@@ -1,13 +1,10 @@
 package io.github.brinewright.cost;
 
-import io.github.brinewright.quantity.Require;
 import io.github.brinewright.trace.Explained;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Sources;
 import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import org.joda.money.Money;
@@ -20,15 +17,17 @@ public final class LifeCost implements Explained {
   /** The longest span compared. */
   public static final int MOST_YEARS = 30;
 
-  private static final int FACTOR_DECIMALS = 6;
-
   private final Quote quote;
   private final YearlyCost yearly;
+  private final RunningYears running;
   private final Money total;
 
   private LifeCost(Quote quote, YearlyCost yearly) {
     this.quote = quote;
     this.yearly = yearly;
+    running =
+        new RunningYears(
+            yearly.lines(), yearly.tariff().escalation(), quote.terms().discountRate());
     total = after(years());
   }
 
@@ -75,12 +74,7 @@ public final class LifeCost implements Explained {
    * @throws IllegalArgumentException outside that range
    */
   public Money after(int year) {
-    Require.between("years", year, 0, MOST_YEARS);
-    Money sum = quote.total();
-    for (CostKind kind : CostKind.values()) {
-      sum = sum.plus(of(kind, year));
-    }
-    return sum;
+    return quote.total().plus(running.after(year));
   }
 
   /**
@@ -89,17 +83,7 @@ public final class LifeCost implements Explained {
    * @param kind of the lines of a year
    */
   public Money of(CostKind kind) {
-    return of(kind, years());
-  }
-
-  private Money of(CostKind kind, int year) {
-    return yearly.of(kind).multipliedBy(factor(kind, year), RoundingMode.HALF_EVEN);
-  }
-
-  private BigDecimal factor(CostKind kind, int year) {
-    double rise = kind.rise(yearly.tariff().escalation());
-    double factor = PresentValue.escalating(quote.terms().discountRate(), rise, year);
-    return BigDecimal.valueOf(factor).setScale(FACTOR_DECIMALS, RoundingMode.HALF_EVEN);
+    return running.of(kind, years());
   }
 
   @Override
@@ -108,7 +92,7 @@ public final class LifeCost implements Explained {
     inputs.add(Figure.of(quote.total()));
     for (CostKind kind : CostKind.values()) {
       inputs.add(Figure.of(yearly.of(kind)));
-      inputs.add(Figure.of(factor(kind, years()).doubleValue(), 4));
+      inputs.add(Figure.of(running.factor(kind, years()).doubleValue(), 4));
     }
     inputs.add(Figure.of(years()));
     return List.of(new Step(StepKind.LIFE_COST, inputs, Figure.of(total()), Sources.HANDBOOK_135));

@@ -21,6 +21,7 @@ import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.CyclePlan;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
@@ -119,6 +120,12 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
               Figure.of(CyclePlan.EVERYDAY.backwash(), 0))),
   /** More than 60 mg/L of sodium in the softened water. */
   SODIUM_MAY_BE_TASTED(NOTE, Sources.EPA_SODIUM, (design, limits) -> sodium(design)),
+  /** The softener in the house runs on potassium chloride, this one on sodium chloride. */
+  SODIUM_FOR_POTASSIUM(
+      CAUTION,
+      Sources.STOICHIOMETRY,
+      (design, limits) ->
+          Rule.when(insteadOfPotassium(design), Figure.of(design.addedIons().sodium(), 0))),
   /** A meter that falls short of the elective efficiency rating. */
   EFFICIENCY_BELOW_RATING(NOTE, Sources.NSF_44, (design, limits) -> belowRating(design)),
   /** The steps of the refill setting give over a tenth more salt than wanted. */
@@ -298,6 +305,17 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     Concentration total = raw.plus(design.addedIons().sodium());
     boolean drunk = design.home().removedFromColdWater().isPositive();
     return Rule.when(drunk && total.milligramsPerLitre() > 60, Figure.of(total, 0));
+  }
+
+  private static boolean insteadOfPotassium(Design design) {
+    boolean potassium =
+        design
+            .home()
+            .site()
+            .present()
+            .filter(present -> present.regenerant() == Regenerant.POTASSIUM_CHLORIDE)
+            .isPresent();
+    return potassium && design.basis().regenerant() == Regenerant.SODIUM_CHLORIDE;
   }
 
   private static Optional<List<Figure>> belowRating(Design design) {

@@ -125,6 +125,21 @@ public final class Job {
   }
 
   /**
+   * Studies the softener that is already in the home of a comparison, at the prices of the dealer's
+   * service.
+   *
+   * @param comparison of a home of this job
+   * @return the study; empty when there is no present softener
+   */
+  public Optional<ServiceStudy> service(Comparison comparison) {
+    return comparison
+        .home()
+        .site()
+        .present()
+        .map(present -> ServiceStudy.of(comparison, dealer.servicePrices()));
+  }
+
+  /**
    * {@return the files that this job is read from again, as a document carries them: those that it
    * was read from or, for a job built from objects, new ones}
    *

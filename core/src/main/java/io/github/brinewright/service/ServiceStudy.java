@@ -2,6 +2,7 @@ package io.github.brinewright.service;
 
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.cost.RunningYears;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.quantity.Volume;
@@ -151,6 +152,17 @@ public final class ServiceStudy {
   /** {@return the softener as found} */
   public ServiceOption asFound() {
     return options.get(Kind.AS_FOUND);
+  }
+
+  /**
+   * {@return what running the softener as it was found costs over the years, in today's money:
+   * nothing is bought, and no repair is reckoned with}
+   */
+  public RunningYears runningAsFound() {
+    return new RunningYears(
+        asFound().costLines(),
+        comparison.tariff().escalation(),
+        comparison.priceList().terms().discountRate());
   }
 
   /** {@return what is wrong, the gravest first} */

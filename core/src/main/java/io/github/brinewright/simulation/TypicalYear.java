@@ -16,9 +16,14 @@ import java.util.stream.IntStream;
 public final class TypicalYear {
   private static final int MONTHS = 12;
 
+  private final YearSimulation simulation;
+  private final int year;
   private final Map<Control, List<Integer>> regenerations;
 
-  private TypicalYear(Map<Control, List<Integer>> regenerations) {
+  private TypicalYear(
+      YearSimulation simulation, int year, Map<Control, List<Integer>> regenerations) {
+    this.simulation = simulation;
+    this.year = year;
     this.regenerations = Collections.unmodifiableMap(regenerations);
   }
 
@@ -57,7 +62,17 @@ public final class TypicalYear {
         throw new IllegalArgumentException("two of the beds have the control " + control);
       }
     }
-    return new TypicalYear(days);
+    return new TypicalYear(simulation, year, days);
+  }
+
+  /**
+   * {@return the regenerations that another bed would have on each of the same 365 days}
+   *
+   * @param bed that meets them
+   */
+  public List<Integer> regenerations(BedSettings bed) {
+    int[] counts = simulation.regenerations(List.of(bed), year).get(0);
+    return IntStream.of(counts).boxed().toList();
   }
 
   /**
@@ -76,7 +91,15 @@ public final class TypicalYear {
    * @param control what starts a regeneration
    */
   public List<Integer> byMonth(Control control) {
-    List<Integer> days = days(control);
+    return byMonth(days(control));
+  }
+
+  /**
+   * {@return the regenerations of each twelfth of a year}
+   *
+   * @param days regenerations of each of its days
+   */
+  public static List<Integer> byMonth(List<Integer> days) {
     return IntStream.range(0, MONTHS)
         .map(
             month ->

@@ -7,7 +7,9 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import java.math.BigDecimal;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
@@ -100,6 +102,24 @@ class MoneyTest {
   void presentValueOfEqualRatesIsTheNumberOfYears() {
     assertThat(PresentValue.escalating(0.03, 0.03, 12)).isEqualTo(12);
     assertThat(PresentValue.escalating(0.03, 0.02, 0)).isZero();
+  }
+
+  /** 8.5302 × 100 and, rising by 2 % a year, 9.4813 × 10: examples of the factors. */
+  @Test
+  void yearsOfRunningAreEachLineTimesItsFactor() {
+    Map<CostKind, Money> lines = new EnumMap<>(CostKind.class);
+    for (CostKind kind : CostKind.values()) {
+      lines.put(kind, usd("0"));
+    }
+    lines.put(CostKind.SALT, usd("100"));
+    lines.put(CostKind.SEWER, usd("10"));
+    RunningYears running = new RunningYears(lines, new Escalation(0, 0.02), 0.03);
+
+    assertThat(running.after(10)).isEqualTo(usd("947.83"));
+    assertThat(running.after(0)).isEqualTo(usd("0"));
+    lines.remove(CostKind.SERVICE);
+    assertThatThrownBy(() -> new RunningYears(lines, Escalation.USUAL, 0.03))
+        .hasMessageContaining("every kind of cost");
   }
 
   @Test

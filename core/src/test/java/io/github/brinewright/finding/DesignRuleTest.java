@@ -6,6 +6,8 @@ import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Place;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
@@ -26,6 +28,7 @@ import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
@@ -35,6 +38,7 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** Each rule on a candidate speaks when it should, and is silent for a good candidate. */
@@ -51,6 +55,7 @@ class DesignRuleTest {
   private Place place = Place.US;
   private WaterSource source = WaterSource.PUBLIC_SUPPLY;
   private SoftenedShare softened = SoftenedShare.WHOLE_HOUSE;
+  private @Nullable PresentSoftener present;
 
   private List<Rule<?>> found(Softener.Builder unit) {
     WaterAnalysis water =
@@ -59,14 +64,16 @@ class DesignRuleTest {
             .found(Substance.IRON, Concentration.ofMilligramsPerLitre(ironMg))
             .temperature(Temperature.ofFahrenheit(fahrenheit))
             .build();
-    Site site =
+    Site.Builder site =
         Site.of("h", water, household())
             .place(place)
-            .supply(Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(supplyGpm)))
-            .build();
+            .supply(Supply.of(Pressure.ofPsi(psi), FlowRate.ofGallonsPerMinute(supplyGpm)));
+    if (present != null) {
+      site.present(present);
+    }
     Setup setup = Setup.of(unit.build()).get(0);
     return RuleBook.USUAL
-        .findings(new Sizer(new HomeLoad(site)).design(setup), Limits.USUAL)
+        .findings(new Sizer(new HomeLoad(site.build())).design(setup), Limits.USUAL)
         .stream()
         .<Rule<?>>map(Finding::rule)
         .toList();
@@ -168,9 +175,28 @@ class DesignRuleTest {
     speaks(
         DesignRule.REFILL_COARSE,
         bed(1).refill(FlowRate.ofGallonsPerMinute(0.5), Duration.ofMinutes(5)));
+    present = clockOn(Regenerant.POTASSIUM_CHLORIDE);
+    speaks(DesignRule.SODIUM_FOR_POTASSIUM, bed(1));
+    present = null;
     gpg = 40;
     people = 8;
     speaks(DesignRule.REGENERATION_WATER_HIGH, clock(4));
+  }
+
+  private static PresentSoftener clockOn(Regenerant salt) {
+    return PresentSoftener.of(PresentControl.clock(5))
+        .resinVolume(Volume.ofCubicFeet(1))
+        .regenerant(salt)
+        .build();
+  }
+
+  @Test
+  void nothingChangesForAFamilyThatKeepsItsSalt() {
+    present = clockOn(Regenerant.POTASSIUM_CHLORIDE);
+    assertThat(found(bed(1).regenerant(Regenerant.POTASSIUM_CHLORIDE)))
+        .doesNotContain(DesignRule.SODIUM_FOR_POTASSIUM);
+    present = clockOn(Regenerant.SODIUM_CHLORIDE);
+    assertThat(found(bed(1))).doesNotContain(DesignRule.SODIUM_FOR_POTASSIUM);
   }
 
   private static Length inches(double value) {

@@ -84,6 +84,21 @@ class YearSimulationTest {
   }
 
   @Test
+  void anotherBedMeetsTheDaysOfTheTypicalYear() {
+    BedSettings meter = bed(Control.METERED_AT_NIGHT, 800, 650, 14);
+    BedSettings clock = bed(Control.CLOCK, 800, 800, 5);
+    YearSimulation simulation = new YearSimulation(demand(INDEPENDENT), 101, SEED);
+    List<SimulatedYears> outcomes = simulation.run(List.of(meter, clock));
+    TypicalYear year = TypicalYear.of(simulation, outcomes, Control.METERED_AT_NIGHT);
+
+    assertThat(year.regenerations(meter))
+        .isEqualTo(year.regenerations().get(Control.METERED_AT_NIGHT));
+    assertThat(year.regenerations(clock)).isEqualTo(year.regenerations().get(Control.CLOCK));
+    assertThat(TypicalYear.byMonth(year.regenerations(clock)))
+        .isEqualTo(year.byMonth(Control.CLOCK));
+  }
+
+  @Test
   void constantUseFollowsTheClosedForms() {
     SimulatedYears clock = run(DailyVariation.NONE, 50, bed(Control.CLOCK, 1_000, 1_000, 5));
     assertThat(clock.regenerations().mean()).isCloseTo(365.0 / 5, within(0.2));
