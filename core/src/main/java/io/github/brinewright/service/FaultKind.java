@@ -39,7 +39,8 @@ public enum FaultKind {
    */
   RESERVE_TWICE(Sources.RESERVE),
   /**
-   * Much of the bed is thrown away: mean days, share of capacity unused, salt that saves a year.
+   * Much of the bed is thrown away: mean days, share of capacity unused, salt a year of the
+   * regenerations too many.
    */
   INTERVAL_TOO_SHORT(Sources.CLOCK_DAYS),
   /**
@@ -49,10 +50,13 @@ public enum FaultKind {
   REFILL_TOO_SMALL(Sources.REFILL),
   /**
    * The refill dissolves more than the setting makes use of: salt each time, salt that it would
-   * take, salt a year for nothing.
+   * take, salt a year too much in the regenerations of the right setting.
    */
   REFILL_TOO_LARGE(Sources.REFILL),
-  /** A rich dosage restores little more: dosage, right dosage, salt a year for nothing. */
+  /**
+   * A rich dosage restores little more: dosage, right dosage, salt a year too much in the
+   * regenerations of the right setting.
+   */
   DOSAGE_TOO_RICH(Sources.COMMON_PRACTICE),
   /** Too lean for iron or many dissolved solids: dosage, least dosage. */
   DOSAGE_TOO_LEAN(Sources.TRADE_BOOKLET),

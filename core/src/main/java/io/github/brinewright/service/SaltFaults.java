@@ -58,7 +58,7 @@ final class SaltFaults {
       return Optional.of(
           Fault.of(FaultKind.REFILL_TOO_SMALL, Figure.roughly(given), Figure.roughly(wanted)));
     }
-    Mass wasted = wasted();
+    Mass wasted = new Wasted(options).bySalt();
     return Optional.of(wanted)
         .filter(salt -> refilled && given.ratioTo(salt) > BEYOND && wasted.isPositive())
         .map(
@@ -86,18 +86,10 @@ final class SaltFaults {
     return high;
   }
 
-  /** Salt a year beyond the right setting. */
-  private Mass wasted() {
-    Mass nothing = Mass.ofPounds(0);
-    return Optional.ofNullable(options.get(Kind.SET_RIGHT))
-        .map(right -> options.get(Kind.AS_FOUND).salt().minus(right.salt()).max(nothing))
-        .orElse(nothing);
-  }
-
   private Optional<Fault> rich() {
     Optional<Candidate> right =
         Optional.ofNullable(options.get(Kind.SET_RIGHT)).flatMap(ServiceOption::candidate);
-    Mass wasted = wasted();
+    Mass wasted = new Wasted(options).bySalt();
     return right
         .map(Candidate::dosage)
         .filter(dosage -> found.dosage().exceeds(dosage.times(BEYOND)))

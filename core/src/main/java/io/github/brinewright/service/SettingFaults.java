@@ -81,7 +81,7 @@ final class SettingFaults {
         Figure.roughly(found.usable()),
         days(),
         hardWater(),
-        Figure.roughly(saltSaved()));
+        Figure.roughly(new Wasted(options).all()));
   }
 
   private Figure days() {
@@ -90,14 +90,6 @@ final class SettingFaults {
 
   private Figure hardWater() {
     return Figure.roughly(asFound.hardWater().total());
-  }
-
-  /** Salt a year that the right setting takes less. */
-  private Mass saltSaved() {
-    Mass nothing = Mass.ofPounds(0);
-    return Optional.ofNullable(options.get(Kind.SET_RIGHT))
-        .map(right -> asFound.salt().minus(right.salt()).max(nothing))
-        .orElse(nothing);
   }
 
   private boolean runsOut() {
@@ -178,13 +170,16 @@ final class SettingFaults {
                     Figure.percent(asFound.years().unusedShare())));
   }
 
+  /** The right setting regenerates less often, not only with less salt. */
   private Optional<Fault> tooShort() {
     double unused = asFound.years().unusedShare();
     double right =
         Optional.ofNullable(options.get(Kind.SET_RIGHT))
             .map(option -> option.years().unusedShare())
             .orElse(1.0);
-    if (unused < MUCH_UNUSED || unused < right + UNUSED_BEYOND_RIGHT) {
+    Mass wasted = new Wasted(options).byInterval();
+    boolean more = wasted.exceeds(asFound.salt().times(CLOSE));
+    if (!more || unused < MUCH_UNUSED || unused < right + UNUSED_BEYOND_RIGHT) {
       return Optional.empty();
     }
     return Optional.of(
@@ -192,6 +187,6 @@ final class SettingFaults {
             FaultKind.INTERVAL_TOO_SHORT,
             Figure.roughDays(asFound.daysBetweenRegenerations()),
             Figure.percent(unused),
-            Figure.roughly(saltSaved())));
+            Figure.roughly(wasted)));
   }
 }
