@@ -33,7 +33,7 @@ final class JobWriter {
 
   private static Map<String, String> texts(Job job) {
     Map<String, String> texts = new LinkedHashMap<>();
-    texts.put(DealerColumns.COLUMNS.file(), dealer(job));
+    texts.put(DealerCells.FILE, dealer(job));
     List<ResinColumns.Line> resins = resins(job);
     if (!resins.isEmpty()) {
       texts.put(ResinColumns.COLUMNS.file(), ResinColumns.COLUMNS.csv(resins));
@@ -50,22 +50,9 @@ final class JobWriter {
     return texts;
   }
 
-  /** Lines of keys and values; a backslash before what the format would take for its own. */
   private static String dealer(Job job) {
-    StringBuilder lines = new StringBuilder();
-    DealerColumns.COLUMNS
-        .cells(new DealerColumns.Source(job.dealer(), job.prices()))
-        .forEach((key, value) -> lines.append(key).append('=').append(escaped(value)).append('\n'));
-    return lines.toString();
-  }
-
-  private static String escaped(String value) {
-    return value
-        .replace("\\", "\\\\")
-        .replace("\n", "\\n")
-        .replace("\r", "\\r")
-        .replace("\t", "\\t")
-        .replace("\f", "\\f");
+    return DealerCells.text(
+        DealerColumns.COLUMNS.cells(new DealerColumns.Source(job.dealer(), job.prices())));
   }
 
   /** The resins in what is sold and in what is found at the homes. */

@@ -8,8 +8,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.OptionSpec;
 
 /**
@@ -18,6 +20,9 @@ import picocli.CommandLine.Model.OptionSpec;
  */
 final class ColumnOptions {
   private static final Pattern UNIT = Pattern.compile("_(mg_per_l|psi|gpm|f)$");
+
+  /** Kinds of which a cell holds several: their name says so. */
+  private static final Set<Column.Kind> LISTS = Set.of(Column.Kind.COUNTS, Column.Kind.READINGS);
 
   private final Map<String, OptionSpec> byColumn = new LinkedHashMap<>();
 
@@ -39,9 +44,14 @@ final class ColumnOptions {
     return option;
   }
 
+  /** A group of options that belong together. */
+  static ArgGroupSpec.Builder group(String heading) {
+    return ArgGroupSpec.builder().exclusive(false).validate(false).heading(heading);
+  }
+
   private static String label(Column column) {
-    if (column.kind() == Column.Kind.COUNTS) {
-      return "COUNTS";
+    if (LISTS.contains(column.kind())) {
+      return column.kind().name();
     }
     if (!column.constants().isEmpty()) {
       return "WORD";

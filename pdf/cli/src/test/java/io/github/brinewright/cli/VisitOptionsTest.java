@@ -94,7 +94,7 @@ class VisitOptionsTest extends CommandTest {
 
   @Test
   void everyColumnOfAVisitIsTriedHere() {
-    Set<String> columns = new TreeSet<>(SiteColumns.all().stream().map(Column::name).toList());
+    Set<String> columns = new TreeSet<>(visit().map(Column::name).toList());
     columns.removeAll(WITH_UNIT);
 
     assertThat(new TreeSet<>(VISIT.keySet())).isEqualTo(columns);
@@ -121,8 +121,13 @@ class VisitOptionsTest extends CommandTest {
     assertThat(out.toString()).isEqualTo(row).contains("\"home\"");
   }
 
+  /** All but the softener in the house, which {@code compare} does not ask for. */
+  private static Stream<Column> visit() {
+    return SiteColumns.all().stream().filter(column -> !column.name().startsWith("present_"));
+  }
+
   static Stream<Arguments> bounded() {
-    return SiteColumns.all().stream()
+    return visit()
         .filter(column -> column.range().isPresent())
         .filter(column -> column.kind() != Column.Kind.COUNTS)
         .filter(column -> !WITH_UNIT.contains(column.name()))
