@@ -25,6 +25,8 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
@@ -53,6 +55,7 @@ import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.BrineTank;
@@ -64,6 +67,7 @@ import io.github.brinewright.softener.RatedCapacityBasis;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
+import io.github.brinewright.softener.Vessel;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -112,6 +116,10 @@ class DocExamplesTest {
   /** Type and example, as the Javadoc has them, with what the code computes. */
   private static final Map<String, Supplier<?>> COMPUTED =
       Map.ofEntries(
+          entry("AgeLoss: 10 years at 3 % → 0.737", DocExamplesTest::leftAfterTenYears),
+          entry(
+              "Vessel: 9 × 48 in → 1 ft3",
+              () -> new Vessel(Length.ofInches(9), Length.ofInches(48)).usualBed().cubicFeet()),
           entry(
               "BrineTank: 18 in wide, 33 in high, filled to 6 in below the rim → 286 lb of salt",
               () -> new BrineTank(Length.ofInches(18), Length.ofInches(33)).storage().pounds()),
@@ -418,6 +426,14 @@ class DocExamplesTest {
           .forEach(example -> examples.add(type + ": " + example.group(1)));
     }
     return examples;
+  }
+
+  private static double leftAfterTenYears() {
+    PresentSoftener.Builder bed =
+        PresentSoftener.of(PresentControl.clock(7)).resinVolume(Volume.ofCubicFeet(1));
+    HomeLoad home = new HomeLoad(site());
+    HardnessAmount fresh = FoundSoftener.of(bed.ageYears(0).build(), home).usable();
+    return FoundSoftener.of(bed.ageYears(10).build(), home).usable().ratioTo(fresh);
   }
 
   @Test

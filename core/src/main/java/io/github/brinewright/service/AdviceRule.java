@@ -8,66 +8,76 @@ import io.github.brinewright.service.ServiceOption.Kind;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.joda.money.Money;
 
 /**
- * What comes of a study. Keeping the bed is the rule; a meter or a new unit is advised where it
- * costs less over the years compared by more than what is level, and a new unit also where no
- * setting of the bed serves the home, or every setting lets more hard water pass than the dealer's
- * margin allows while the new unit does not.
+ * What comes of a study. Keeping the bed is the rule. A meter or a new unit is advised where it
+ * costs clearly less over the years compared, its price included, and has come back within them;
+ * and where it keeps the dealer's margin for hard water, which the present bed, set right and for a
+ * new unit also under a meter, does not. Where no setting of the bed serves the home, nothing but
+ * these is left.
  */
 final class AdviceRule {
   private final Map<Kind, ServiceOption> options;
   private final List<Fault> faults;
+  private final int years;
 
-  AdviceRule(Map<Kind, ServiceOption> options, List<Fault> faults) {
+  /**
+   * @param years compared
+   */
+  AdviceRule(Map<Kind, ServiceOption> options, List<Fault> faults, int years) {
     this.options = options;
     this.faults = faults;
+    this.years = years;
   }
 
   Advice advice() {
-    Optional<Candidate> right = candidate(Kind.SET_RIGHT);
-    Optional<Candidate> metered = candidate(Kind.METERED).filter(one -> meterIsNew());
-    Optional<Candidate> replaced = candidate(Kind.REPLACED);
+    Optional<ServiceOption> right = option(Kind.SET_RIGHT);
+    Optional<ServiceOption> meter = option(Kind.METERED).filter(one -> meterIsNew());
+    Optional<ServiceOption> unit = option(Kind.REPLACED);
     if (right.isEmpty()) {
-      return replaced.isPresent() || metered.isEmpty() ? Advice.REPLACE : Advice.ADD_METER;
+      return meter.isPresent() && unit.isEmpty() ? Advice.ADD_METER : Advice.REPLACE;
     }
-    if (replaced.filter(unit -> serves(unit, right.get(), metered)).isPresent()) {
+    boolean meterBetter = meter.filter(one -> better(one, right.get())).isPresent();
+    ServiceOption kept = meterBetter ? meter.get() : right.get();
+    if (unit.filter(one -> better(one, kept) && better(one, right.get())).isPresent()) {
       return Advice.REPLACE;
-    }
-    if (metered.filter(one -> better(one, right.get())).isPresent()) {
+    } else if (meterBetter) {
       return Advice.ADD_METER;
     }
     return faults.isEmpty() ? Advice.LEAVE : Advice.SET_RIGHT;
   }
 
+  private Optional<ServiceOption> option(Kind kind) {
+    return Optional.ofNullable(options.get(kind));
+  }
+
+  /** A meter without a price, and one that is there already, cannot be advised. */
   private boolean meterIsNew() {
-    return options.get(Kind.METERED).payback().isPresent()
-        && !options.get(Kind.AS_FOUND).bed().control().metered();
+    return options.get(Kind.AS_FOUND).bed().control().timed()
+        && options.get(Kind.METERED).price().isPresent();
   }
 
-  private Optional<Candidate> candidate(Kind kind) {
-    return Optional.ofNullable(options.get(kind)).flatMap(ServiceOption::candidate);
+  private boolean better(ServiceOption dearer, ServiceOption kept) {
+    boolean hardNow = letsHardWater(kept);
+    boolean hardThen = letsHardWater(dearer);
+    return hardNow == hardThen ? pays(dearer, kept) : hardNow;
   }
 
-  private static boolean serves(Candidate unit, Candidate right, Optional<Candidate> metered) {
-    boolean noneSoft = letsHardWater(right) && metered.filter(one -> !letsHardWater(one)).isEmpty();
-    boolean cheapest = cheaper(unit, right) && metered.filter(one -> !cheaper(unit, one)).isEmpty();
-    return (noneSoft && !letsHardWater(unit)) || cheapest;
+  private static boolean letsHardWater(ServiceOption option) {
+    return setUp(option).margin(Margin.HARD_WATER_MEAN).filter(MarginCheck::broken).isPresent();
   }
 
-  private static boolean better(Candidate metered, Candidate right) {
-    return (letsHardWater(right) && !letsHardWater(metered))
-        || (letsHardWater(right) == letsHardWater(metered) && cheaper(metered, right));
+  private boolean pays(ServiceOption dearer, ServiceOption kept) {
+    double ratio = overYears(dearer) / overYears(kept);
+    return ratio * Comparison.LEVEL < 1
+        && dearer.payback().filter(back -> back.within(years)).isPresent();
   }
 
-  private static boolean letsHardWater(Candidate candidate) {
-    return candidate.margin(Margin.HARD_WATER_MEAN).filter(MarginCheck::broken).isPresent();
+  private static double overYears(ServiceOption option) {
+    return setUp(option).life().total().getAmount().doubleValue();
   }
 
-  private static boolean cheaper(Candidate one, Candidate other) {
-    Money level = other.life().total();
-    double ratio = one.life().total().getAmount().doubleValue() / level.getAmount().doubleValue();
-    return ratio * Comparison.LEVEL < 1;
+  private static Candidate setUp(ServiceOption option) {
+    return option.candidate().orElseThrow();
   }
 }

@@ -1,6 +1,5 @@
 package io.github.brinewright.service;
 
-import io.github.brinewright.cost.RunningYear;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.demand.DailyVariation;
 import io.github.brinewright.demand.HomeLoad;
@@ -93,17 +92,6 @@ final class DrawnYears {
 
   private Money cost(Way way, SimulatedYears years, Tariff prices, int k) {
     Volume use = home.yearlyUse().times(draws.use(k));
-    return Money.total(year(way, years).lines(prices, use).values());
-  }
-
-  /** What a way takes in a mean year. */
-  static RunningYear year(Way way, SimulatedYears years) {
-    Way.Running running = way.running();
-    return new RunningYear(
-        running.regenerant(),
-        years.salt(),
-        years.water(),
-        running.electricity(),
-        running.service());
+    return Money.total(way.year(years).lines(prices, use).values());
   }
 }

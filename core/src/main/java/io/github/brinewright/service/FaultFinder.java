@@ -1,23 +1,20 @@
 package io.github.brinewright.service;
 
-import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.quantity.Hardness;
-import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.SaltDosage;
-import io.github.brinewright.service.ServiceOption.Kind;
+import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
-/** Looks for what is wrong with a softener as it was found; settings and salt have their own. */
+/** Looks for what is wrong with a softener as it was found. */
 final class FaultFinder {
   private static final double BOUGHT_MORE = 1.33;
   private static final double BOUGHT_LESS = 0.75;
@@ -26,49 +23,50 @@ final class FaultFinder {
   /** Behind a softener that works less than this is found: common practice. */
   private static final Hardness SOFT = Hardness.ofGrainsPerGallon(1);
 
-  private final Comparison comparison;
+  private final Inspected inspected;
   private final HomeLoad home;
   private final FoundSoftener found;
-  private final Map<Kind, ServiceOption> options;
+  private final HomeYears years;
 
-  FaultFinder(Comparison comparison, FoundSoftener found, Map<Kind, ServiceOption> options) {
-    this.comparison = comparison;
-    home = comparison.home();
-    this.found = found;
-    this.options = options;
+  FaultFinder(Inspected inspected, HomeYears years) {
+    this.inspected = inspected;
+    this.years = years;
+    home = inspected.home();
+    found = inspected.found();
   }
 
   /** What is wrong, the gravest first. */
   List<Fault> all() {
     List<Fault> faults = new ArrayList<>();
-    if (!options.containsKey(Kind.SET_RIGHT)) {
+    if (inspected.right().isEmpty()) {
       faults.add(tooSmall());
     }
-    faults.addAll(new SettingFaults(home, found, options, comparison.priceList().margins()).all());
+    faults.addAll(ofSettings());
     lean().ifPresent(faults::add);
-    new HourFault(home, asFound()).fault().ifPresent(faults::add);
+    new HourFault(inspected, years).fault().ifPresent(faults::add);
     bought().ifPresent(faults::add);
     behind().ifPresent(faults::add);
     faults.sort(Comparator.comparing(Fault::kind));
     return List.copyOf(faults);
   }
 
-  private ServiceOption asFound() {
-    return options.get(Kind.AS_FOUND);
+  private List<Fault> ofSettings() {
+    ReachFaults reach = new ReachFaults(inspected, new Reckoned(found, home), years);
+    List<Fault> faults = new ArrayList<>(reach.all());
+    faults.addAll(new WasteFaults(inspected).all(!faults.isEmpty(), reach.asRating()));
+    return faults;
   }
 
   private Fault tooSmall() {
-    HardnessAmount load = home.dailyLoad();
     return Fault.of(
         FaultKind.BED_TOO_SMALL,
         Figure.bed(found.resinVolume()),
-        Figure.roughly(load),
+        Figure.roughly(home.dailyLoad()),
         Figure.roughly(found.usable()));
   }
 
   private Optional<Fault> lean() {
-    Margins margins = comparison.priceList().margins();
-    SaltDosage least = margins.leanDosage();
+    SaltDosage least = inspected.margins().leanDosage();
     boolean lean = found.dosage().compareTo(least.times(NEARLY)) < 0;
     if (!lean || !found.saltKnown() || !Margins.harsh(home.site().softenedWater())) {
       return Optional.empty();
@@ -80,23 +78,26 @@ final class FaultFinder {
   /** Where the salt was not found from what is bought, the two must agree. */
   private Optional<Fault> bought() {
     PresentSoftener present = found.present();
-    Mass computed = asFound().salt();
     return present
         .saltBought()
-        .filter(bought -> present.salt().isPresent() && computed.isPositive())
-        .flatMap(bought -> apart(bought.ratioTo(computed)))
-        .map(kind -> Fault.of(kind, figure(present.saltBought().orElseThrow()), figure(computed)));
+        .filter(bought -> present.salt().isPresent() || !bought.isPositive())
+        .flatMap(bought -> apart(bought).map(kind -> bought(kind, bought)));
   }
 
-  private static Optional<FaultKind> apart(double ratio) {
-    if (ratio > BOUGHT_MORE) {
+  /** Beyond what follows from the settings for all that such homes may use. */
+  private Optional<FaultKind> apart(Mass bought) {
+    Spread computed = inspected.asFound().saltPounds();
+    double pounds = bought.pounds();
+    if (pounds > Math.max(computed.mean() * BOUGHT_MORE, computed.high())) {
       return Optional.of(FaultKind.SALT_BOUGHT_ABOVE);
     }
-    return ratio < BOUGHT_LESS ? Optional.of(FaultKind.SALT_BOUGHT_BELOW) : Optional.empty();
+    return pounds < Math.min(computed.mean() * BOUGHT_LESS, computed.low())
+        ? Optional.of(FaultKind.SALT_BOUGHT_BELOW)
+        : Optional.empty();
   }
 
-  private static Figure figure(Mass salt) {
-    return Figure.roughly(salt);
+  private Fault bought(FaultKind kind, Mass bought) {
+    return Fault.of(kind, Figure.roughly(bought), Figure.roughly(inspected.asFound().salt()));
   }
 
   private Optional<Fault> behind() {

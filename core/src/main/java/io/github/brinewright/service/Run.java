@@ -4,7 +4,6 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceOption.Paybacks;
 import io.github.brinewright.simulation.SimulatedYears;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.joda.money.Money;
@@ -19,21 +18,18 @@ import org.joda.money.Money;
  */
 record Run(Way way, SimulatedYears years, Map<CostKind, Money> lines, Drawn drawn) {
 
-  ServiceOption option(List<Run> all) {
+  ServiceOption option(Map<Kind, Run> all) {
     return new ServiceOption(way, years, lines, drawn, paybacks(all));
   }
 
-  private Paybacks paybacks(List<Run> all) {
-    if (way.price().isEmpty() || way.kind() == Kind.AS_FOUND) {
+  private Paybacks paybacks(Map<Kind, Run> all) {
+    if (way.price().isEmpty()) {
       return Paybacks.NONE;
     }
-    Optional<Payback> right =
-        way.kind() == Kind.SET_RIGHT ? Optional.empty() : against(all, Kind.SET_RIGHT);
-    return new Paybacks(right, against(all, Kind.AS_FOUND));
-  }
-
-  private Optional<Payback> against(List<Run> all, Kind kind) {
-    return all.stream().filter(run -> run.way.kind() == kind).findFirst().map(this::against);
+    Optional<Run> right = Optional.ofNullable(all.get(Kind.SET_RIGHT));
+    Run found = all.get(Kind.AS_FOUND);
+    return new Paybacks(
+        right.filter(run -> !run.way.sameAs(way)).map(this::against), Optional.of(against(found)));
   }
 
   private Payback against(Run other) {

@@ -72,7 +72,7 @@ public final class ServiceOption {
 
   /** {@return the mean days from one regeneration to the next} */
   public double daysBetweenRegenerations() {
-    return CalendarYear.DAYS / Math.max(1e-9, years.regenerations().mean());
+    return CalendarYear.DAYS / years.regenerations().mean();
   }
 
   /** {@return the salt of a regeneration} */

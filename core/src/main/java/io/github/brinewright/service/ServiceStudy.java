@@ -1,24 +1,15 @@
 package io.github.brinewright.service;
 
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.RunningYears;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.PresentSoftener;
-import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.service.ServiceOption.Kind;
-import io.github.brinewright.simulation.DemandModel;
-import io.github.brinewright.simulation.SimulatedYears;
-import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.sizing.Assumption;
 import io.github.brinewright.sizing.FoundSoftener;
-import io.github.brinewright.study.HomeStudy;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.joda.money.Money;
 
 /**
  * What the softener that is already in a house does, what is wrong with it, and what comes of
@@ -35,21 +26,25 @@ import org.joda.money.Money;
 public final class ServiceStudy {
   private final Comparison comparison;
   private final FoundSoftener found;
-  private final Map<Kind, ServiceOption> options = new EnumMap<>(Kind.class);
+  private final Map<Kind, ServiceOption> options;
   private final List<Fault> faults;
   private final Advice advice;
 
   private ServiceStudy(Comparison comparison, PresentSoftener present, ServicePrices prices) {
     this.comparison = comparison;
     found = FoundSoftener.of(present, comparison.home());
-    List<Way> ways = new Ways(comparison, found, prices).all();
-    run(ways).forEach(option -> options.put(option.kind(), option));
-    faults = new FaultFinder(comparison, found, options).all();
-    advice = new AdviceRule(options, faults).advice();
-    if (faults.isEmpty()) {
-      run(ways.stream().map(way -> rightAsFound(way, ways.get(0))).toList())
-          .forEach(option -> options.put(option.kind(), option));
-    }
+    HomeYears years = new HomeYears(comparison.home());
+    Ways ways = new Ways(comparison, found, prices);
+    Runs runs = new Runs(comparison, years, ways.all());
+    Map<Kind, ServiceOption> all = runs.options();
+    faults = new FaultFinder(new Inspected(comparison, found, all), years).all();
+    advice = new AdviceRule(all, faults, comparison.priceList().terms().years()).advice();
+    options = wellSet() ? runs.with(ways.kept(faults)).options() : all;
+  }
+
+  /** Whether a bed serves the home by the settings that it has, whatever else is wrong. */
+  private boolean wellSet() {
+    return faults.stream().map(Fault::kind).noneMatch(FaultKind::asksForOtherSettings);
   }
 
   /**
@@ -88,32 +83,6 @@ public final class ServiceStudy {
             + "; use one currency throughout");
   }
 
-  /** Where nothing is wrong, the right setting is the one that was found. */
-  private static Way rightAsFound(Way way, Way found) {
-    boolean same =
-        way.kind() == Kind.SET_RIGHT
-            || (way.kind() == Kind.METERED && found.settings().control().metered());
-    return same ? found.as(way.kind()) : way;
-  }
-
-  private List<ServiceOption> run(List<Way> ways) {
-    List<SimulatedYears> years =
-        new YearSimulation(
-                DemandModel.of(comparison.home()), HomeStudy.USUAL_YEARS, YearSimulation.USUAL_SEED)
-            .run(ways.stream().map(Way::settings).toList());
-    List<Drawn> drawn = new DrawnYears(comparison.home(), comparison.tariff()).of(ways);
-    List<Run> runs = new ArrayList<>();
-    for (int i = 0; i < ways.size(); i++) {
-      runs.add(new Run(ways.get(i), years.get(i), lines(ways.get(i), years.get(i)), drawn.get(i)));
-    }
-    return runs.stream().map(one -> one.option(runs)).toList();
-  }
-
-  private Map<CostKind, Money> lines(Way way, SimulatedYears years) {
-    Volume use = comparison.home().yearlyUse();
-    return DrawnYears.year(way, years).lines(comparison.tariff(), use);
-  }
-
   /** {@return the home with its candidates} */
   public Comparison comparison() {
     return comparison;
@@ -140,8 +109,9 @@ public final class ServiceStudy {
   }
 
   /**
-   * {@return one way to go on; empty where no setting of the bed serves the home, and of {@link
-   * Kind#REPLACED} where no unit with a price is recommended}
+   * {@return one way to go on; where nothing is set wrong the softener set right is the one that
+   * was found, at most at another hour; empty where no setting of the bed serves the home, and of
+   * {@link Kind#REPLACED} where no unit with a price is recommended}
    *
    * @param kind which way
    */

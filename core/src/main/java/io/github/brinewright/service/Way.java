@@ -1,8 +1,10 @@
 package io.github.brinewright.service;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.cost.RunningYear;
 import io.github.brinewright.quantity.Energy;
 import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.sizing.FoundUnknowns;
 import io.github.brinewright.softener.Regenerant;
 import java.util.Optional;
@@ -38,13 +40,23 @@ record Way(
     return bed.apply(FoundUnknowns.MIDDLE);
   }
 
-  /** The same without a price. */
-  Way unpriced() {
-    return new Way(kind, candidate, bed, Optional.empty(), running);
-  }
-
   /** The same under another name. */
   Way as(ServiceOption.Kind other) {
     return new Way(other, candidate, bed, price, running);
+  }
+
+  /** Whether another way is this one, maybe under another name. */
+  boolean sameAs(Way other) {
+    return bed == other.bed;
+  }
+
+  /** What it takes in a mean year. */
+  RunningYear year(SimulatedYears years) {
+    return new RunningYear(
+        running.regenerant(),
+        years.salt(),
+        years.water(),
+        running.electricity(),
+        running.service());
   }
 }

@@ -6,13 +6,14 @@ import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.sizing.FoundSoftener;
+import io.github.brinewright.sizing.FoundUnknowns;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
 /** The ways to go on with a present softener. */
@@ -28,53 +29,64 @@ final class Ways {
     this.found = found;
     this.prices = prices;
     bed = new PresentBed(found, comparison);
-    CurrencyUnit currency = comparison.priceList().currency();
-    nothing = Money.zero(currency);
+    nothing = Money.zero(comparison.priceList().currency());
   }
 
   /** As found, set right, under a meter, and replaced: those that there are. */
   List<Way> all() {
     List<Way> ways = new ArrayList<>();
-    ways.add(asFound());
-    setRight().ifPresent(ways::add);
-    metered().ifPresent(ways::add);
+    ways.add(asItIs(Kind.AS_FOUND, found::settings, Optional.empty()));
+    setRight().ifPresent(right -> ways.addAll(inItsPlaces(right)));
+    if (found.control().timed()) {
+      metered().ifPresent(ways::add);
+    }
     replaced().ifPresent(ways::add);
     return ways;
   }
 
-  private Way asFound() {
-    return new Way(
-        Kind.AS_FOUND,
-        Optional.empty(),
-        found::settings,
-        Optional.empty(),
-        running(found.softener(), nothing));
+  /** A softener that has a meter already is one with a meter when it is set right. */
+  private List<Way> inItsPlaces(Way right) {
+    return found.control().timed() ? List.of(right) : List.of(right, right.as(Kind.METERED));
+  }
+
+  /**
+   * Instead of the right setting that which was found, where nothing is wrong with it: as it is, or
+   * at the usual hour where the hour alone is wrong.
+   */
+  List<Way> kept(List<Fault> faults) {
+    boolean hour = faults.stream().anyMatch(fault -> fault.kind() == FaultKind.HOUR_IN_USE);
+    Function<FoundUnknowns, BedSettings> usual =
+        draw -> found.settings(draw).withHour(BedSettings.USUAL_HOUR);
+    Way kept =
+        hour
+            ? asItIs(Kind.SET_RIGHT, usual, prices.visit())
+            : asItIs(Kind.SET_RIGHT, found::settings, Optional.empty());
+    return inItsPlaces(kept);
+  }
+
+  private Way asItIs(
+      Kind kind, Function<FoundUnknowns, BedSettings> settings, Optional<Money> price) {
+    return new Way(kind, Optional.empty(), settings, price, running(found.softener(), nothing));
   }
 
   private Optional<Way> setRight() {
-    return present(Kind.SET_RIGHT, found.control(), nothing, prices.visit().orElse(nothing))
-        .map(way -> prices.visit().isPresent() ? way : way.unpriced());
+    return bed.under(found.control(), nothing, prices.visit().orElse(nothing))
+        .map(candidate -> present(Kind.SET_RIGHT, candidate, prices.visit()));
   }
 
-  /** A softener that has a meter already costs what setting it right costs. */
   private Optional<Way> metered() {
-    if (found.control().metered()) {
-      return setRight().map(way -> way.as(Kind.METERED));
-    }
-    return present(Kind.METERED, Control.METERED_AT_NIGHT, prices.meter().orElse(nothing), nothing)
-        .map(way -> prices.meter().isPresent() ? way : way.unpriced());
+    return bed.under(Control.METERED_AT_NIGHT, prices.meter().orElse(nothing), nothing)
+        .map(candidate -> present(Kind.METERED, candidate, prices.meter()));
   }
 
-  private Optional<Way> present(Kind kind, Control control, Money meter, Money visit) {
-    return bed.under(control, meter, visit)
-        .map(
-            candidate ->
-                new Way(
-                    kind,
-                    Optional.of(candidate),
-                    unknown -> aged(candidate, found.shareOfMiddle(unknown)),
-                    Optional.of(candidate.quote().total()),
-                    running(candidate.softener(), nothing)));
+  /** What a customer pays is the total of the quote, where a price is stated at all. */
+  private Way present(Kind kind, Candidate candidate, Optional<Money> stated) {
+    return new Way(
+        kind,
+        Optional.of(candidate),
+        unknown -> aged(candidate, found.shareOfMiddle(unknown)),
+        stated.map(price -> candidate.quote().total()),
+        running(candidate.softener(), nothing));
   }
 
   /** The bed of a candidate that holds more or less than reckoned with; settings stay. */
@@ -88,14 +100,16 @@ final class Ways {
         .recommended()
         .flatMap(this::withSameSalt)
         .filter(chosen -> !chosen.offer().isUnpriced())
-        .map(
-            chosen ->
-                new Way(
-                    Kind.REPLACED,
-                    Optional.of(chosen),
-                    unknown -> chosen.design().bed().orElseThrow(),
-                    Optional.of(chosen.quote().total()),
-                    running(chosen.softener(), chosen.offer().yearlyService())));
+        .map(this::replaced);
+  }
+
+  private Way replaced(Candidate chosen) {
+    return new Way(
+        Kind.REPLACED,
+        Optional.of(chosen),
+        unknown -> chosen.design().bed().orElseThrow(),
+        Optional.of(chosen.quote().total()),
+        running(chosen.softener(), chosen.offer().yearlyService()));
   }
 
   /** A family that uses potassium has its reasons: the best unit that is sold with it. */

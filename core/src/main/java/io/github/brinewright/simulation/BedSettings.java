@@ -145,6 +145,19 @@ public record BedSettings(
   }
 
   /**
+   * {@return the same bed, whose meter starts after another volume}
+   *
+   * @param other 0 to 10^9 gal
+   * @throws IllegalArgumentException outside that range, or under a clock
+   */
+  public BedSettings startingAfter(Volume other) {
+    if (!control.metered()) {
+      throw new IllegalArgumentException("a clock starts after days, and not after " + other);
+    }
+    return new BedSettings(control, capacity, other, days, weekdays, salt, water, cycleHours, hour);
+  }
+
+  /**
    * {@return the same bed, whose clock or waiting meter regenerates at another hour}
    *
    * @param other 0 to 23

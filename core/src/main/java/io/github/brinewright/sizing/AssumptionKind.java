@@ -15,8 +15,8 @@ public enum AssumptionKind {
   /** The bed is as good as new, since its age is not known. */
   AGE_NOT_KNOWN(Sources.COMMON_PRACTICE),
   /** Capacity lost with the years: age, share left, lowest and highest share left. */
-  AGE_LOSS(Sources.COMMON_PRACTICE),
-  /** The flow of the refill: flow. */
+  AGE_LOSS(Sources.RESIN_AGE),
+  /** The flow of the refill, which sets its minutes: flow. */
   REFILL_FLOW_USUAL(Sources.COMMON_PRACTICE),
   /** The salt of a regeneration, from what the family buys: salt a year, salt each time. */
   SALT_FROM_BOUGHT(Sources.DEFINITION),
@@ -24,7 +24,10 @@ public enum AssumptionKind {
   SALT_NOT_KNOWN(Sources.COMMON_PRACTICE),
   /** The salt lies outside what is known of the resin: dosage, nearest dosage of its curve. */
   DOSAGE_OUTSIDE_CURVE(Sources.DEFINITION),
-  /** The capacity that the meter reckons with, since its setting is not known: capacity. */
+  /**
+   * The capacity that the meter was told, since nobody read it: what the bed holds, and by night a
+   * day's load less: capacity.
+   */
   METER_CAPACITY(Sources.COMMON_PRACTICE),
   /** Minutes of backwash and rinses, since they were not read: minutes of the whole cycle. */
   CYCLE_USUAL(Sources.HOUSEHOLD_CYCLE),

@@ -3,14 +3,12 @@ package io.github.brinewright.sizing;
 import io.github.brinewright.home.PresentControl.ByHardness;
 import io.github.brinewright.home.PresentControl.ByVolume;
 import io.github.brinewright.home.PresentControl.Metered;
-import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.softener.RatedCapacityBasis;
-import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * The volume after which a present meter starts a regeneration: as set, or capacity ÷ hardness as
@@ -23,17 +21,14 @@ final class FoundMeter {
   private final Volume reserve;
   private final Optional<HardnessAmount> assumed;
 
-  FoundMeter(Metered meter, PresentSoftener present, Volume bed) {
-    boolean capacityUnknown = meter instanceof ByHardness told && told.capacity().isEmpty();
-    assumed = capacityUnknown ? Optional.of(usual(present, bed)) : Optional.empty();
+  /**
+   * @param usual the capacity that it is taken to be told where nobody read it
+   */
+  FoundMeter(Metered meter, Supplier<HardnessAmount> usual) {
+    boolean notRead = meter instanceof ByHardness told && told.capacity().isEmpty();
+    assumed = notRead ? Optional.of(usual.get()) : Optional.empty();
     set = set(meter);
     reserve = meter.reserve().orElse(NOTHING);
-  }
-
-  /** What a rating, or a bed of that volume, is usually reckoned with. */
-  private static HardnessAmount usual(PresentSoftener present, Volume bed) {
-    HardnessAmount rated = present.rated().orElseGet(() -> RatedCapacityBasis.usualRating(bed));
-    return new RatedCapacityBasis(rated, bed, Regenerant.SODIUM_CHLORIDE).usable();
   }
 
   private Volume set(Metered meter) {

@@ -8,7 +8,6 @@ import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Range;
-import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.BrineRefill;
@@ -16,9 +15,9 @@ import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Control;
-import io.github.brinewright.softener.DosageCurveBasis;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Figure;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,21 +27,27 @@ import java.util.Set;
  * The softener that is already in the house, worked out at its home: what its bed holds with the
  * salt it is given, what a regeneration takes, and when one starts. Immutable.
  *
- * <p>Usable capacity = design factor × share left at its age × curve(salt ÷ volume) × volume. Salt
- * above the curve gives what its upper end gives; salt below it, something between its lower end
- * and that end in proportion to the salt. Source: the resin's curve; common practice.
+ * <p>Usable capacity = design factor × share left at its age × curve(salt ÷ volume) × volume, in
+ * cold water less. Salt above the curve gives what its upper end gives; salt below it more than in
+ * proportion, less than its lower end, and no more than chemistry allows. Source: the resin's
+ * curve; common practice.
  */
 public final class FoundSoftener {
   /** Id of the bed in a price list of its own. */
   public static final String ID = "present";
 
   private static final int NO_LONGEST_DAYS = 99;
-  private static final double LEAST_GALLONS = 1e-3;
+  private static final int DAYS_OF_WEEK = DayOfWeek.values().length;
+  private static final Volume LEAST = Volume.ofGallons(1e-3);
+
+  /** Mean days of use from the volume as set to the night, by renewal theory: (1 + 0.46²) ÷ 2. */
+  private static final double MEAN_EXCESS = 0.6;
 
   private final PresentSoftener present;
   private final HomeLoad home;
   private final Sizer sizer;
   private final FoundBed bed;
+  private final FoundCapacity capacity;
   private final Optional<FoundMeter> meter;
   private final FoundSalt salt;
   private final Softener softener;
@@ -53,14 +58,11 @@ public final class FoundSoftener {
     this.home = home;
     sizer = new Sizer(home);
     bed = new FoundBed(present);
-    meter =
-        present.control() instanceof PresentControl.Metered metered
-            ? Optional.of(new FoundMeter(metered, present, bed.volume()))
-            : Optional.empty();
-    salt =
-        new FoundSalt(
-            present, bed.volume(), home.site().brineTankTemperature(), this::regenerationsAYear);
-    softener = with(Set.of(control()), List.of(nearest(dosage())));
+    capacity = new FoundCapacity(bed, present.ageYears().orElse(0), sizer.shareInColdWater());
+    FoundSalt set = new FoundSalt(present, bed.volume(), home.site().brineTankTemperature());
+    meter = meter(set);
+    salt = set.orBought(this::regenerationsAYear);
+    softener = with(Set.of(control()), List.of(capacity.nearest(dosage())));
     assumptions = assumed();
   }
 
@@ -74,15 +76,38 @@ public final class FoundSoftener {
     return new FoundSoftener(present, home);
   }
 
+  private Optional<FoundMeter> meter(FoundSalt set) {
+    return present.control() instanceof PresentControl.Metered metered
+        ? Optional.of(new FoundMeter(metered, () -> rightlyTold(metered, set)))
+        : Optional.empty();
+  }
+
+  /**
+   * The capacity that a meter is taken to be told where nobody read it: what the bed holds, and by
+   * night, unless a reserve was found besides, a day's load less. So nothing is blamed on it.
+   */
+  private HardnessAmount rightlyTold(PresentControl.Metered metered, FoundSalt set) {
+    FoundUnknowns middle = FoundUnknowns.MIDDLE;
+    HardnessAmount holds = capacity.usable(set.dosage(middle.salt()), middle);
+    HardnessAmount rest = holds.minus(home.dailyLoad());
+    boolean keepsADay = !metered.atOnce() && metered.reserve().isEmpty() && rest.isPositive();
+    return keepsADay ? rest : holds;
+  }
+
   private double regenerationsAYear() {
     if (present.control() instanceof PresentControl.Clock clock) {
       return (double) CalendarYear.DAYS / clock.days();
     } else if (present.control() instanceof PresentControl.Weekdays weekdays) {
-      return CalendarYear.DAYS / 7.0 * weekdays.days().size();
+      return (double) CalendarYear.DAYS / DAYS_OF_WEEK * weekdays.days().size();
     }
-    Volume night = atOnce() ? Volume.ofGallons(0) : home.softenedExpected().times(0.5);
-    double often = home.softenedYear().ratioTo(starts().plus(night).max(Volume.ofGallons(1)));
+    double untilNight = atOnce() ? 0 : MEAN_EXCESS;
+    double often = home.softenedYear().ratioTo(passed(untilNight).max(LEAST));
     return Math.max(often, (double) CalendarYear.DAYS / longestDays());
+  }
+
+  /** What has passed a meter when a regeneration begins. */
+  private Volume passed(double daysUntilNight) {
+    return starts().plus(home.softenedExpected().times(daysUntilNight));
   }
 
   private boolean atOnce() {
@@ -127,25 +152,16 @@ public final class FoundSoftener {
         .vessel(bed.vessel())
         .resin(bed.resin())
         .refill(salt.flow(), Minutes.toDuration(1))
-        .designFactor(designFactor(AgeLoss.USUAL))
+        .designFactor(capacity.designFactor(AgeLoss.USUAL))
         .dosages(dosages)
         .controls(controls)
         .regenerant(present.regenerant())
         .build();
   }
 
-  private double designFactor(double lossAYear) {
-    int years = present.ageYears().orElse(0);
-    return DosageCurveBasis.USUAL_DESIGN_FACTOR * AgeLoss.left(years, lossAYear);
-  }
-
   /** {@return the curve of its resin} */
   public CapacityCurve curve() {
-    return bed.resin().curve();
-  }
-
-  private SaltDosage nearest(SaltDosage dosage) {
-    return curve().dosages().nearest(dosage);
+    return capacity.curve();
   }
 
   /** {@return the salt of a regeneration as sodium chloride; it may lie outside any curve} */
@@ -189,14 +205,7 @@ public final class FoundSoftener {
    * @param draw of age and salt
    */
   public HardnessAmount usable(FoundUnknowns draw) {
-    SaltDosage given = salt.dosage(draw.salt());
-    SaltDosage onCurve = nearest(given);
-    double below = Math.min(1, given.ratioTo(onCurve));
-    double share = below + draw.salt() * (1 - below);
-    return curve()
-        .at(onCurve)
-        .of(bed.volume())
-        .times(designFactor(draw.lossAYear()) * share * sizer.shareInColdWater());
+    return capacity.usable(salt.dosage(draw.salt()), draw);
   }
 
   /**
@@ -205,7 +214,7 @@ public final class FoundSoftener {
    * @param draw of age
    */
   public double shareOfMiddle(FoundUnknowns draw) {
-    return designFactor(draw.lossAYear()) / designFactor(AgeLoss.USUAL);
+    return capacity.designFactor(draw.lossAYear()) / capacity.designFactor(AgeLoss.USUAL);
   }
 
   /** {@return the volume that starts a regeneration of a meter; empty for a clock} */
@@ -225,7 +234,7 @@ public final class FoundSoftener {
     } else if (present.control() instanceof PresentControl.Metered metered) {
       return metered.longestDays().orElse(NO_LONGEST_DAYS);
     }
-    return 7;
+    return DAYS_OF_WEEK;
   }
 
   /** {@return the bed as it is set, as the day-by-day simulation needs it} */
@@ -241,23 +250,17 @@ public final class FoundSoftener {
   public BedSettings settings(FoundUnknowns draw) {
     BrineRefill refill = salt.refillAt(draw.salt());
     Cycle cycle = sizer.cycle(softener, refill);
-    Volume capacity =
-        usable(draw).asWaterOf(home.compensatedHardness()).max(Volume.ofGallons(LEAST_GALLONS));
+    Volume holds = usable(draw).asWaterOf(home.compensatedHardness()).max(LEAST);
     return new BedSettings(
         control(),
-        capacity,
-        startsAfter().orElse(capacity),
+        holds,
+        startsAfter().orElse(holds),
         longestDays(),
         present.control() instanceof PresentControl.Weekdays weekly ? weekly.days() : Set.of(),
         refill.saltGiven(),
         cycle.water(),
         Sizer.hours(cycle),
         present.hour().orElse(BedSettings.USUAL_HOUR));
-  }
-
-  /** {@return what the curve of its resin says of the salt nearest to that found} */
-  public ResinCapacity capacityOfCurve() {
-    return curve().at(nearest(dosage()));
   }
 
   /** {@return what is taken as so, because it was not found} */
@@ -275,7 +278,7 @@ public final class FoundSoftener {
           Assumption.of(
               AssumptionKind.DOSAGE_OUTSIDE_CURVE,
               Figure.of(dosage()),
-              Figure.of(nearest(dosage()))));
+              Figure.of(capacity.nearest(dosage()))));
     }
     all.add(Assumption.of(AssumptionKind.CYCLE_USUAL, Figure.of(cycle().time(), 0)));
     if (present.hour().isEmpty() && control() != Control.METERED_AT_ONCE) {

@@ -113,6 +113,13 @@ public final class Sources {
   public static final Source UFC_RINSE =
       Source.published("ufc-rinse", "UFC 3-240-13FN, 2-2.5.1.2: slow rinse 7.5-22.5 gal/ft3");
 
+  /** What the years take from a resin. */
+  public static final Source RESIN_AGE =
+      Source.published(
+          "resin-age",
+          "UFC 3-240-13FN, 2-2.5.1.4: 1 to 5 % of the capacity a year, replaced when a quarter is"
+              + " lost");
+
   /** Minutes of a household cycle. */
   public static final Source HOUSEHOLD_CYCLE =
       Source.commonPractice("household-cycle", "household cycle minutes");
