@@ -65,9 +65,11 @@ import io.github.brinewright.regeneration.ClockSchedule;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.CycleStep;
 import io.github.brinewright.regeneration.DrainFlow;
+import io.github.brinewright.regeneration.MeterSetting;
 import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.sizing.ControlOptions;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.Arrangement;
@@ -877,6 +879,33 @@ class RangesTest {
         "flow of BACKWASH",
         gpm,
         v -> new Cycle(CyclePlan.EVERYDAY, RATED.resin(), v, refill));
+    meterSetting();
+  }
+
+  private static void meterSetting() {
+    Class<?> type = MeterSetting.class;
+    DoubleFunction<Volume> gallons = Volume::ofGallons;
+    Volume none = Volume.ofGallons(0);
+    positive(type, "volume of the meter", gallons, v -> new MeterSetting(v, GRAINS, GPG, none));
+    positive(
+        type,
+        "capacity of the meter",
+        HardnessAmount::ofGrains,
+        v -> new MeterSetting(GALLONS, v, GPG, none));
+    positive(
+        type,
+        "hardness of the meter",
+        Hardness::ofGrainsPerGallon,
+        v -> new MeterSetting(GALLONS, GRAINS, v, none));
+    notNegative(
+        type, "reserve of the meter", gallons, v -> new MeterSetting(GALLONS, GRAINS, GPG, v));
+    add(
+        type,
+        "reserve",
+        none,
+        GALLONS,
+        "leaves nothing",
+        v -> new MeterSetting(GALLONS, GRAINS, GPG, v));
   }
 
   private static MeteredSchedule.Builder metered() {
@@ -892,6 +921,9 @@ class RangesTest {
         "share of the capacity in cold water",
         ColdWaterBasis.SHARE,
         v -> new ColdWaterBasis(RATED, v));
+    ControlOptions usual = ControlOptions.on(LocalDate.EPOCH);
+    whole(
+        ControlOptions.class, "hour of the regeneration", PresentSoftener.HOUR, v -> usual.at(v));
     Softener unit = bed().build();
     ENDS.add(
         new End(

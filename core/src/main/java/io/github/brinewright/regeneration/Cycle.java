@@ -1,6 +1,7 @@
 package io.github.brinewright.regeneration;
 
 import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.CyclePlan;
@@ -11,10 +12,14 @@ import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
 import io.github.brinewright.trace.Worked;
 import java.time.Duration;
+import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The steps of one regeneration with their minutes, flows and water.
+ * The steps of one regeneration with their minutes, flows and water, as a control is set to them:
+ * brine draw and slow rinse in whole minutes, rounded up, and the water of a step is its flow in
+ * those minutes.
  *
  * <p>Backwash at the flow that the bed needs; brine is drawn at 0.2 gpm/ft3 by 0.4 gpm/ft3 of
  * water, which thins saturated brine to about a tenth salt; the slow rinse goes on at 0.4 gpm/ft3;
@@ -25,6 +30,9 @@ public final class Cycle implements Explained {
   private static final double SUCTION_GPM_PER_CUBIC_FOOT = 0.2;
   private static final double DRIVE_GPM_PER_CUBIC_FOOT = 0.4;
   private static final double FAST_RINSE_GPM_PER_CUBIC_FOOT = 1.75;
+
+  /** Least minutes by which a step must be longer than a whole number to be rounded up. */
+  private static final double ROUND_OFF = 1e-6;
 
   private final CyclePlan plan;
   private final List<CycleStep> parts;
@@ -48,9 +56,9 @@ public final class Cycle implements Explained {
             new CycleStep(CycleStep.Kind.BACKWASH, plan.backwash(), backwash),
             new CycleStep(
                 CycleStep.Kind.BRINE_DRAW,
-                perCubicFoot(SUCTION_GPM_PER_CUBIC_FOOT, resin).timeFor(brine),
+                wholeMinutes(perCubicFoot(SUCTION_GPM_PER_CUBIC_FOOT, resin).timeFor(brine)),
                 drive),
-            new CycleStep(CycleStep.Kind.SLOW_RINSE, drive.timeFor(slowRinse), drive),
+            new CycleStep(CycleStep.Kind.SLOW_RINSE, wholeMinutes(drive.timeFor(slowRinse)), drive),
             new CycleStep(
                 CycleStep.Kind.FAST_RINSE,
                 plan.fastRinse(),
@@ -66,6 +74,10 @@ public final class Cycle implements Explained {
 
   private static FlowRate perCubicFoot(double gallonsPerMinute, Volume resin) {
     return FlowRate.ofGallonsPerMinute(gallonsPerMinute * resin.cubicFeet());
+  }
+
+  private static Duration wholeMinutes(Duration exact) {
+    return Duration.ofMinutes((long) Math.ceil(Minutes.of(exact) - ROUND_OFF));
   }
 
   /** {@return the plan followed} */
@@ -95,6 +107,31 @@ public final class Cycle implements Explained {
   /** {@return the time of the whole cycle} */
   public Duration time() {
     return parts.stream().map(CycleStep::time).reduce(Duration.ZERO, Duration::plus);
+  }
+
+  /**
+   * {@return when each step begins, in their order, past midnight where it comes to that}
+   *
+   * @param start when the first one begins
+   */
+  public List<LocalTime> begins(LocalTime start) {
+    List<LocalTime> times = new ArrayList<>();
+    LocalTime next = start;
+    for (CycleStep part : parts) {
+      times.add(next);
+      next = next.plus(part.time());
+    }
+    return List.copyOf(times);
+  }
+
+  /** {@return the time of brine draw and slow rinse, for controls that set both as one} */
+  public Duration drawAndRinse() {
+    return part(CycleStep.Kind.BRINE_DRAW).time().plus(part(CycleStep.Kind.SLOW_RINSE).time());
+  }
+
+  /** {@return the water of brine draw and slow rinse} */
+  public Volume drawAndRinseWater() {
+    return part(CycleStep.Kind.BRINE_DRAW).water().plus(part(CycleStep.Kind.SLOW_RINSE).water());
   }
 
   @Override

@@ -27,6 +27,8 @@ public final class MeteredSchedule implements Schedule {
   /** Design days that a bed must hold: 0.01 to 14. */
   public static final Bounds<Double> LEAST = Bounds.of(0.01, (double) LONGEST_DAYS);
 
+  private static final Volume NOTHING = Volume.ofGallons(0);
+
   private final HardnessAmount usable;
   private final Reserve reserve;
   private final int longestDays;
@@ -75,6 +77,21 @@ public final class MeteredSchedule implements Schedule {
   @Override
   public Optional<Volume> setVolume() {
     return Optional.of(setVolume.value()).filter(volume -> feasible());
+  }
+
+  /**
+   * {@return what is set at the meter; empty where the bed is not {@link #feasible()}}
+   *
+   * @param form whether the reserve is deducted before, or set beside the rest
+   */
+  public Optional<MeterSetting> setting(ReserveForm form) {
+    return Optional.of(form)
+        .filter(chosen -> feasible())
+        .map(
+            chosen ->
+                chosen == ReserveForm.DEDUCTED
+                    ? MeterSetting.of(usable.minus(reserve.held()), hardness, NOTHING)
+                    : MeterSetting.of(usable, hardness, reserve.held().asWaterOf(hardness)));
   }
 
   @Override

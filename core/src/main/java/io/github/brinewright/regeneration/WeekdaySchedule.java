@@ -7,6 +7,7 @@ import io.github.brinewright.trace.Step;
 import io.github.brinewright.trace.StepKind;
 import io.github.brinewright.trace.Worked;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +44,16 @@ public record WeekdaySchedule(ClockSchedule fixedDays) implements Schedule {
   @Override
   public int longestDays() {
     return longestGap();
+  }
+
+  /** The next of the weekdays, not the day itself. */
+  @Override
+  public LocalDate firstDue(LocalDate start) {
+    LocalDate next = start.plusDays(1);
+    while (!weekdays().contains(next.getDayOfWeek())) {
+      next = next.plusDays(1);
+    }
+    return next;
   }
 
   @Override
