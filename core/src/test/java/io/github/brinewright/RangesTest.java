@@ -922,8 +922,7 @@ class RangesTest {
         ColdWaterBasis.SHARE,
         v -> new ColdWaterBasis(RATED, v));
     ControlOptions usual = ControlOptions.on(LocalDate.EPOCH);
-    whole(
-        ControlOptions.class, "hour of the regeneration", PresentSoftener.HOUR, v -> usual.at(v));
+    whole(ControlOptions.class, "hour of the regeneration", PresentSoftener.HOUR, v -> usual.at(v));
     Softener unit = bed().build();
     ENDS.add(
         new End(
