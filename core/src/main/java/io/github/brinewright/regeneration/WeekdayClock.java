@@ -6,6 +6,7 @@ import io.github.brinewright.quantity.Require;
 import java.time.DayOfWeek;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -19,6 +20,7 @@ public record WeekdayClock(Set<DayOfWeek> days) {
   public static final Bounds<Integer> GAP = Bounds.of(1, CalendarYear.DAYS);
 
   private static final int WEEK = 7;
+  private static final int LETTERS = 3;
 
   /**
    * @param days at least one
@@ -39,6 +41,16 @@ public record WeekdayClock(Set<DayOfWeek> days) {
       longest = Math.max(longest, gap);
     }
     return longest;
+  }
+
+  /**
+   * {@return the short name of a weekday in files and JSON, the same in every language} Three
+   * letters: mon, tue, wed, thu, fri, sat, sun.
+   *
+   * @param day any
+   */
+  public static String code(DayOfWeek day) {
+    return day.name().substring(0, LETTERS).toLowerCase(Locale.ROOT);
   }
 
   /**

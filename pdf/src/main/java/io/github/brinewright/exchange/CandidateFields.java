@@ -10,6 +10,9 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.words.Wording;
@@ -18,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.DoubleSupplier;
 import java.util.function.ToDoubleFunction;
@@ -144,11 +148,25 @@ final class CandidateFields {
     fields.put(
         "setVolumeGal",
         design.schedule().setVolume().map(Volume::gallons).map(Numbers::of).orElse(null));
+    weekdays();
     put("saltPerRegenerationLb", candidate.salt().pounds());
     put("brineRefillMinutes", Minutes.of(design.refill().exact()));
     put("brineRefillMinutesSet", Minutes.of(design.refill().set()));
     put("saltGivenLb", design.refill().saltGiven().pounds());
     put("waterPerRegenerationGal", design.cycle().water().gallons());
+  }
+
+  /** Of a clock on weekdays, where the bed can serve the home. */
+  private void weekdays() {
+    Optional<WeekdaySchedule> week =
+        Optional.of(design.schedule())
+            .filter(Schedule::feasible)
+            .filter(WeekdaySchedule.class::isInstance)
+            .map(WeekdaySchedule.class::cast);
+    fields.put(
+        "weekdays",
+        week.map(each -> each.weekdays().stream().map(WeekdayClock::code).toList()).orElse(null));
+    fields.put("longestGapDays", week.map(WeekdaySchedule::longestGap).orElse(null));
   }
 
   private void year() {

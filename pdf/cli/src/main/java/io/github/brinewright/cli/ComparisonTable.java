@@ -6,15 +6,22 @@ import io.github.brinewright.exchange.Simulated;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.YearlyUse;
+import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** A comparison as plain text for a terminal: the best setting of each unit, side by side. */
@@ -99,6 +106,7 @@ final class ComparisonTable {
 
   private void rows() {
     design("control", d -> words.term(d.setup().control()));
+    weekdays();
     row("salt dosage", o -> o.setup().dosage().map(d -> figure(Figure.of(d))).orElse("by rating"));
     design("usable capacity", d -> figure(Figure.of(d.basis().usable())));
     design("days, full use", d -> served(d, words.number(d.schedule().designDays(), 1)));
@@ -120,6 +128,25 @@ final class ComparisonTable {
         o -> served(o.design(), words.about(o.life().total())));
     row("limits", o -> o.feasible() ? "keeps all" : "BREAKS A LIMIT");
     row("margins", ComparisonTable::margins);
+  }
+
+  /** Only where a clock on weekdays is shown. */
+  private void weekdays() {
+    if (candidates.stream().anyMatch(o -> o.setup().control() == Control.WEEKDAYS)) {
+      design("weekdays", d -> weekdays(d.schedule()));
+    }
+  }
+
+  private static String weekdays(Schedule schedule) {
+    return schedule instanceof WeekdaySchedule week && week.feasible()
+        ? weekdays(week.weekdays())
+        : NONE;
+  }
+
+  private static String weekdays(Set<DayOfWeek> days) {
+    return days.size() == DayOfWeek.values().length
+        ? "every day"
+        : days.stream().map(WeekdayClock::code).collect(Collectors.joining(" "));
   }
 
   /** What is not known of a bed that cannot serve the home is a dash. */

@@ -48,7 +48,7 @@ final class SettingsCommand implements Callable<Integer> {
 
   @Option(
       names = "--control",
-      description = "clock, metered_at_once or metered_at_night (default: the best).")
+      description = "clock, weekdays, metered_at_once or metered_at_night (default: the best).")
   @Nullable Control control;
 
   @Mixin OneFile file = new OneFile();

@@ -6,6 +6,7 @@ import io.github.brinewright.model.Table;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Range;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.function.Supplier;
 /** What candidates are compared by: a line of a table, with its cell for each candidate. */
 enum CandidateRow {
   BED("compare.bed", o -> new Phrase.Bed(o.resin())),
-  CONTROL("compare.control", o -> Phrase.of(o.setup().control())),
+  CONTROL("compare.control", CandidateRow::control),
   METHOD("compare.method", o -> Phrase.of(o.design().basis().method())),
   USABLE("compare.usable", o -> Phrase.of(Figure.of(o.design().basis().usable()))),
   FULL("compare.full", CandidateRow::full),
@@ -52,6 +53,14 @@ enum CandidateRow {
     Phrase label = this == LIFE ? Phrase.text(key, Phrase.of(Figure.of(years))) : Phrase.text(key);
     Table.Line line = Table.Line.of(key, label, candidates.stream().map(cell).toList());
     return this == LIFE ? line.summing() : line;
+  }
+
+  /** A clock on weekdays with the weekdays. */
+  private static Phrase control(Candidate candidate) {
+    Phrase control = Phrase.of(candidate.setup().control());
+    return candidate.design().schedule() instanceof WeekdaySchedule week && week.feasible()
+        ? new Phrase.Joined(List.of(control, Phrase.of(Figure.of(week.weekdays()))), ": ")
+        : control;
   }
 
   private static Phrase year(Candidate candidate, Function<YearlyUse, Figure> figure) {

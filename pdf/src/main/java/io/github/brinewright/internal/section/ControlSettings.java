@@ -15,6 +15,7 @@ import io.github.brinewright.model.Ticks;
 import io.github.brinewright.model.WritingLines;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdaySchedule;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.DosageCurveBasis;
@@ -92,7 +93,9 @@ public final class ControlSettings {
     rows.add(Row.of("settings.kind", Phrase.of(candidate.setup().control())));
     rows.add(Row.of("settings.hardness", Figure.of(design.home().compensatedHardness())));
     rows.add(interval(candidate.setup().control(), design.schedule()));
-    rows.add(Row.of("settings.longest", Figure.days(design.schedule().longestDays(), 0)));
+    String longest =
+        design.schedule() instanceof WeekdaySchedule ? "settings.gap" : "settings.longest";
+    rows.add(Row.of(longest, Figure.days(design.schedule().longestDays(), 0)));
     if (candidate.setup().control() != Control.METERED_AT_ONCE) {
       rows.add(Row.of("settings.hour", Phrase.text("settings.twoAtNight")));
     }
@@ -106,18 +109,26 @@ public final class ControlSettings {
     return rows("settings.setting", rows);
   }
 
-  /** Days of a clock or volume of a meter; a dash where the bed cannot serve the home. */
+  /** What sets the interval; a dash where the bed cannot serve the home. */
   private static Row interval(Control control, Schedule schedule) {
-    String key = control.timed() ? "settings.days" : "settings.volume";
-    if (!schedule.feasible()) {
-      return Row.of(key, Phrase.plain("–"));
+    String key =
+        switch (control) {
+          case CLOCK -> "settings.days";
+          case WEEKDAYS -> "settings.weekdays";
+          case METERED_AT_ONCE, METERED_AT_NIGHT -> "settings.volume";
+        };
+    return schedule.feasible() ? Row.of(key, set(schedule)) : Row.of(key, Phrase.plain("–"));
+  }
+
+  /** Days of a clock, weekdays of one that takes them, or volume of a meter. */
+  private static Figure set(Schedule schedule) {
+    if (schedule instanceof WeekdaySchedule week) {
+      return Figure.of(week.weekdays());
     }
-    return Row.of(
-        key,
-        schedule
-            .setVolume()
-            .<Figure>map(Figure::of)
-            .orElseGet(() -> Figure.days(schedule.designDays(), 0)));
+    return schedule
+        .setVolume()
+        .<Figure>map(Figure::of)
+        .orElseGet(() -> Figure.days(schedule.designDays(), 0));
   }
 
   private Rows fit() {
