@@ -243,6 +243,7 @@ class DesignRuleTest {
     Softener.Builder certified = bed(1).certifiedEfficiency(SaltEfficiency.ofGrainsPerPound(4_000));
 
     speaks(DesignRule.DEMAND_CONTROL_REQUIRED, clock(1));
+    speaks(DesignRule.DEMAND_CONTROL_REQUIRED, bed(1).controls(EnumSet.of(Control.WEEKDAYS)));
     speaks(DesignRule.CERTIFICATE_REQUIRED, bed(1));
     assertThat(found(certified))
         .doesNotContain(DesignRule.CERTIFICATE_REQUIRED, DesignRule.DEMAND_CONTROL_REQUIRED);

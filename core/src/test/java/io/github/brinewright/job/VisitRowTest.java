@@ -95,6 +95,8 @@ class VisitRowTest {
     assertThat(softener(",,").tanks()).isEqualTo(1);
     assertThat(softener("parallel,,").tanks()).isEqualTo(2);
     assertThat(softener("parallel,3,clock").tanks()).isEqualTo(3);
+    assertThat(softener("single,1,weekdays clock").controls())
+        .containsExactly(Control.CLOCK, Control.WEEKDAYS);
     Softener twin = softener("twin_alternating,,");
     assertThat(twin.arrangement()).isEqualTo(Arrangement.TWIN_ALTERNATING);
     assertThat(twin.tanks()).isEqualTo(2);
@@ -107,7 +109,8 @@ class VisitRowTest {
     "'twin_alternating,3,',tanks,TANKS_UNFIT",
     "'parallel,1,',tanks,TANKS_UNFIT",
     "'twin_alternating,2,metered_at_night',controls,TWIN_CONTROL",
-    "'twin_alternating,2,metered_at_once clock',controls,TWIN_CONTROL"
+    "'twin_alternating,2,metered_at_once clock',controls,TWIN_CONTROL",
+    "'twin_alternating,2,weekdays',controls,TWIN_CONTROL"
   })
   void whatDoesNotFitTheArrangementIsRefusedInWords(String cells, String column, ProblemCode code) {
     assertThat(unit(cells).problems())

@@ -235,6 +235,33 @@ class HomeStudyTest {
   }
 
   @Test
+  void aClockOnWeekdaysIsTheClockOfAUnitThatIsSoldWithIt() {
+    HomeStudy week = soldWith(EnumSet.of(Control.WEEKDAYS, Control.METERED_AT_NIGHT));
+    HomeStudy both = soldWith(EnumSet.allOf(Control.class));
+    HomeStudy alone = soldWith(EnumSet.of(Control.WEEKDAYS));
+
+    assertThat(week.clock()).isEqualTo(Control.WEEKDAYS);
+    assertThat(week.controls()).containsOnlyKeys(Control.WEEKDAYS, METERS[0], METERS[1]);
+    assertThat(week.meterSaving().orElseThrow().byClock())
+        .isEqualTo(week.hardWater().get(Control.WEEKDAYS));
+    assertThat(alone.recommended()).isEqualTo(Control.WEEKDAYS);
+    assertThat(alone.meterSaves()).isPresent();
+    assertThat(both.recommended().timed() ? both.recommended() : Control.CLOCK)
+        .isEqualTo(both.clock());
+    assertThat(study(20, 4).controls()).containsOnlyKeys(Control.CLOCK, METERS[0], METERS[1]);
+  }
+
+  private static final Control[] METERS = {Control.METERED_AT_ONCE, Control.METERED_AT_NIGHT};
+
+  private static HomeStudy soldWith(EnumSet<Control> controls) {
+    Softener unit = Softener.withResin("u", Volume.ofCubicFeet(1.5)).controls(controls).build();
+    Comparison comparison =
+        PriceList.of(List.of(Offer.unpriced(unit, CurrencyUnit.USD)))
+            .compare(compare(20, 4).home().site(), Tariff.placeholder(CurrencyUnit.USD));
+    return HomeStudy.of(comparison, 50).orElseThrow();
+  }
+
+  @Test
   void hardWaterByDayCountsAmongWhatNothingBeats() {
     Softener both =
         Softener.withResin("u", Volume.ofCubicFeet(1.5))

@@ -1,5 +1,9 @@
 package io.github.brinewright.words;
 
+import static java.time.DayOfWeek.FRIDAY;
+import static java.time.DayOfWeek.MONDAY;
+import static java.time.DayOfWeek.THURSDAY;
+import static java.time.DayOfWeek.WEDNESDAY;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -21,13 +25,18 @@ import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Standing;
 import io.github.brinewright.trace.StepKind;
+import java.time.DayOfWeek;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MessagesTest {
@@ -99,6 +108,22 @@ class MessagesTest {
     } finally {
       Locale.setDefault(machine);
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "en-US, Monday, Monday and Thursday, 'Monday, Wednesday and Friday', every day",
+    "es-US, lunes, lunes y jueves, 'lunes, miércoles y viernes', todos los días",
+    "fr-CA, lundi, lundi et jeudi, 'lundi, mercredi et vendredi', tous les jours"
+  })
+  void weekdaysAreListedInTheirOrder(String tag, String one, String two, String three, String all) {
+    Wording words = Wording.of(Locale.forLanguageTag(tag), UnitSystem.US);
+
+    assertThat(words.weekdays(Set.of(MONDAY))).isEqualTo(one);
+    assertThat(words.weekdays(new LinkedHashSet<>(List.of(THURSDAY, MONDAY)))).isEqualTo(two);
+    assertThat(words.figure(Figure.of(Set.of(FRIDAY, MONDAY, WEDNESDAY)))).isEqualTo(three);
+    assertThat(words.weekdays(EnumSet.allOf(DayOfWeek.class))).isEqualTo(all);
+    assertThatThrownBy(() -> words.weekdays(Set.of())).hasMessageContaining("weekdays");
   }
 
   @Test

@@ -130,6 +130,8 @@ final class RandomPrices {
               "",
               "clock",
               "clock metered_at_night",
+              "weekdays",
+              "weekdays clock metered_at_night",
               "metered_at_night metered_at_once",
               "clock metered_at_night metered_at_once"));
     }

@@ -6,6 +6,7 @@ import io.github.brinewright.comparison.Grade;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Control;
@@ -32,10 +33,22 @@ abstract class ExpectedComparison extends Expected {
     this.comparison = comparison;
   }
 
+  /** A clock on weekdays with the weekdays, where the bed serves the home. */
+  private String control(Candidate candidate) {
+    String control = term(candidate.design().setup().control());
+    return candidate
+        .design()
+        .bed()
+        .map(BedSettings::weekdays)
+        .filter(days -> !days.isEmpty())
+        .map(days -> control + ": " + words.weekdays(days))
+        .orElse(control);
+  }
+
   private Map<String, Function<Candidate, String>> lines() {
     Map<String, Function<Candidate, String>> lines = new LinkedHashMap<>();
     lines.put("compare.bed", c -> words.resin(c.design().basis().resin()));
-    lines.put("compare.control", c -> term(c.design().setup().control()));
+    lines.put("compare.control", this::control);
     lines.put("compare.method", c -> term(c.design().basis().method()));
     lines.put("compare.usable", c -> words.figure(Figure.of(c.design().basis().usable())));
     lines.put(

@@ -28,14 +28,21 @@ final class ExpectedSheet extends Expected {
   private void control(String in) {
     value(in + "settings.kind", term(design.setup().control()));
     figure(in + "settings.hardness", Figure.of(design.home().compensatedHardness()));
-    if (design.setup().control() == Control.CLOCK) {
-      value(in + "settings.days", served(() -> Figure.days(design.schedule().designDays(), 0)));
-    } else {
-      value(
-          in + "settings.volume",
-          served(() -> Figure.of(design.schedule().setVolume().orElseThrow())));
+    switch (design.setup().control()) {
+      case CLOCK ->
+          value(in + "settings.days", served(() -> Figure.days(design.schedule().designDays(), 0)));
+      case WEEKDAYS ->
+          value(
+              in + "settings.weekdays",
+              served(() -> Figure.of(design.bed().orElseThrow().weekdays())));
+      default ->
+          value(
+              in + "settings.volume",
+              served(() -> Figure.of(design.schedule().setVolume().orElseThrow())));
     }
-    figure(in + "settings.longest", Figure.days(design.schedule().longestDays(), 0));
+    String longest =
+        design.setup().control() == Control.WEEKDAYS ? "settings.gap" : "settings.longest";
+    figure(in + longest, Figure.days(design.schedule().longestDays(), 0));
     if (design.setup().control() != Control.METERED_AT_ONCE) {
       value(in + "settings.hour", words.text("settings.twoAtNight"));
     }

@@ -32,10 +32,10 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The expectations share no code with the sections.
  */
 class LabelledValuesTest {
-  /** Homes of the town, and some that nobody thought of. */
+  /** Homes of the town, some that nobody thought of, and some with clocks on weekdays. */
   static Stream<Arguments> homesAndLanguages() {
     Stream<Arguments> random =
-        RandomHomes.ids()
+        Stream.concat(RandomHomes.ids(), WeekdayHomes.ids())
             .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
     return Stream.concat(DemoTown.homesAndLanguages(), random);
   }
@@ -44,10 +44,17 @@ class LabelledValuesTest {
   private record Given(
       Job job, Comparison comparison, @Nullable HomeStudy study, Dealer dealer, Wording words) {
     static Given of(String id, String tag) {
-      Job job = RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
+      Job job = jobOf(id);
       Dealer dealer = DemoTown.writing(job.dealer(), tag);
       DemoTown.Home home = DemoTown.home(job, id);
       return new Given(job, home.comparison(), home.study(), dealer, DemoTown.words(dealer));
+    }
+
+    private static Job jobOf(String id) {
+      if (WeekdayHomes.ids().anyMatch(id::equals)) {
+        return WeekdayHomes.JOB;
+      }
+      return RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
     }
 
     /** What changed since two people lived there. */
