@@ -100,6 +100,24 @@ public sealed interface Phrase {
   }
 
   /**
+   * A forecast with the range that it lies in; without the range where both ends are printed alike.
+   *
+   * @param middle of it
+   * @param low end of the range
+   * @param high end of the range
+   */
+  record Ranged(Figure middle, Figure low, Figure high) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      String from = words.number(low);
+      String to = words.number(high);
+      return from.equals(to)
+          ? words.figure(middle)
+          : words.text("year.range", middle, Figure.of(from), Figure.of(to));
+    }
+  }
+
+  /**
    * A volume of resin, in the unit that beds are sold by.
    *
    * @param volume to write

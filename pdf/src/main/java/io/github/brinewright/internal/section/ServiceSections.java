@@ -1,14 +1,14 @@
 package io.github.brinewright.internal.section;
 
-import io.github.brinewright.model.Element;
-import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Together;
 import io.github.brinewright.service.ServiceStudy;
+import java.util.ArrayList;
 import java.util.List;
 
-/** The sections of a report on a present softener. */
+/** The two pages of a report on a present softener. */
 public final class ServiceSections {
   private final ServiceStudy study;
 
@@ -19,22 +19,26 @@ public final class ServiceSections {
 
   /** The sections, in the order in which they are read. */
   public List<Section> sections() {
-    return List.of(wrong(), advice());
+    ServiceNow now = new ServiceNow(study);
+    ServiceNotes notes = new ServiceNotes(study);
+    List<Section> sections = new ArrayList<>();
+    sections.add(now.section());
+    sections.add(now.wrong());
+    sections.add(new ServiceAdvice(study).section());
+    sections.add(now.crowded() ? compared() : compared().onOwnPage());
+    sections.add(notes.mends());
+    sections.add(notes.assumed());
+    sections.add(notes.cautions());
+    return sections;
   }
 
-  private Section wrong() {
-    List<Phrase> faults = study.faults().stream().<Phrase>map(Phrase.Wrong::new).toList();
-    Element matter =
-        faults.isEmpty()
-            ? Paragraph.of(Phrase.text("service.nothingWrong"))
-            : new Items(faults, false);
-    return Section.of("service.wrong", Phrase.text("service.wrong"), matter);
-  }
-
-  private Section advice() {
+  private Section compared() {
     return Section.of(
-        "service.advice",
-        Phrase.text("service.advice"),
-        Paragraph.strong(new Phrase.Advised(study.advice())));
+        "service.compared",
+        Phrase.text("service.compared"),
+        Together.of(
+            Paragraph.quiet(Phrase.text("service.compared.lead")),
+            new ServiceColumns(study).table()),
+        Paragraph.strong(Phrase.text("service.promise")));
   }
 }

@@ -1,0 +1,68 @@
+package io.github.brinewright.internal.section;
+
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Table;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.service.ServiceOption.Kind;
+import io.github.brinewright.service.ServiceStudy;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The ways to go on as the columns of a table, the advised one marked.
+ *
+ * @param study that they belong to
+ */
+record ServiceColumns(ServiceStudy study) {
+  private static final Map<Advice, Kind> ADVISED =
+      Map.of(
+          Advice.LEAVE, Kind.AS_FOUND,
+          Advice.SET_RIGHT, Kind.SET_RIGHT,
+          Advice.ADD_METER, Kind.METERED,
+          Advice.REPLACE, Kind.REPLACED);
+
+  /** Those that differ: set right where something is wrong, a meter where there is none. */
+  List<ServiceOption> options() {
+    return study.options().stream().filter(option -> shown(option.kind())).toList();
+  }
+
+  private boolean shown(Kind kind) {
+    return switch (kind) {
+      case AS_FOUND, REPLACED -> true;
+      case SET_RIGHT -> !study.faults().isEmpty();
+      case METERED -> study.found().control().timed();
+    };
+  }
+
+  Table table() {
+    List<ServiceOption> options = options();
+    List<ServiceRow> rows = new ArrayList<>(Arrays.asList(ServiceRow.values()));
+    if (options.stream().noneMatch(option -> option.kind() == Kind.SET_RIGHT)) {
+      rows.remove(ServiceRow.PAYBACK);
+    }
+    return new Table(
+        "service",
+        Phrase.text("service.row"),
+        options.stream().map(this::column).toList(),
+        rows.stream().map(row -> row.line(options)).toList());
+  }
+
+  private Table.Column column(ServiceOption option) {
+    boolean advised = ADVISED.get(study.advice()) == option.kind();
+    Phrase head = head(option);
+    return new Table.Column(
+        option.kind().name(),
+        advised ? Phrase.text("service.advised", head) : head,
+        advised ? Table.Kind.CHOSEN : Table.Kind.VALUES);
+  }
+
+  private static Phrase head(ServiceOption option) {
+    String key = "service.kind." + option.kind().name();
+    return option.kind() == Kind.REPLACED
+        ? Phrase.text(key, Phrase.plain(option.candidate().orElseThrow().softener().name()))
+        : Phrase.text(key);
+  }
+}

@@ -1,0 +1,101 @@
+package io.github.brinewright.internal.section;
+
+import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.finding.Caution;
+import io.github.brinewright.model.Items;
+import io.github.brinewright.model.Paragraph;
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.service.ServiceOption.Kind;
+import io.github.brinewright.service.ServiceStudy;
+import io.github.brinewright.sizing.Assumption;
+import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.trace.Figure;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What a report on a present softener rests on, and what it cannot mend. */
+final class ServiceNotes {
+  /** Those that a report has room for; what a sale alone asks for is left to a proposal. */
+  private static final Set<Caution> GENERAL =
+      EnumSet.of(
+          Caution.LOCAL_RULES,
+          Caution.NOT_A_PURIFIER,
+          Caution.SODIUM,
+          Caution.SODIUM_IN_HOT_WATER,
+          Caution.PRE_TREATMENT,
+          Caution.DISCHARGE,
+          Caution.POTASSIUM,
+          Caution.WELL_TESTS);
+
+  private final ServiceStudy study;
+  private final Comparison comparison;
+
+  ServiceNotes(ServiceStudy study) {
+    this.study = study;
+    comparison = study.comparison();
+  }
+
+  /** What no setting mends, and what no softener does. */
+  Section mends() {
+    List<Phrase> items = new ArrayList<>(HomeVerdict.reasons(comparison.verdict()));
+    study
+        .option(Kind.SET_RIGHT)
+        .flatMap(ServiceOption::candidate)
+        .map(Candidate::marginsBroken)
+        .ifPresent(
+            broken ->
+                broken.forEach(
+                    check ->
+                        items.add(Phrase.text("service.mends.margin", new Phrase.Margin(check)))));
+    if (study.present().ageYears().orElse(0) > 0) {
+      items.add(Phrase.text("service.mends.age"));
+    }
+    items.add(Phrase.text("service.mends.water"));
+    return Section.of(
+        "service.mends", Phrase.text("service.mends"), new Items(items, items.size() > 1));
+  }
+
+  /** What is taken as so, each with the standing of who states it. */
+  Section assumed() {
+    List<Phrase> items = new ArrayList<>();
+    study.assumptions().forEach(each -> items.add(assumed(each)));
+    items.add(Phrase.text("service.use", Phrase.of(comparison.home().use().expectedBasis())));
+    items.add(
+        Phrase.text(
+            "service.prices",
+            Phrase.of(Figure.of(comparison.tariff().perPound(regenerant()))),
+            Phrase.plain(comparison.tariff().name())));
+    return Section.of("service.assumed", Phrase.text("service.assumed"), new Items(items, true));
+  }
+
+  private static Phrase assumed(Assumption each) {
+    return Phrase.text(
+        "service.assumes", new Phrase.Assumed(each), Phrase.of(each.kind().source().standing()));
+  }
+
+  private Regenerant regenerant() {
+    return study.present().regenerant();
+  }
+
+  /** The cautions that apply to the softener as it is and to what would take its place. */
+  Section cautions() {
+    Set<Regenerant> salts = new HashSet<>(Set.of(regenerant()));
+    study
+        .option(Kind.REPLACED)
+        .flatMap(ServiceOption::candidate)
+        .ifPresent(unit -> salts.add(unit.softener().regenerant()));
+    List<Phrase> cautions =
+        Caution.applying(comparison.home(), comparison.verdict(), salts).stream()
+            .filter(GENERAL::contains)
+            .<Phrase>map(Phrase.Warned::new)
+            .toList();
+    return Section.of(
+        "cautions", Phrase.text("cautions.alone"), Paragraph.fine(Phrase.sentences(cautions)));
+  }
+}

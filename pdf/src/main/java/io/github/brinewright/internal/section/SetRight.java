@@ -1,0 +1,81 @@
+package io.github.brinewright.internal.section;
+
+import io.github.brinewright.model.Phrase;
+import io.github.brinewright.service.Payback;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Rough;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.joda.money.Money;
+
+/**
+ * What setting a softener right changes: also where it costs more, because hard water was cheap.
+ *
+ * @param found as it was
+ * @param right as it is to be
+ */
+record SetRight(ServiceOption found, ServiceOption right) {
+  /** What costs less than this a year more or less, in units of the currency, costs the same. */
+  private static final BigDecimal LEAST = BigDecimal.valueOf(5);
+
+  List<Phrase> sentences() {
+    List<Phrase> sentences = new ArrayList<>();
+    sentences.add(
+        Phrase.text(
+            "service.set",
+            FoundSetting.of(right.bed()),
+            Phrase.of(Figure.of(right.saltPerRegeneration(), 1))));
+    if (differ(found.salt().pounds(), right.salt().pounds())) {
+      sentences.add(change("service.then.salt", salt(right), salt(found)));
+    }
+    if (differ(daysOut(found), daysOut(right))) {
+      sentences.add(
+          change(
+              "service.then.out",
+              Figure.roughDays(daysOut(right)),
+              Figure.roughDays(daysOut(found))));
+    }
+    sentences.addAll(money());
+    return sentences;
+  }
+
+  private List<Phrase> money() {
+    Money saved = found.cost().minus(right.cost());
+    if (saved.getAmount().abs().compareTo(LEAST) < 0) {
+      return List.of(Phrase.text("service.then.same"));
+    }
+    Phrase amount = Phrase.of(Figure.roughly(saved.abs()));
+    if (saved.isNegative()) {
+      boolean less = daysOut(right) < daysOut(found) && differ(daysOut(found), daysOut(right));
+      return List.of(Phrase.text(less ? "service.then.because" : "service.then.more", amount));
+    }
+    List<Phrase> sentences = new ArrayList<>(List.of(Phrase.text("service.then.saves", amount)));
+    right.paybackAgainstFound().ifPresent(payback -> sentences.add(visit(payback)));
+    return sentences;
+  }
+
+  private Phrase visit(Payback payback) {
+    return Phrase.text(
+        "service.then.visit",
+        Phrase.of(Figure.about(right.price().orElseThrow())),
+        new Phrase.Returned(payback));
+  }
+
+  private static double daysOut(ServiceOption option) {
+    return option.hardWater().runOutDays();
+  }
+
+  private static Figure salt(ServiceOption option) {
+    return Figure.roughly(option.salt());
+  }
+
+  private static Phrase change(String key, Figure now, Figure before) {
+    return Phrase.text(key, Phrase.of(now), Phrase.of(before));
+  }
+
+  private static boolean differ(double one, double other) {
+    return Rough.of(one).compareTo(Rough.of(other)) != 0;
+  }
+}
