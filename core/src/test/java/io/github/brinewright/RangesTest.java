@@ -985,6 +985,7 @@ class RangesTest {
           "AddedIons",
           "Efficiency",
           "Design",
+          "ReadUse",
           "Rough");
 
   @Test

@@ -11,6 +11,7 @@ import io.github.brinewright.finding.Limits;
 import io.github.brinewright.finding.RuleBook;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.sizing.ReadUse;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import java.util.ArrayList;
@@ -133,14 +134,16 @@ public final class PriceList {
 
   /**
    * {@return what a home asks for, sized on the share of its days that this dealer chose, if any}
+   * What readings of the present softener tell of its use is worked in.
    *
    * @param site the home
    */
   public HomeLoad home(Site site) {
+    Site known = ReadUse.of(site).site();
     OptionalDouble share = limits().designUse();
     return share.isPresent()
-        ? HomeLoad.coveringShare(site, share.getAsDouble())
-        : new HomeLoad(site);
+        ? HomeLoad.coveringShare(known, share.getAsDouble())
+        : new HomeLoad(known);
   }
 
   /**

@@ -12,9 +12,12 @@ import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.sizing.ReadUse;
+import io.github.brinewright.sizing.ReadUse.Outcome;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Sources;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -224,6 +227,11 @@ public enum HomeRule implements Rule<HomeLoad> {
               Figure.of(home.use().expected()),
               Figure.percent(home.use().likely().uncertain().coefficient()),
               Figure.of(home.use().design()))),
+  /** Readings that tell nothing of the use. */
+  READINGS_LEFT_OUT(
+      CAUTION,
+      Sources.READINGS,
+      home -> Rule.when(readingsLeftOut(home), Figure.of(ReadUse.LEAST_DAYS))),
   /** The allowance for each person would cover less than three days in four. */
   ALLOWANCE_TOO_SMALL(
       NOTE,
@@ -293,6 +301,11 @@ public enum HomeRule implements Rule<HomeLoad> {
   /** A neutral one where it was not tested. */
   private static double ph(HomeLoad home) {
     return water(home).ph().orElse(7);
+  }
+
+  private static boolean readingsLeftOut(HomeLoad home) {
+    return EnumSet.of(Outcome.TOO_FEW_DAYS, Outcome.COUNTER_STOOD_STILL)
+        .contains(ReadUse.of(home.site()).outcome());
   }
 
   private static Optional<List<Figure>> highUse(HomeLoad home, UseBasis basis) {

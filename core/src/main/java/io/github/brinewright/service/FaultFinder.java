@@ -8,6 +8,7 @@ import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.sizing.FoundSoftener;
+import io.github.brinewright.sizing.ReadUse;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -16,8 +17,6 @@ import java.util.Optional;
 
 /** Looks for what is wrong with a softener as it was found. */
 final class FaultFinder {
-  private static final double BOUGHT_MORE = 1.33;
-  private static final double BOUGHT_LESS = 0.75;
   private static final double NEARLY = 0.98;
 
   /** Behind a softener that works less than this is found: common practice. */
@@ -88,10 +87,10 @@ final class FaultFinder {
   private Optional<FaultKind> apart(Mass bought) {
     Spread computed = inspected.asFound().saltPounds();
     double pounds = bought.pounds();
-    if (pounds > Math.max(computed.mean() * BOUGHT_MORE, computed.high())) {
+    if (pounds > Math.max(computed.mean() * ReadUse.SALT_FITS.high(), computed.high())) {
       return Optional.of(FaultKind.SALT_BOUGHT_ABOVE);
     }
-    return pounds < Math.min(computed.mean() * BOUGHT_LESS, computed.low())
+    return pounds < Math.min(computed.mean() * ReadUse.SALT_FITS.low(), computed.low())
         ? Optional.of(FaultKind.SALT_BOUGHT_BELOW)
         : Optional.empty();
   }

@@ -95,19 +95,24 @@ public final class FoundSoftener {
   }
 
   private double regenerationsAYear() {
-    if (present.control() instanceof PresentControl.Clock clock) {
-      return (double) CalendarYear.DAYS / clock.days();
-    } else if (present.control() instanceof PresentControl.Weekdays weekdays) {
-      return (double) CalendarYear.DAYS / DAYS_OF_WEEK * weekdays.days().size();
-    }
-    double untilNight = atOnce() ? 0 : MEAN_EXCESS;
-    double often = home.softenedYear().ratioTo(passed(untilNight).max(LEAST));
-    return Math.max(often, (double) CalendarYear.DAYS / longestDays());
+    Volume meanDay = home.softenedYear().dividedBy(CalendarYear.DAYS);
+    return CalendarYear.DAYS * regenerationsADay(meanDay, home.softenedExpected());
   }
 
-  /** What has passed a meter when a regeneration begins. */
-  private Volume passed(double daysUntilNight) {
-    return starts().plus(home.softenedExpected().times(daysUntilNight));
+  /** How often it regenerates where so much passes the bed on a mean day and on one at home. */
+  double regenerationsADay(Volume meanDay, Volume dayAtHome) {
+    if (present.control() instanceof PresentControl.Clock clock) {
+      return 1.0 / clock.days();
+    } else if (present.control() instanceof PresentControl.Weekdays weekdays) {
+      return (double) weekdays.days().size() / DAYS_OF_WEEK;
+    }
+    Volume passed = starts().plus(dayAtHome.times(daysUntilNight())).max(LEAST);
+    return Math.max(meanDay.ratioTo(passed), 1.0 / longestDays());
+  }
+
+  /** Mean days of use that a meter still waits for the night. */
+  double daysUntilNight() {
+    return atOnce() ? 0 : MEAN_EXCESS;
   }
 
   private boolean atOnce() {

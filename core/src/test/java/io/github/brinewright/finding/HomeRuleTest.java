@@ -10,7 +10,11 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.KnownUse;
+import io.github.brinewright.home.MeterReading;
 import io.github.brinewright.home.Place;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.Supply;
@@ -21,8 +25,10 @@ import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -181,6 +187,8 @@ class HomeRuleTest {
     sides(HomeRule.ALLOWANCE_TOO_SMALL, people(Household.of(1)), people(Household.of(2)));
     sides(HomeRule.BILL_HIGH, billed(180), billed(178));
     sides(HomeRule.SIZED_ON_READINGS, read(120), billed(120));
+    sides(HomeRule.READINGS_LEFT_OUT, metered(6, 900), metered(7, 1_050));
+    assertThat(metered(90, 0).found()).contains(HomeRule.READINGS_LEFT_OUT);
     sides(HomeRule.READINGS_HIGH, read(180), read(178));
     assertThat(read(180).found()).doesNotContain(HomeRule.BILL_HIGH, HomeRule.SIZED_ON_BILL);
     assertThat(billed(180).found()).doesNotContain(HomeRule.READINGS_HIGH);
@@ -205,6 +213,21 @@ class HomeRuleTest {
   /** The same, known by readings. */
   private static TriedHome read(double gallonsADay) {
     return people(Household.of(2).knownUse(new KnownUse(Volume.ofGallons(gallonsADay), 0.06)));
+  }
+
+  /** A present softener whose meter was read. */
+  private static TriedHome metered(int days, double gallons) {
+    LocalDate first = LocalDate.of(2026, 1, 5);
+    List<MeterReading> read =
+        List.of(
+            new MeterReading(first, Volume.ofGallons(10)),
+            new MeterReading(first.plusDays(days), Volume.ofGallons(10 + gallons)));
+    PresentSoftener present =
+        PresentSoftener.of(PresentControl.clock(7))
+            .resinVolume(Volume.ofCubicFeet(1))
+            .readings(ReadMeter.SOFTENER, read)
+            .build();
+    return TriedHome.city(18).site(site -> site.present(present));
   }
 
   /** In Canada its own objective stands in place of the American level, and the other way. */
