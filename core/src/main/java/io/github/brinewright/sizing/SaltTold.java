@@ -30,11 +30,16 @@ final class SaltTold {
     regenerationsADay = ofYear.ratioTo(found.saltPerRegeneration()) / CalendarYear.DAYS;
   }
 
-  /** Whether the salt of a year may tell the use: a meter whose salt is set. */
+  /** Whether the salt of a year may tell the use: a meter whose volume and salt were found. */
   static boolean tells(PresentSoftener present) {
-    return present.control() instanceof PresentControl.Metered
+    return volumeFound(present.control())
         && present.salt().isPresent()
         && present.saltBought().filter(Mass::isPositive).isPresent();
+  }
+
+  private static boolean volumeFound(PresentControl control) {
+    return control instanceof PresentControl.ByVolume
+        || control instanceof PresentControl.ByHardness told && told.capacity().isPresent();
   }
 
   /** Whether the volume starts its regenerations, and not its longest interval. */

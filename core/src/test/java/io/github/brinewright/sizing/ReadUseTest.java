@@ -229,6 +229,14 @@ class ReadUseTest {
     assertThat(bought(weekly, 416).outcome())
         .as("every seven days in any case, so the volume starts none")
         .isEqualTo(Outcome.NOTHING_READ);
+    Hardness twenty = Hardness.ofGrainsPerGallon(20);
+    HardnessAmount capacity = HardnessAmount.ofGrains(20_000);
+    assertThat(bought(PresentControl.metered(twenty, capacity), 400).outcome())
+        .as("20,000 grains at 20 gpg are 1,000 gal")
+        .isEqualTo(Outcome.BY_SALT);
+    assertThat(bought(PresentControl.metered(twenty, null), 400).outcome())
+        .as("what the meter reckons with was not found")
+        .isEqualTo(Outcome.NOTHING_READ);
     PresentSoftener unset = softener(NIGHT).saltBought(Mass.ofPounds(400)).build();
     assertThat(ReadUse.of(home(Household.of(3)).present(unset).build()).outcome())
         .as("what each regeneration takes is not known")
