@@ -53,7 +53,7 @@ final class CandidateFields {
   Map<String, @Nullable Object> all(Wording words, OptionalInt bestInPercentOfDraws) {
     flat();
     fields.put("costPerYear", costPerYear());
-    fields.put("price", price());
+    fields.put("price", price(candidate));
     fields.put("lifeCost", lifeCost());
     fields.put("cycle", design.cycle().parts().stream().map(CandidateFields::part).toList());
     fields.put("findings", findings(candidate.findings(), words));
@@ -221,7 +221,7 @@ final class CandidateFields {
     return serves(candidate) || kind == CostKind.ELECTRICITY || kind == CostKind.SERVICE;
   }
 
-  private Map<String, Object> price() {
+  static Map<String, Object> price(Candidate candidate) {
     Map<String, Object> price = new LinkedHashMap<>();
     price.put("equipment", amount(candidate.quote().equipment()));
     price.put("installation", amount(candidate.offer().installation()));

@@ -1,21 +1,12 @@
 package io.github.brinewright.exchange;
 
-import com.fasterxml.jackson.jr.ob.JSON;
-import com.fasterxml.jackson.jr.ob.JSON.Feature;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.home.Site;
 import io.github.brinewright.study.HowSure;
 import io.github.brinewright.words.Wording;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
@@ -34,10 +25,6 @@ public final class ComparisonJson {
   /** Version of the form, the first field of each comparison. */
   public static final int VERSION = 1;
 
-  private static final String SCHEMA = "comparison.schema.json";
-  private static final JSON WRITER =
-      JSON.std.with(Feature.PRETTY_PRINT_OUTPUT, Feature.WRITE_NULL_PROPERTIES);
-
   private ComparisonJson() {}
 
   /**
@@ -45,12 +32,7 @@ public final class ComparisonJson {
    * array of them}
    */
   public static String schema() {
-    try (InputStream in =
-        Objects.requireNonNull(ComparisonJson.class.getResourceAsStream(SCHEMA), SCHEMA)) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return JsonTexts.schema("comparison.schema.json");
   }
 
   /**
@@ -61,7 +43,7 @@ public final class ComparisonJson {
    * @param words for findings and reasons
    */
   public static String one(Simulated simulated, Wording words) {
-    return write(fields(simulated, words));
+    return JsonTexts.write(fields(simulated, words));
   }
 
   /**
@@ -81,22 +63,15 @@ public final class ComparisonJson {
    * @param words for findings and reasons
    */
   public static String many(List<Simulated> comparisons, Wording words) {
-    return write(comparisons.stream().map(comparison -> fields(comparison, words)).toList());
-  }
-
-  private static String write(Object value) {
-    try {
-      return WRITER.asString(value);
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    return JsonTexts.write(
+        comparisons.stream().map(comparison -> fields(comparison, words)).toList());
   }
 
   private static Map<String, @Nullable Object> fields(Simulated simulated, Wording words) {
     Comparison comparison = simulated.comparison();
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
     fields.put("version", VERSION);
-    fields.put("site", site(comparison, words));
+    fields.put("site", SiteFields.of(comparison, words));
     fields.put("currency", comparison.tariff().currency().getCode());
     Optional<HowSure> sure = HowSure.of(comparison);
     fields.put(
@@ -150,24 +125,6 @@ public final class ComparisonJson {
     fields.put("unitId", candidate.softener().id());
     fields.put("control", CandidateFields.name(candidate.setup().control()));
     fields.put("reason", reason);
-    return fields;
-  }
-
-  private static Map<String, Object> site(Comparison comparison, Wording words) {
-    HomeLoad home = comparison.home();
-    Site site = home.site();
-    Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("id", site.id());
-    VerdictFields.add(fields, comparison.verdict(), words);
-    fields.put("customer", site.contact().name());
-    fields.put("people", site.household().people());
-    fields.put("hardnessGpg", Numbers.of(site.water().hardness().grainsPerGallon()));
-    fields.put("compensatedHardnessGpg", Numbers.of(home.compensatedHardness().grainsPerGallon()));
-    fields.put("designUseGalPerDay", Numbers.of(home.use().design().gallons()));
-    fields.put("expectedUseGalPerDay", Numbers.of(home.use().expected().gallons()));
-    fields.put("dailyLoadGrains", Numbers.of(home.dailyLoad().grains()));
-    fields.put("peakFlowGpm", Numbers.of(home.peakFlow().gallonsPerMinute()));
-    fields.put("findings", CandidateFields.findings(comparison.homeFindings(), words));
     return fields;
   }
 }
