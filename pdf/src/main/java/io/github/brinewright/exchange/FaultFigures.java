@@ -19,18 +19,19 @@ import java.util.function.Predicate;
 /** The figures of a fault under names that carry their units, in the order of its kind. */
 final class FaultFigures {
   private static final String RUN_OUT = "runOutDaysPerYear";
-  private static final String HARD_WATER = "hardWaterGalPerYear";
+  private static final String RUN_OUT_WATER = "runOutGalPerYear";
   private static final String UNUSED = "unusedCapacityShare";
-  private static final String SALT_BEYOND = "saltBeyondRightLbPerYear";
+  private static final String SALT_SAVED = "saltSavedLbPerYear";
   private static final String CYCLE = "hardWaterDuringRegenerationGalPerYear";
   private static final String CYCLE_AT_NIGHT = CYCLE + "AtUsualHour";
   private static final Set<String> CONSEQUENCES =
-      Set.of(RUN_OUT, HARD_WATER, UNUSED, SALT_BEYOND, CYCLE, CYCLE_AT_NIGHT);
+      Set.of(RUN_OUT, RUN_OUT_WATER, UNUSED, SALT_SAVED, CYCLE, CYCLE_AT_NIGHT);
 
   private static final String COMPENSATED = "compensatedHardnessGpg";
   private static final String HARDNESS_SET = "setHardnessGpg";
   private static final String USABLE = "usableCapacityGrains";
   private static final String SALT = "saltPerRegenerationLb";
+  private static final String RIGHT_SALT = "rightSaltPerRegenerationLb";
   private static final String DOSAGE = "saltDosageLbPerFt3";
 
   private FaultFigures() {}
@@ -64,17 +65,17 @@ final class FaultFigures {
     return switch (kind) {
       case BED_TOO_SMALL -> List.of("resinFt3", "dailyLoadGrains", USABLE);
       case RATING_AS_CAPACITY ->
-          List.of("reckonedCapacityGrains", USABLE, RUN_OUT, HARD_WATER, SALT_BEYOND);
+          List.of("reckonedCapacityGrains", USABLE, RUN_OUT, RUN_OUT_WATER, SALT_SAVED);
       case HARDNESS_WITHOUT_IRON, HARDNESS_SET_TOO_LOW ->
-          List.of(HARDNESS_SET, COMPENSATED, RUN_OUT, HARD_WATER);
+          List.of(HARDNESS_SET, COMPENSATED, RUN_OUT, RUN_OUT_WATER);
       case HARDNESS_SET_TOO_HIGH -> List.of(HARDNESS_SET, COMPENSATED, UNUSED);
-      case INTERVAL_TOO_LONG -> List.of("setDays", "lastingDays", RUN_OUT, HARD_WATER);
-      case VOLUME_TOO_LARGE -> List.of("startsAfterGal", "bedHoldsGal", RUN_OUT, HARD_WATER);
+      case INTERVAL_TOO_LONG -> List.of("setDays", "lastingDays", RUN_OUT, RUN_OUT_WATER);
+      case VOLUME_TOO_LARGE -> List.of("startsAfterGal", "bedHoldsGal", RUN_OUT, RUN_OUT_WATER);
       case RESERVE_TWICE -> List.of("setVolumeGal", "reserveGal", "bedHoldsGal", UNUSED);
-      case INTERVAL_TOO_SHORT -> List.of("daysBetweenRegenerations", UNUSED, SALT_BEYOND);
-      case REFILL_TOO_SMALL -> List.of(SALT, "wantedSaltLb");
-      case REFILL_TOO_LARGE -> List.of(SALT, "wantedSaltLb", SALT_BEYOND);
-      case DOSAGE_TOO_RICH -> List.of(DOSAGE, "rightSaltDosageLbPerFt3", SALT_BEYOND);
+      case INTERVAL_TOO_SHORT -> List.of("daysBetweenRegenerations", UNUSED, SALT_SAVED);
+      case REFILL_TOO_SMALL -> List.of(SALT, RIGHT_SALT, RUN_OUT, RUN_OUT_WATER);
+      case REFILL_TOO_LARGE -> List.of(SALT, RIGHT_SALT, SALT_SAVED);
+      case DOSAGE_TOO_RICH -> List.of(DOSAGE, "rightSaltDosageLbPerFt3", SALT_SAVED);
       case DOSAGE_TOO_LEAN -> List.of(DOSAGE, "leastSaltDosageLbPerFt3");
       case HOUR_IN_USE -> List.of("hour", CYCLE, CYCLE_AT_NIGHT);
       case SALT_BOUGHT_ABOVE, SALT_BOUGHT_BELOW ->
@@ -90,8 +91,10 @@ final class FaultFigures {
       return Numbers.of(days.days());
     } else if (figure instanceof Figure.Share share) {
       return Numbers.of(share.fraction());
-    } else if (figure instanceof Figure.Number number) {
-      return Numbers.of(number.value());
+    } else if (figure instanceof Figure.Bed bed) {
+      return Numbers.of(bed.value().cubicFeet());
+    } else if (figure instanceof Figure.Clock clock) {
+      return Numbers.of(clock.value().getHour());
     }
     throw new IllegalStateException("a fault has " + figure);
   }

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 
 /** Invented homes with a softener, named after what is wrong with it, in a town of its own. */
@@ -20,7 +21,16 @@ final class PresentHomes {
 
   /** Them, at the prices of the demo town. */
   static Job job() {
-    JobReading reading = JobFolder.read(JobFiles.in(DemoTown.FOLDER).with("sites.csv", sites()));
+    return read(JobFiles.in(DemoTown.FOLDER).with("sites.csv", sites()));
+  }
+
+  /** Them, at placeholder prices in yen, without a price list. */
+  static Job inYen() {
+    return read(JobFiles.of(Map.of("sites.csv", sites(), "dealer.properties", "currency=JPY\n")));
+  }
+
+  private static Job read(JobFiles files) {
+    JobReading reading = JobFolder.read(files);
     if (!reading.problems().isEmpty()) {
       throw new IllegalStateException(reading.problems().toString());
     }
