@@ -17,13 +17,13 @@ import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.softener.Resin;
 import java.time.DayOfWeek;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -35,8 +35,6 @@ import org.jspecify.annotations.Nullable;
  * worked out from it.
  */
 final class PresentFields {
-  private static final int LETTERS_OF_A_DAY = 3;
-
   private final FoundSoftener found;
   private final PresentSoftener present;
 
@@ -93,10 +91,7 @@ final class PresentFields {
 
   /** Days of the week as files name them. */
   static List<String> names(Collection<DayOfWeek> days) {
-    return days.stream()
-        .sorted()
-        .map(day -> day.name().substring(0, LETTERS_OF_A_DAY).toLowerCase(Locale.ROOT))
-        .toList();
+    return days.stream().sorted().map(WeekdayClock::code).toList();
   }
 
   private Map<String, @Nullable Object> bed() {
