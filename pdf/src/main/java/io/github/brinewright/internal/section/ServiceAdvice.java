@@ -8,6 +8,7 @@ import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.FaultKind;
 import io.github.brinewright.service.Payback;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceOption.Kind;
@@ -16,22 +17,23 @@ import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.joda.money.Money;
 
 /** What is advised, and what the computation says for it. */
 final class ServiceAdvice {
   private final ServiceStudy study;
-  private final Optional<ServiceOption> right;
 
   ServiceAdvice(ServiceStudy study) {
     this.study = study;
-    right = study.option(Kind.SET_RIGHT);
   }
 
   Section section() {
     List<Element> elements = new ArrayList<>();
-    elements.add(Paragraph.strong(new Phrase.Advised(study.advice())));
-    setRight().map(Phrase::sentences).map(Paragraph::of).ifPresent(elements::add);
-    advised().map(this::bought).map(Phrase::sentences).map(Paragraph::of).ifPresent(elements::add);
+    elements.add(Paragraph.strong(advice()));
+    if (keeps()) {
+      right().map(this::setRight).ifPresent(elements::add);
+    }
+    advised().map(this::bought).ifPresent(elements::add);
     if (study.advice() == Advice.REPLACE && advised().isEmpty()) {
       elements.add(Paragraph.of(Phrase.text("service.why.ask")));
     }
@@ -39,12 +41,26 @@ final class ServiceAdvice {
     return new Section("service.advice", Phrase.text("service.advice"), elements, false);
   }
 
-  /** What setting it right changes, where that is part of what is advised. */
-  private Optional<List<Phrase>> setRight() {
-    boolean kept = study.advice() == Advice.SET_RIGHT || study.advice() == Advice.ADD_METER;
-    return right
-        .filter(option -> kept)
-        .map(option -> new SetRight(study.asFound(), option).sentences());
+  /** Where what is wrong lies elsewhere, there is nothing to set. */
+  private Phrase advice() {
+    return study.advice() == Advice.SET_RIGHT && right().isEmpty()
+        ? Phrase.text("service.check")
+        : new Phrase.Advised(study.advice());
+  }
+
+  private boolean keeps() {
+    return study.advice() == Advice.SET_RIGHT || study.advice() == Advice.ADD_METER;
+  }
+
+  /** Set right, where that is another setting than the one found. */
+  private Optional<ServiceOption> right() {
+    return study
+        .option(Kind.SET_RIGHT)
+        .filter(option -> !option.bed().equals(study.asFound().bed()));
+  }
+
+  private Paragraph setRight(ServiceOption right) {
+    return Paragraph.of(Phrase.sentences(new SetRight(study.asFound(), right).sentences()));
   }
 
   /** What is to be bought, if anything. */
@@ -56,44 +72,50 @@ final class ServiceAdvice {
     };
   }
 
-  private List<Phrase> bought(ServiceOption option) {
+  private Paragraph bought(ServiceOption option) {
     List<Phrase> sentences = new ArrayList<>();
     Candidate candidate = option.candidate().orElseThrow();
     sentences.add(why(candidate));
-    option
-        .price()
-        .ifPresent(
-            price ->
-                sentences.add(
-                    Phrase.text(
-                        "service.buy." + option.kind().name(),
-                        Phrase.of(Figure.about(price)),
-                        Phrase.plain(candidate.softener().name()))));
-    option.payback().ifPresent(payback -> sentences.add(earned("service.againstRight", payback)));
+    option.price().map(price -> price(option.kind(), price, candidate)).ifPresent(sentences::add);
+    option.payback().map(back -> earned("service.againstRight", back)).ifPresent(sentences::add);
     option
         .paybackAgainstFound()
-        .ifPresent(payback -> sentences.add(earned("service.againstFound", payback)));
-    return sentences;
+        .map(back -> earned("service.againstFound", back))
+        .ifPresent(sentences::add);
+    return Paragraph.of(Phrase.sentences(sentences));
+  }
+
+  private static Phrase price(Kind kind, Money price, Candidate candidate) {
+    return Phrase.text(
+        "service.buy." + kind.name(),
+        Phrase.of(Figure.about(price)),
+        Phrase.plain(candidate.softener().name()));
   }
 
   private static Phrase earned(String key, Payback payback) {
     return Phrase.text(key, new Phrase.Returned(payback));
   }
 
+  /** No setting serves, or it costs less over the years, or it keeps hard water out. */
   private Phrase why(Candidate chosen) {
-    Optional<Candidate> kept = right.flatMap(ServiceOption::candidate);
-    if (kept.isEmpty()) {
+    if (study.faults().stream().anyMatch(fault -> fault.kind() == FaultKind.BED_TOO_SMALL)) {
       return Phrase.text(
           study.advice() == Advice.ADD_METER ? "service.why.noClock" : "service.why.noSetting");
     }
-    if (letsHardWater(kept.get()) && !letsHardWater(chosen)) {
+    Optional<Candidate> kept = study.option(Kind.SET_RIGHT).flatMap(ServiceOption::candidate);
+    int years = chosen.life().years();
+    Money keeping =
+        kept.map(candidate -> candidate.life().total())
+            .orElseGet(() -> study.runningAsFound().after(years));
+    boolean softens = kept.filter(ServiceAdvice::letsHardWater).isPresent();
+    if (chosen.life().total().isGreaterThan(keeping) || (softens && !letsHardWater(chosen))) {
       return Phrase.text("service.why.hard");
     }
     return Phrase.text(
         "service.why.life",
-        Phrase.of(Figure.of(chosen.life().years())),
+        Phrase.of(Figure.of(years)),
         Phrase.of(Figure.roughly(chosen.life().total())),
-        Phrase.of(Figure.roughly(kept.get().life().total())));
+        Phrase.of(Figure.roughly(keeping)));
   }
 
   private static boolean letsHardWater(Candidate candidate) {

@@ -24,17 +24,21 @@ record ServiceColumns(ServiceStudy study) {
           Advice.ADD_METER, Kind.METERED,
           Advice.REPLACE, Kind.REPLACED);
 
-  /** Those that differ: set right where something is wrong, a meter where there is none. */
+  /** Those that differ: set right where it is not so already, a meter where there is none. */
   List<ServiceOption> options() {
-    return study.options().stream().filter(option -> shown(option.kind())).toList();
+    return study.options().stream().filter(this::differs).toList();
   }
 
-  private boolean shown(Kind kind) {
-    return switch (kind) {
+  private boolean differs(ServiceOption option) {
+    return switch (option.kind()) {
       case AS_FOUND, REPLACED -> true;
-      case SET_RIGHT -> !study.faults().isEmpty();
+      case SET_RIGHT -> !option.bed().equals(study.asFound().bed());
       case METERED -> study.found().control().timed();
     };
+  }
+
+  private boolean atOtherHours() {
+    return options().stream().map(option -> option.bed().hour()).distinct().count() > 1;
   }
 
   Table table() {
@@ -42,6 +46,9 @@ record ServiceColumns(ServiceStudy study) {
     List<ServiceRow> rows = new ArrayList<>(Arrays.asList(ServiceRow.values()));
     if (options.stream().noneMatch(option -> option.kind() == Kind.SET_RIGHT)) {
       rows.remove(ServiceRow.PAYBACK);
+    }
+    if (!atOtherHours()) {
+      rows.remove(ServiceRow.HOUR);
     }
     return new Table(
         "service",

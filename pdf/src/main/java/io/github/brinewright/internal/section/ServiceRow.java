@@ -7,9 +7,12 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.service.Payback;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceOption.Kind;
+import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.Spread;
+import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import java.math.RoundingMode;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -19,6 +22,7 @@ import org.joda.money.Money;
 /** What the ways to go on are compared by: a line of a table, with its cell for each. */
 enum ServiceRow {
   SETTING("service.row.setting", option -> FoundSetting.of(option.bed())),
+  HOUR("service.row.hour", option -> hour(option.bed())),
   DAYS("service.row.days", option -> Phrase.of(days(option))),
   EACH("service.row.each", option -> Phrase.of(Figure.of(option.saltPerRegeneration(), 1))),
   SALT("service.row.salt", ServiceRow::salt),
@@ -45,6 +49,13 @@ enum ServiceRow {
 
   Table.Line line(List<ServiceOption> options) {
     return Table.Line.of(key, options.stream().map(cell).toList());
+  }
+
+  /** None of its own where a meter does not wait for one. */
+  private static Phrase hour(BedSettings bed) {
+    return bed.control() == Control.METERED_AT_ONCE
+        ? NONE
+        : Phrase.of(Figure.of(LocalTime.of(bed.hour(), 0)));
   }
 
   static Figure days(ServiceOption option) {

@@ -1,13 +1,16 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.model.Phrase;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.service.Payback;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Rough;
 import java.math.BigDecimal;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.Money;
 
 /**
@@ -20,6 +23,8 @@ record SetRight(ServiceOption found, ServiceOption right) {
   /** What costs less than this a year more or less, in units of the currency, costs the same. */
   private static final BigDecimal LEAST = BigDecimal.valueOf(5);
 
+  private static final double MUCH = 0.25;
+
   List<Phrase> sentences() {
     List<Phrase> sentences = new ArrayList<>();
     sentences.add(
@@ -27,18 +32,29 @@ record SetRight(ServiceOption found, ServiceOption right) {
             "service.set",
             FoundSetting.of(right.bed()),
             Phrase.of(Figure.of(right.saltPerRegeneration(), 1))));
+    if (found.bed().hour() != right.bed().hour()) {
+      LocalTime time = LocalTime.of(right.bed().hour(), 0);
+      sentences.add(Phrase.text("service.setHour", Phrase.of(Figure.of(time))));
+    }
     if (differ(found.salt().pounds(), right.salt().pounds())) {
       sentences.add(change("service.then.salt", salt(right), salt(found)));
     }
-    if (differ(daysOut(found), daysOut(right))) {
-      sentences.add(
-          change(
-              "service.then.out",
-              Figure.roughDays(daysOut(right)),
-              Figure.roughDays(daysOut(found))));
-    }
+    hardWater().ifPresent(sentences::add);
     sentences.addAll(money());
     return sentences;
+  }
+
+  /** The days out of soft water or, where those stay, the hard water. */
+  private Optional<Phrase> hardWater() {
+    Volume now = right.hardWater().total();
+    Volume before = found.hardWater().total();
+    if (differ(daysOut(found), daysOut(right))) {
+      Figure days = Figure.roughDays(daysOut(right));
+      return Optional.of(change("service.then.out", days, Figure.roughDays(daysOut(found))));
+    }
+    return Math.abs(now.gallons() - before.gallons()) < MUCH * before.gallons()
+        ? Optional.empty()
+        : Optional.of(change("service.then.hard", Figure.roughly(now), Figure.roughly(before)));
   }
 
   private List<Phrase> money() {
