@@ -9,6 +9,7 @@ import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.sizing.FoundUnknowns;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.trace.Figure;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -35,7 +36,9 @@ final class FoundRows {
       rows.add(Row.of("service.hour", hour()));
     }
     rows.add(Row.of("service.each", salt()));
-    rows.add(Row.of("service.regenerant", Phrase.of(present.regenerant())));
+    if (present.regenerant() != Regenerant.SODIUM_CHLORIDE) {
+      rows.add(Row.of("service.regenerant", Phrase.of(present.regenerant())));
+    }
     return new Rows(
         "service.is", List.of(Phrase.text("service.is"), Phrase.text("service.found")), rows);
   }

@@ -37,15 +37,15 @@ final class ServiceAdvice {
     if (study.advice() == Advice.REPLACE && advised().isEmpty()) {
       elements.add(Paragraph.of(Phrase.text("service.why.ask")));
     }
-    elements.add(Paragraph.quiet(Phrase.text("service.more")));
     return new Section("service.advice", Phrase.text("service.advice"), elements, false);
   }
 
   /** Where what is wrong lies elsewhere, there is nothing to set. */
   private Phrase advice() {
-    return study.advice() == Advice.SET_RIGHT && right().isEmpty()
-        ? Phrase.text("service.check")
-        : new Phrase.Advised(study.advice());
+    if (!keeps() || right().isPresent()) {
+      return new Phrase.Advised(study.advice());
+    }
+    return Phrase.text(study.advice() == Advice.ADD_METER ? "service.meterAlone" : "service.check");
   }
 
   private boolean keeps() {

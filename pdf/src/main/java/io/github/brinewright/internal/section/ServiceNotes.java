@@ -2,6 +2,7 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
@@ -33,6 +34,8 @@ final class ServiceNotes {
           Caution.POTASSIUM,
           Caution.WELL_TESTS);
 
+  private static final int MOST_MARGINS = 3;
+
   private final ServiceStudy study;
   private final Comparison comparison;
 
@@ -44,21 +47,33 @@ final class ServiceNotes {
   /** What no setting mends, and what no softener does. */
   Section mends() {
     List<Phrase> items = new ArrayList<>(HomeVerdict.reasons(comparison.verdict()));
-    study
-        .option(Kind.SET_RIGHT)
-        .flatMap(ServiceOption::candidate)
-        .map(Candidate::marginsBroken)
-        .ifPresent(
-            broken ->
-                broken.forEach(
-                    check ->
-                        items.add(Phrase.text("service.mends.margin", new Phrase.Margin(check)))));
+    items.addAll(margins());
     if (study.present().ageYears().orElse(0) > 0) {
       items.add(Phrase.text("service.mends.age"));
     }
     items.add(Phrase.text("service.mends.water"));
     return Section.of(
         "service.mends", Phrase.text("service.mends"), new Items(items, items.size() > 1));
+  }
+
+  /** The first margins that even the right setting breaks, and how many more there are. */
+  private List<Phrase> margins() {
+    List<MarginCheck> broken =
+        study
+            .option(Kind.SET_RIGHT)
+            .flatMap(ServiceOption::candidate)
+            .map(Candidate::marginsBroken)
+            .orElse(List.of());
+    List<Phrase> items = new ArrayList<>();
+    broken.stream()
+        .limit(MOST_MARGINS)
+        .map(check -> Phrase.text("service.mends.margin", new Phrase.Margin(check)))
+        .forEach(items::add);
+    if (broken.size() > MOST_MARGINS) {
+      items.add(
+          Phrase.text("service.mends.margins", Phrase.of(Figure.of(broken.size() - MOST_MARGINS))));
+    }
+    return items;
   }
 
   /** What is taken as so, each with the standing of who states it. */

@@ -43,7 +43,9 @@ final class ServiceNow {
     List<Element> elements = new ArrayList<>();
     if (study.comparison().verdict().kind() != VerdictKind.READY) {
       String verdict = "verdict." + study.comparison().verdict().kind().name();
-      elements.add(Paragraph.strong(Phrase.text("service.verdict", Phrase.text(verdict))));
+      elements.add(
+          Paragraph.strong(
+              Phrase.text("service.verdict", Phrase.text(verdict), Phrase.text("service.mends"))));
     }
     elements.add(Paragraph.of(lead()));
     if (!crowded()) {
@@ -55,7 +57,7 @@ final class ServiceNow {
   }
 
   /** Whether there is more to mend than a page has room for beside large facts. */
-  boolean crowded() {
+  private boolean crowded() {
     return study.faults().size() > MOST_WITH_FACTS;
   }
 

@@ -25,8 +25,8 @@ public final class ServiceSections {
     sections.add(now.section());
     sections.add(now.wrong());
     sections.add(new ServiceAdvice(study).section());
-    sections.add(now.crowded() ? compared() : compared().onOwnPage());
     sections.add(notes.mends());
+    sections.add(compared());
     sections.add(notes.assumed());
     sections.add(notes.cautions());
     return sections;
