@@ -19,6 +19,7 @@ import io.github.brinewright.cost.Escalation;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.PresentValue;
+import io.github.brinewright.cost.RunningYear;
 import io.github.brinewright.cost.RunningYears;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
@@ -31,6 +32,7 @@ import io.github.brinewright.finding.Rule;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Energy;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Length;
@@ -38,19 +40,23 @@ import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.service.Payback;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.HardWaterForecast;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.simulation.YearSimulation;
 import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.Softener;
+import io.github.brinewright.study.Draws;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
@@ -192,6 +198,18 @@ class PriceAndResultRangesTest {
         RunningYears.class, "discount", -0.5, 1, v -> new RunningYears(lines, Escalation.USUAL, v));
     whole(RunningYears.class, "years", 0, 30, v -> running.after((int) v));
     whole(RunningYears.class, "years of a line", 0, 200, v -> running.of(CostKind.SALT, (int) v));
+    zeroOrMore(RunningYear.class, "salt", v -> year(v, 1, 1));
+    zeroOrMore(RunningYear.class, "water", v -> year(1, v, 1));
+    zeroOrMore(RunningYear.class, "electricity", v -> year(1, 1, v));
+  }
+
+  private static RunningYear year(double salt, double water, double electricity) {
+    return new RunningYear(
+        Regenerant.SODIUM_CHLORIDE,
+        POUND.times(salt),
+        GALLON.times(water),
+        Energy.ofKilowattHours(electricity),
+        money(1));
   }
 
   private void rate(Class<?> type, String name, double high, DoubleFunction<?> make) {
@@ -318,6 +336,8 @@ class PriceAndResultRangesTest {
             v -> HomeStudy.of(COMPARISON, (int) v),
             new double[] {1},
             new double[] {0, 100_001}));
+    whole(Draws.class, "draws", 1, 100_000, v -> new Draws(COMPARISON.home(), (int) v, 1));
+    paybacks();
     cases.add(
         new Case(
             Revision.Item.class,
@@ -325,6 +345,27 @@ class PriceAndResultRangesTest {
             v -> new Revision.Item(Revision.Kind.PEOPLE, Figure.of(3), Figure.of((int) v)),
             new double[] {2, 4},
             new double[] {3}));
+  }
+
+  private void paybacks() {
+    cases.add(
+        new Case(
+            Payback.class,
+            "low end",
+            v -> payback(v, 2, 3),
+            new double[] {0, 2},
+            new double[] {-1e-6, 2.000001, Double.NaN}));
+    cases.add(
+        new Case(
+            Payback.class,
+            "high end",
+            v -> payback(1, 2, v),
+            new double[] {2, 1e300},
+            new double[] {1.999999, Double.NaN}));
+  }
+
+  private static Payback payback(double low, double years, double high) {
+    return new Payback(OptionalDouble.of(years), OptionalDouble.of(low), OptionalDouble.of(high));
   }
 
   @ParameterizedTest
@@ -346,11 +387,14 @@ class PriceAndResultRangesTest {
   /** Types that take no number of their own: what they are made of was checked before. */
   private static final Set<String> WITHOUT_NUMBERS =
       Set.of(
+          "Advice",
           "Candidate",
           "Caution",
           "CostKind",
           "DesignRule",
           "DosageStudy",
+          "Fault",
+          "FaultKind",
           "Finding",
           "Grade",
           "Grid",
@@ -373,6 +417,8 @@ class PriceAndResultRangesTest {
           "Rule",
           "RuleBook",
           "Sensitivity",
+          "ServiceOption",
+          "ServiceStudy",
           "Severity",
           "SimulatedYears",
           "Subject",
@@ -396,6 +442,7 @@ class PriceAndResultRangesTest {
                     "io.github.brinewright.cost",
                     "io.github.brinewright.simulation",
                     "io.github.brinewright.comparison",
+                    "io.github.brinewright.service",
                     "io.github.brinewright.study")
                 .stream()
                 .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))

@@ -2,6 +2,7 @@ package io.github.brinewright.cost;
 
 import io.github.brinewright.quantity.Energy;
 import io.github.brinewright.quantity.Mass;
+import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Regenerant;
 import java.math.RoundingMode;
@@ -12,7 +13,7 @@ import org.joda.money.BigMoney;
 import org.joda.money.Money;
 
 /**
- * What a softener takes in a year, to be priced.
+ * What a softener takes in a year, to be priced. Source: product of amount and price.
  *
  * @param regenerant the kind of its salt
  * @param salt of the year; zero or more
@@ -22,6 +23,21 @@ import org.joda.money.Money;
  */
 public record RunningYear(
     Regenerant regenerant, Mass salt, Volume water, Energy electricity, Money service) {
+
+  /**
+   * @param regenerant the kind of its salt
+   * @param salt of the year
+   * @param water of its regenerations
+   * @param electricity of its control
+   * @param service what its service costs
+   * @throws IllegalArgumentException when one of them is negative, or the service above 10^12
+   */
+  public RunningYear {
+    Require.notNegative("salt of a year", salt);
+    Require.notNegative("water of a year", water);
+    Require.notNegative("electricity of a year", electricity);
+    Prices.require("service of a year", service, service.getCurrencyUnit());
+  }
 
   /**
    * {@return each line to the last digit, at today's prices}

@@ -1,5 +1,6 @@
 package io.github.brinewright.service;
 
+import io.github.brinewright.quantity.Require;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
@@ -13,6 +14,18 @@ import java.util.OptionalDouble;
  */
 public record Payback(OptionalDouble years, OptionalDouble low, OptionalDouble high) {
   private static final double TAIL = 0.05;
+  private static final double NEVER = Double.POSITIVE_INFINITY;
+
+  /**
+   * @param years at the figures as stated
+   * @param low years that 5 % of the draws stay below
+   * @param high years that 5 % of the draws exceed
+   * @throws IllegalArgumentException when one is negative, or they do not rise from low to high
+   */
+  public Payback {
+    Require.between("low end of a payback in years", or(low), 0, or(years));
+    Require.between("high end of a payback in years", or(high), or(years), NEVER);
+  }
 
   /** Of a price and what is saved a year, as stated and in each draw, in one currency. */
   static Payback of(double price, double saved, double[] drawn) {
@@ -23,11 +36,12 @@ public record Payback(OptionalDouble years, OptionalDouble low, OptionalDouble h
     return new Payback(finite(middle), finite(low), finite(high));
   }
 
+  private static double or(OptionalDouble years) {
+    return years.orElse(NEVER);
+  }
+
   private static double years(double price, double saved) {
-    if (price <= 0) {
-      return saved > 0 ? 0 : Double.POSITIVE_INFINITY;
-    }
-    return saved <= 0 ? Double.POSITIVE_INFINITY : price / saved;
+    return saved <= 0 ? NEVER : price / saved;
   }
 
   private static int place(double[] sorted, double share) {
@@ -35,7 +49,7 @@ public record Payback(OptionalDouble years, OptionalDouble low, OptionalDouble h
   }
 
   private static OptionalDouble finite(double years) {
-    return Double.isInfinite(years) ? OptionalDouble.empty() : OptionalDouble.of(years);
+    return years == NEVER ? OptionalDouble.empty() : OptionalDouble.of(years);
   }
 
   /** {@return whether it never comes, at the figures as stated} */
