@@ -36,10 +36,15 @@ final class ReachFaults {
       return List.of(capacity(out.less(after)), hardness(hardness.get(), after));
     } else if (hardness.isPresent()) {
       return List.of(hardness(hardness.get(), out));
-    } else if (asRating() || inspected.runsOut()) {
+    } else if (asRating() || (inspected.runsOut() && !helpless())) {
       return List.of(capacity(out));
     }
     return List.of();
+  }
+
+  /** A clock of one day is not to blame where no other setting would do. */
+  private boolean helpless() {
+    return reckoned.isShortest() && inspected.right().isEmpty();
   }
 
   /** A capacity told to a meter does no harm where a hardness told with it makes up for it. */

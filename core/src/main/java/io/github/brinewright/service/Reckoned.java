@@ -67,6 +67,11 @@ final class Reckoned {
     return days().map(days -> home.dailyLoad().times(days));
   }
 
+  /** Whether no clock can be set to fewer days. */
+  boolean isShortest() {
+    return days().filter(days -> days == 1).isPresent();
+  }
+
   /** Whether that is clearly more than the salt restores. */
   boolean aboveUsable() {
     return capacity().filter(this::aboveUsable).isPresent();
@@ -79,6 +84,7 @@ final class Reckoned {
   /** Whether it is that much because it is the rating, stated or usual for the bed. */
   boolean isRating() {
     return aboveUsable()
+        && !isShortest()
         && (days().isPresent() ? daysFromRating() : sameAsRating(capacity().orElseThrow()));
   }
 
