@@ -47,18 +47,24 @@ final class PresentBed {
 
   /** The best setting under a control; empty where none serves the home. */
   Optional<Candidate> under(Control control, Money meter, Money visit) {
+    return Optional.of(all(control, meter, visit).get(0)).filter(Candidate::feasible);
+  }
+
+  /** Every setting under a control, the best first. */
+  List<Candidate> all(Control control, Money meter, Money visit) {
     Softener bed = found.with(Set.of(control), dosages());
     Offer offer = Offer.of(bed, meter).installation(visit).build();
+    return alone(offer).compare(comparison.home().site(), comparison.tariff()).candidates();
+  }
+
+  private PriceList alone(Offer offer) {
     PriceList own = comparison.priceList();
-    PriceList alone =
-        PriceList.builder(List.of(offer))
-            .terms(own.terms())
-            .limits(own.limits())
-            .margins(own.margins())
-            .rules(RULES)
-            .build();
-    Candidate best = alone.compare(comparison.home().site(), comparison.tariff()).closest();
-    return Optional.of(best).filter(Candidate::feasible);
+    return PriceList.builder(List.of(offer))
+        .terms(own.terms())
+        .limits(own.limits())
+        .margins(own.margins())
+        .rules(RULES)
+        .build();
   }
 
   private List<SaltDosage> dosages() {
