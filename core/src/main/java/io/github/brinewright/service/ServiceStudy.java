@@ -39,10 +39,11 @@ public final class ServiceStudy {
     Map<Kind, ServiceOption> all = runs.options();
     faults = new FaultFinder(new Inspected(comparison, found, all), years).all();
     advice = new AdviceRule(all, faults, comparison.priceList().terms().years()).advice();
-    options = wellSet() ? runs.with(ways.kept(faults)).options() : all;
+    boolean keep = all.containsKey(Kind.SET_RIGHT) && wellSet();
+    options = keep ? runs.with(ways.kept(faults)).options() : all;
   }
 
-  /** Whether a bed serves the home by the settings that it has, whatever else is wrong. */
+  /** Whether its settings are right, whatever else is wrong. */
   private boolean wellSet() {
     return faults.stream().map(Fault::kind).noneMatch(FaultKind::asksForOtherSettings);
   }

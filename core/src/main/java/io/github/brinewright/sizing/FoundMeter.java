@@ -3,12 +3,13 @@ package io.github.brinewright.sizing;
 import io.github.brinewright.home.PresentControl.ByHardness;
 import io.github.brinewright.home.PresentControl.ByVolume;
 import io.github.brinewright.home.PresentControl.Metered;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
+import java.util.function.Function;
 
 /**
  * The volume after which a present meter starts a regeneration: as set, or capacity ÷ hardness as
@@ -22,11 +23,13 @@ final class FoundMeter {
   private final Optional<HardnessAmount> assumed;
 
   /**
-   * @param usual the capacity that it is taken to be told where nobody read it
+   * @param usual the capacity that it is taken to be told with a hardness where nobody read it
    */
-  FoundMeter(Metered meter, Supplier<HardnessAmount> usual) {
-    boolean notRead = meter instanceof ByHardness told && told.capacity().isEmpty();
-    assumed = notRead ? Optional.of(usual.get()) : Optional.empty();
+  FoundMeter(Metered meter, Function<Hardness, HardnessAmount> usual) {
+    assumed =
+        meter instanceof ByHardness told && told.capacity().isEmpty()
+            ? Optional.of(usual.apply(told.hardness()))
+            : Optional.empty();
     set = set(meter);
     reserve = meter.reserve().orElse(NOTHING);
   }

@@ -4,6 +4,7 @@ import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.quantity.CalendarYear;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
@@ -78,20 +79,22 @@ public final class FoundSoftener {
 
   private Optional<FoundMeter> meter(FoundSalt set) {
     return present.control() instanceof PresentControl.Metered metered
-        ? Optional.of(new FoundMeter(metered, () -> rightlyTold(metered, set)))
+        ? Optional.of(new FoundMeter(metered, hardness -> rightlyTold(metered, hardness, set)))
         : Optional.empty();
   }
 
   /**
-   * The capacity that a meter is taken to be told where nobody read it: what the bed holds, and by
-   * night, unless a reserve was found besides, a day's load less. So nothing is blamed on it.
+   * The capacity that a meter is taken to be told where nobody read it, so that nothing is blamed
+   * on it: what the bed holds, and by night, unless a reserve was found besides, a day's load less;
+   * at least twice a reserve that was found.
    */
-  private HardnessAmount rightlyTold(PresentControl.Metered metered, FoundSalt set) {
+  private HardnessAmount rightlyTold(PresentControl.Metered metered, Hardness told, FoundSalt set) {
     FoundUnknowns middle = FoundUnknowns.MIDDLE;
     HardnessAmount holds = capacity.usable(set.dosage(middle.salt()), middle);
     HardnessAmount rest = holds.minus(home.dailyLoad());
     boolean keepsADay = !metered.atOnce() && metered.reserve().isEmpty() && rest.isPositive();
-    return keepsADay ? rest : holds;
+    Volume reserve = metered.reserve().orElse(Volume.ofGallons(0));
+    return (keepsADay ? rest : holds).max(told.in(reserve).times(2));
   }
 
   private double regenerationsAYear() {
