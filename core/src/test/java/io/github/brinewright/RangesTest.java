@@ -70,6 +70,7 @@ import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.sizing.ControlOptions;
+import io.github.brinewright.sizing.FoundUnknowns;
 import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.sizing.Sizer;
 import io.github.brinewright.softener.Arrangement;
@@ -582,6 +583,10 @@ class RangesTest {
         UseFromReadings.OTHERWISE_TOLD,
         v -> yearTold(GALLONS, GALLONS, v));
     some(read, "readings", month.get(0), v -> UseFromReadings.of(GALLONS, LIKELY, v));
+    Bounds<Double> loss = FoundUnknowns.LOSS_A_YEAR;
+    number(FoundUnknowns.class, "lost a year", loss, v -> new FoundUnknowns(v, 0.5));
+    number(FoundUnknowns.class, "salt", FoundUnknowns.PLACE, v -> new FoundUnknowns(0.03, v));
+    number(FoundUnknowns.class, "of a year", FoundUnknowns.PLACE, v -> FoundUnknowns.at(v, 0.5));
     quantity(KnownUse.class, "known use", KnownUse.MEAN, v -> new KnownUse(v, 0.1));
     number(
         KnownUse.class,
@@ -984,7 +989,9 @@ class RangesTest {
           "YearlyUse",
           "AddedIons",
           "Efficiency",
+          "Assumption",
           "Design",
+          "FoundSoftener",
           "ReadUse",
           "Rough");
 
