@@ -54,6 +54,16 @@ public final class JobFolder {
     return new JobFolder(files).read(false);
   }
 
+  /**
+   * {@return the resins that a softener of a job may hold: those that come with the library, and
+   * those of its resins.csv so far as they are free of errors}
+   *
+   * @param files of the job
+   */
+  public static List<Resin> resins(JobFiles files) {
+    return List.copyOf(new JobFolder(files).resins().values());
+  }
+
   private JobReading read(boolean withHomes) {
     if (withHomes && !files.has(SiteCells.FILE)) {
       Argument place = new Argument.Text(files.place());

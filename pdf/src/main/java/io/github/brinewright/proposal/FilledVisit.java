@@ -27,6 +27,7 @@ import java.util.stream.Collectors;
  */
 public record FilledVisit(Map<String, String> cells, Map<String, String> labels, Locale language) {
   private static final Pattern COMMA = Pattern.compile("(?:<\\s*)?[+-]?\\d+,\\d+");
+  private static final Pattern COUNTER = Pattern.compile("(:\\d+),(\\d+)(?=\\s|$)");
   private static final List<String> NEEDED = List.of("site_id", "hardness_gpg", "people");
 
   /**
@@ -63,7 +64,7 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
       PdfReader.Filled field = fields.get(column.name());
       if (field != null) {
         String value = field.value().strip();
-        cells.put(column.name(), comma && column.kind().numeric() ? withPoint(value) : value);
+        cells.put(column.name(), comma ? withPoint(column.kind(), value) : value);
         labels.put(column.name(), field.label());
       }
     }
@@ -71,8 +72,11 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
     return Optional.of(new FilledVisit(cells, labels, form.language()));
   }
 
-  private static String withPoint(String value) {
-    return COMMA.matcher(value).matches() ? value.replace(',', '.') : value;
+  private static String withPoint(Column.Kind kind, String value) {
+    if (kind == Column.Kind.READINGS) {
+      return COUNTER.matcher(value).replaceAll("$1.$2");
+    }
+    return kind.numeric() && COMMA.matcher(value).matches() ? value.replace(',', '.') : value;
   }
 
   private static String fixtures(Map<String, PdfReader.Filled> fields) {

@@ -6,6 +6,8 @@ import io.github.brinewright.internal.layout.Pages;
 import io.github.brinewright.internal.section.DealerHead;
 import io.github.brinewright.internal.section.VisitForm;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.JobFiles;
+import io.github.brinewright.job.JobFolder;
 import io.github.brinewright.model.Document;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.words.Wording;
@@ -44,7 +46,7 @@ public record VisitSheet(
         DealerHead.of(dealer),
         Phrase.text("form.heading"),
         List.of(Phrase.text("form.lead")),
-        new VisitForm(cells, tariffs).sections());
+        new VisitForm(cells, tariffs, JobFolder.resins(JobFiles.of(carried.files()))).sections());
   }
 
   /** {@return the PDF file} */

@@ -4,10 +4,13 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.home.BacteriaResult;
 import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.HardnessMethod;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.home.SoftenedShare;
 import io.github.brinewright.home.WaterSource;
 import io.github.brinewright.job.Column;
 import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.softener.Control;
+import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Locale;
@@ -71,6 +74,9 @@ final class ExpectedForm extends Expected {
   }
 
   private static String part(String column) {
+    if (column.startsWith("present_")) {
+      return "form.present";
+    }
     return PARTS.entrySet().stream()
         .filter(part -> part.getValue().contains(column))
         .map(Map.Entry::getKey)
@@ -92,12 +98,21 @@ final class ExpectedForm extends Expected {
                       "yes=" + words.text("term.YesNo.YES"), "no=" + words.text("term.YesNo.NO")));
       case "bacteria", "e_coli", "iron_bacteria" ->
           "CHOICE" + begins + choices(BacteriaResult.values());
+      case "present_control" -> "CHOICE" + begins + choices(Control.values());
+      case "present_regenerant" -> "CHOICE" + begins + choices(Regenerant.values());
+      case "present_read_meter" -> "CHOICE" + begins + choices(ReadMeter.values());
+      case "present_resin_id" -> "CHOICE" + begins + choices(resins());
       case "softened" -> "CHOICE" + begins + choices(SoftenedShare.values());
       case "language" -> "CHOICE" + begins + " = |en-US=English|es-US=español|fr-CA=français";
       case "tariff_id" ->
           "CHOICE" + begins + choices(tariffs.stream().map(each -> each.id() + "=" + each.name()));
       default -> "TEXT" + begins;
     };
+  }
+
+  private Stream<String> resins() {
+    return Stream.of("standard-gel", "standard-mesh", "fine-mesh", "general-purpose")
+        .map(id -> id + "=" + words.text("form.resin." + id));
   }
 
   private String choices(Enum<?>[] constants) {

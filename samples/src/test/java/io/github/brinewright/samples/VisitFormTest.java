@@ -3,19 +3,33 @@ package io.github.brinewright.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.cli.Main;
+import io.github.brinewright.home.MeterReading;
+import io.github.brinewright.home.PresentControl;
+import io.github.brinewright.home.PresentSalt;
+import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.job.Column;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.proposal.Reopened;
+import io.github.brinewright.quantity.FlowRate;
+import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.softener.Regenerant;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -175,8 +189,7 @@ class VisitFormTest {
 
   @Test
   void aCommaIsADecimalWhereTheFormsLanguageWritesOne() throws IOException {
-    Path job = Files.createDirectory(folder.resolve("fr"));
-    Files.writeString(job.resolve("dealer.properties"), "locale=fr-CA\n");
+    Path job = jobIn("fr-CA");
     Map<String, String> values =
         Map.of("site_id", "A", "hardness_gpg", "18,5", "people", "3", "street", "12,5 rue");
     Path form = filled(blank(job.toString()), values);
@@ -187,8 +200,7 @@ class VisitFormTest {
 
   @Test
   void aLaboratorysWordsAreTakenInTheFormsLanguage() throws IOException {
-    Path job = Files.createDirectory(folder.resolve("fr"));
-    Files.writeString(job.resolve("dealer.properties"), "locale=fr-CA\n");
+    Path job = jobIn("fr-CA");
     Map<String, String> values =
         new TreeMap<>(Map.of("site_id", "A", "hardness_gpg", "18", "people", "3"));
     values.put("iron_mg_per_l", "<0,05");
@@ -204,10 +216,98 @@ class VisitFormTest {
         .contains("champ \"Chlorure, mg/L\" : \"traces\" n’est pas un résultat");
   }
 
+  /** A job folder of a dealer who writes in a language. */
+  private Path jobIn(String locale) throws IOException {
+    Path job = Files.createDirectory(folder.resolve(locale));
+    Files.writeString(job.resolve("dealer.properties"), "locale=" + locale + "\n");
+    return job;
+  }
+
+  private PresentSoftener presentOf(Path job, Map<String, String> values) throws Exception {
+    Map<String, String> all =
+        new TreeMap<>(Map.of("site_id", "A", "hardness_gpg", "18", "people", "3"));
+    all.putAll(values);
+    Reopened form = Reopened.read(Files.readAllBytes(filled(blank(job.toString()), all)));
+    assertThat(form.problems()).isEmpty();
+    return form.home().orElseThrow().site().present().orElseThrow();
+  }
+
+  @Test
+  void theSoftenerInTheHouseComesBackFromAForm() throws Exception {
+    PresentSoftener present =
+        presentOf(
+            jobIn("fr-CA"),
+            Map.of(
+                "present_control", "weekdays",
+                "present_weekdays", "lun jeu",
+                "present_resin_ft3", "1,25",
+                "present_refill_min", "10",
+                "present_refill_gpm", "0,5",
+                "present_regenerant", "potassium_chloride",
+                "present_readings", "2026-01-03:12345,5 2026-04-02:18900",
+                "present_read_meter", "house"));
+
+    MeterReading winter = new MeterReading(LocalDate.of(2026, 1, 3), Volume.ofGallons(12_345.5));
+    MeterReading spring = new MeterReading(LocalDate.of(2026, 4, 2), Volume.ofGallons(18_900));
+    assertThat(present)
+        .isEqualTo(
+            PresentSoftener.of(
+                    PresentControl.weekdays(Set.of(DayOfWeek.MONDAY, DayOfWeek.THURSDAY)))
+                .resinVolume(Volume.ofCubicFeet(1.25))
+                .salt(
+                    new PresentSalt.Refill(
+                        Duration.ofMinutes(10), Optional.of(FlowRate.ofGallonsPerMinute(0.5))))
+                .regenerant(Regenerant.POTASSIUM_CHLORIDE)
+                .readings(ReadMeter.HOUSE, List.of(winter, spring))
+                .build());
+  }
+
+  @Test
+  void aFormOffersTheDealersOwnResins() throws Exception {
+    Path job = jobIn("en-US");
+    Files.writeString(
+        job.resolve("resins.csv"),
+        "resin_id,dosage_lb_per_ft3,capacity_grains_per_ft3,name\n"
+            + "old,5,18000,Old stock\nold,15,27000,\n");
+    PresentSoftener present =
+        presentOf(
+            job,
+            Map.of(
+                "present_control", "clock",
+                "present_days", "7",
+                "present_rated_grains", "40000",
+                "present_resin_id", "old"));
+
+    assertThat(present.resin().orElseThrow().name()).isEqualTo("Old stock");
+  }
+
+  @Test
+  void whatIsWrongWithTheSoftenerInTheHouseIsNamedByItsLabel() throws IOException {
+    Path form =
+        filled(
+            blank(jobIn("es-US").toString()),
+            Map.of(
+                "site_id", "A",
+                "hardness_gpg", "18",
+                "people", "3",
+                "present_days", "100",
+                "present_weekdays", "lux",
+                "present_salt_lb", "9",
+                "present_refill_min", "10"));
+
+    assertThat(run("check", form.toString())).isEqualTo(1);
+    assertThat(err.toString())
+        .contains("campo \"Días fijados\": \"100\" debe estar entre 1 y 99")
+        .contains("campo \"Semana (lun jue)\": \"lux\" no es un día de la semana")
+        .contains("campo \"Se regenera por\": está vacío; escriba qué inicia la regeneración")
+        .contains("campo \"Relleno, minutos\": \"10\" está junto a \"Sal cada vez, lb\"")
+        .contains("campo \"Capac. nominal, granos\": hace falta, o bien \"Volumen de resina, ft³\"")
+        .doesNotContain("present_", "sites.csv");
+  }
+
   @Test
   void aFormSaysWhatIsWrongInItsOwnLanguage() throws IOException {
-    Path job = Files.createDirectory(folder.resolve("es"));
-    Files.writeString(job.resolve("dealer.properties"), "locale=es-US\n");
+    Path job = jobIn("es-US");
     Path form = filled(blank(job.toString()), Map.of("site_id", "A", "people", "99"));
 
     assertThat(run("check", form.toString())).isEqualTo(1);

@@ -6,12 +6,18 @@ import io.github.brinewright.job.Column;
 import io.github.brinewright.job.Languages;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.SiteColumns;
+import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Field;
 import io.github.brinewright.model.Field.Choice;
 import io.github.brinewright.model.Fields;
 import io.github.brinewright.model.Fields.Entry;
+import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Together;
+import io.github.brinewright.softener.Resin;
+import io.github.brinewright.softener.ShippedResins;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -27,23 +33,45 @@ public final class VisitForm {
   /** Column whose cell is spread over a field for each kind of fixture. */
   public static final String FIXTURES = "fixtures";
 
-  private static final Set<String> WIDE = Set.of("customer", "street", "town", "tariff_id");
+  private static final String RESIN = "present_resin_id";
+  private static final Set<String> WIDE =
+      Set.of(
+          "customer", "street", "town", "tariff_id", "present_control", RESIN, "present_readings");
+
+  /**
+   * Fields that belong together, from one column up to where the next group begins.
+   *
+   * @param first column of them
+   * @param lead key of what is said above them
+   * @param columns how many fields stand side by side
+   */
+  private record Group(String first, String lead, int columns) {}
+
+  private static final List<Group> PRESENT =
+      List.of(
+          new Group("present_control", "form.present.control", 5),
+          new Group("present_rated_grains", "form.present.bed", 4),
+          new Group("present_dosage_lb_per_ft3", "form.present.salt", 4),
+          new Group("present_hardness_after_gpg", "form.present.measured", 4));
 
   private static final Pattern COUNT = Pattern.compile("(\\d{1,3})\\s+([a-z_]+)");
   private static final Choice NONE = new Choice("", Phrase.plain(" "));
 
   private final Map<String, String> cells;
   private final List<Tariff> tariffs;
+  private final List<Resin> resins;
 
   /**
    * A form.
    *
    * @param cells what it begins with, by column
    * @param tariffs to choose from
+   * @param resins to choose from
    */
-  public VisitForm(Map<String, String> cells, List<Tariff> tariffs) {
+  public VisitForm(Map<String, String> cells, List<Tariff> tariffs, List<Resin> resins) {
     this.cells = Map.copyOf(cells);
     this.tariffs = List.copyOf(tariffs);
+    this.resins = List.copyOf(resins);
   }
 
   /** Name of the field that counts the fixtures of a kind. */
@@ -59,22 +87,41 @@ public final class VisitForm {
         section("treated", 4),
         section("people", 4),
         section("supply", 4),
-        section("fixtures", 5, fixtures()));
+        section("fixtures", List.of(new Fields(5, fixtures()))),
+        present());
+  }
+
+  private static List<Column> columns(String part) {
+    return SiteColumns.all().stream().filter(column -> column.part().equals(part)).toList();
   }
 
   private Section section(String part, int columns) {
-    return section(
-        part,
-        columns,
-        SiteColumns.all().stream()
-            .filter(column -> column.part().equals(part))
-            .map(this::entry)
-            .toList());
+    return section(part, List.of(fields(columns(part), columns)));
   }
 
-  private static Section section(String part, int columns, List<Entry> entries) {
+  /** What is there already, in groups. */
+  private Section present() {
+    List<Column> all = columns("present");
+    List<String> names = all.stream().map(Column::name).toList();
+    List<Element> groups = new ArrayList<>();
+    int end = all.size();
+    for (int i = PRESENT.size() - 1; i >= 0; i--) {
+      Group group = PRESENT.get(i);
+      int begin = names.indexOf(group.first());
+      Paragraph lead = Paragraph.quiet(Phrase.text(group.lead()));
+      groups.add(0, Together.of(lead, fields(all.subList(begin, end), group.columns())));
+      end = begin;
+    }
+    return section("present", groups);
+  }
+
+  private Fields fields(List<Column> columns, int across) {
+    return new Fields(across, columns.stream().map(this::entry).toList());
+  }
+
+  private static Section section(String part, List<Element> elements) {
     String key = "form." + part;
-    return Section.of(key, Phrase.text(key), new Fields(columns, entries));
+    return new Section(key, Phrase.text(key), elements, false);
   }
 
   private Entry entry(Column column) {
@@ -86,12 +133,12 @@ public final class VisitForm {
       return language(column.name());
     }
     if (column.kind() == Column.Kind.REFERENCE) {
-      return tariff(column.name());
+      return column.name().equals(RESIN) ? resin() : tariff(column.name());
     }
     Field field =
-        column.constants().isEmpty()
-            ? text(column.name())
-            : choice(column.name(), column.constants());
+        column.kind() == Column.Kind.CHOICE
+            ? choice(column.name(), column.constants())
+            : text(column.name());
     return column.needed() ? field.mandatory() : field;
   }
 
@@ -146,6 +193,17 @@ public final class VisitForm {
   private Field tariff(String column) {
     return choice(
         column, tariffs.stream().map(each -> new Choice(each.id(), Phrase.plain(each.name()))));
+  }
+
+  /** Resins by their names, those that come with the library in the reader's language. */
+  private Field resin() {
+    return choice(RESIN, resins.stream().map(resin -> new Choice(resin.id(), nameOf(resin))));
+  }
+
+  private static Phrase nameOf(Resin resin) {
+    return ShippedResins.all().contains(resin)
+        ? Phrase.text("form.resin." + resin.id())
+        : Phrase.plain(resin.name());
   }
 
   private String value(String column) {
