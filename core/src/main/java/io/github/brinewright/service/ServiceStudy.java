@@ -75,6 +75,20 @@ public final class ServiceStudy {
     return new ServiceStudy(comparison, present, prices);
   }
 
+  /**
+   * Studies the present softener of a home without prices of a meter and a visit.
+   *
+   * @param comparison of the home
+   * @return the study; empty when there is no present softener
+   */
+  public static Optional<ServiceStudy> of(Comparison comparison) {
+    return comparison
+        .home()
+        .site()
+        .present()
+        .map(present -> new ServiceStudy(comparison, present, ServicePrices.NONE));
+  }
+
   private static void refuse(Comparison comparison, ServicePrices prices) {
     throw new IllegalArgumentException(
         "meter and visit are priced in "

@@ -13,6 +13,7 @@ import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
+import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.softener.CapacityCurve;
 import io.github.brinewright.softener.Control;
@@ -243,6 +244,19 @@ public final class FoundSoftener {
       return metered.longestDays().orElse(NO_LONGEST_DAYS);
     }
     return DAYS_OF_WEEK;
+  }
+
+  /**
+   * {@return the days from one regeneration to the next at full use, as it is set: those of a
+   * clock, the longest gap between weekdays, or the volume of a meter ÷ design use}
+   */
+  public double designDays() {
+    if (present.control() instanceof PresentControl.Weekdays weekdays) {
+      return new WeekdayClock(weekdays.days()).longestGap();
+    }
+    return startsAfter()
+        .map(volume -> Math.min(volume.ratioTo(home.softenedDesign()), longestDays()))
+        .orElse((double) longestDays());
   }
 
   /** {@return the bed as it is set, as the day-by-day simulation needs it} */

@@ -2,6 +2,7 @@ package io.github.brinewright.exchange;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HowSure;
 import io.github.brinewright.words.Wording;
 import java.util.LinkedHashMap;
@@ -36,8 +37,9 @@ public final class ComparisonJson {
   }
 
   /**
-   * {@return one comparison as an object with version, site, currency, candidates, recommended and
-   * grid}
+   * {@return one comparison as an object with version, site, currency, candidates, recommended,
+   * grid and, where a softener is in the house, present: what that does as it was found, as {@link
+   * ServiceJson} writes it}
    *
    * @param simulated the comparison with its simulated years
    * @param words for findings and reasons
@@ -92,7 +94,15 @@ public final class ComparisonJson {
             .map(candidate -> chosen(candidate, comparison, against(candidate, comparison, words)))
             .orElse(null));
     fields.put("grid", new GridFields(comparison).cells());
+    ServiceStudy.of(comparison)
+        .map(ComparisonJson::present)
+        .ifPresent(p -> fields.put("present", p));
     return fields;
+  }
+
+  /** The softener that is in the house, as it was found. */
+  private static Map<String, @Nullable Object> present(ServiceStudy study) {
+    return new OptionFields(study, study.asFound()).all();
   }
 
   private static OptionalInt percent(Candidate candidate, Optional<HowSure> sure) {

@@ -2,8 +2,12 @@ package io.github.brinewright.exchange;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.simulation.BedSettings;
+import io.github.brinewright.simulation.DemandModel;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.YearSimulation;
+import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.study.Undominated;
 import java.util.List;
@@ -25,12 +29,21 @@ public final class Simulated {
   private final int years;
   private final Map<Candidate, SimulatedYears> outcomes;
   private final List<Candidate> undominated;
+  private final Optional<SimulatedYears> present;
 
   private Simulated(Comparison comparison, int years, Map<Candidate, SimulatedYears> outcomes) {
     this.comparison = comparison;
     this.years = years;
     this.outcomes = outcomes;
+    present = comparison.home().site().present().filter(bed -> years > 0).map(this::run);
     undominated = outcomes.isEmpty() ? List.of() : List.copyOf(Undominated.of(outcomes));
+  }
+
+  private SimulatedYears run(PresentSoftener present) {
+    BedSettings bed = FoundSoftener.of(present, comparison.home()).settings();
+    return new YearSimulation(DemandModel.of(comparison.home()), years, YearSimulation.USUAL_SEED)
+        .run(List.of(bed))
+        .get(0);
   }
 
   /**
@@ -78,6 +91,14 @@ public final class Simulated {
    */
   public Optional<SimulatedYears> outcome(Candidate candidate) {
     return Optional.ofNullable(outcomes.get(candidate));
+  }
+
+  /**
+   * {@return what the softener that is in the house does as it was found, in the same years; empty
+   * where there is none, or nothing is simulated}
+   */
+  public Optional<SimulatedYears> present() {
+    return present;
   }
 
   /** {@return the candidates that no other one beats} */

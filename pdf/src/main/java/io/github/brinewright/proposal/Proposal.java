@@ -12,6 +12,7 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.model.Document;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
@@ -25,6 +26,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param comparison what to propose
  * @param study of a year in the home; without one its section is left out
+ * @param service study of the softener that is already in the house, which is set beside the new
+ *     ones; null where there is none
  * @param dealer who proposes it
  * @param date of the proposal
  * @param carried the job that the file carries, so that it can be opened again; null for none
@@ -34,6 +37,7 @@ import org.jspecify.annotations.Nullable;
 public record Proposal(
     Comparison comparison,
     @Nullable HomeStudy study,
+    @Nullable ServiceStudy service,
     Dealer dealer,
     LocalDate date,
     @Nullable CarriedJob carried,
@@ -44,6 +48,8 @@ public record Proposal(
    *
    * @param comparison what to propose
    * @param study of a year in the home; without one its section is left out
+   * @param service study of the softener that is already in the house, which is set beside the new
+   *     ones; null where there is none
    * @param dealer who proposes it
    * @param date of the proposal
    * @param carried the job that the file carries, so that it can be opened again; null for none
@@ -59,6 +65,38 @@ public record Proposal(
    *
    * @param comparison what to propose
    * @param study of a year in the home; without one its section is left out
+   * @param service study of the softener that is already in the house, which is set beside the new
+   *     ones; null where there is none
+   * @param dealer who proposes it
+   * @param date of the proposal
+   * @param carried the job that the file carries, so that it can be opened again; null for none
+   * @param revision what it changes against an earlier proposal; null for a first one
+   * @throws IllegalArgumentException when the study of the softener is of another comparison
+   */
+  public Proposal(
+      Comparison comparison,
+      @Nullable HomeStudy study,
+      @Nullable ServiceStudy service,
+      Dealer dealer,
+      LocalDate date,
+      @Nullable CarriedJob carried,
+      @Nullable Revision revision) {
+    this(
+        comparison,
+        study,
+        service,
+        dealer,
+        date,
+        carried,
+        revision,
+        ProposalSections.of(new Subject(comparison, dealer, date, service), study, revision));
+  }
+
+  /**
+   * A proposal for a home without a softener, with all sections that apply.
+   *
+   * @param comparison what to propose
+   * @param study of a year in the home; without one its section is left out
    * @param dealer who proposes it
    * @param date of the proposal
    * @param carried the job that the file carries, so that it can be opened again; null for none
@@ -71,14 +109,7 @@ public record Proposal(
       LocalDate date,
       @Nullable CarriedJob carried,
       @Nullable Revision revision) {
-    this(
-        comparison,
-        study,
-        dealer,
-        date,
-        carried,
-        revision,
-        ProposalSections.of(new Subject(comparison, dealer, date), study, revision));
+    this(comparison, study, null, dealer, date, carried, revision);
   }
 
   /**
@@ -127,7 +158,8 @@ public record Proposal(
    * @param change from the sections there are to those wanted
    */
   public Proposal withSections(UnaryOperator<List<Section>> change) {
-    return new Proposal(comparison, study, dealer, date, carried, revision, change.apply(sections));
+    return new Proposal(
+        comparison, study, service, dealer, date, carried, revision, change.apply(sections));
   }
 
   /** {@return what the proposal says, in no language yet} */

@@ -112,11 +112,13 @@ public final class Proposals {
 
   private byte[] pdf(QuotedHome home, Comparison comparison, LocalDate date) {
     Dealer dealer = job.dealerFor(home);
+    ServiceStudy service = job.service(comparison).orElse(null);
     return onePage
-        ? new ComparisonPage(comparison, dealer, date).toPdf()
+        ? new ComparisonPage(comparison, dealer, date, service).toPdf()
         : new Proposal(
                 comparison,
                 job.study(comparison).orElse(null),
+                service,
                 dealer,
                 date,
                 carried(home, date),

@@ -18,6 +18,27 @@ interface Block {
     };
   }
 
+  /**
+   * Blocks one below the other as one piece, unless that is taller than the given points; then the
+   * last may be divided, and those above it stay with its beginning.
+   */
+  static Block together(List<? extends Block> blocks, double most) {
+    int last = blocks.size() - 1;
+    return width -> {
+      List<Slice> above = stack(blocks.subList(0, last)).slices(width);
+      List<Slice> below = blocks.get(last).slices(width);
+      List<Slice> all = new ArrayList<>(above);
+      all.addAll(below);
+      Slice pile = Pile.of(all);
+      if (pile.height() <= most) {
+        return List.of(pile);
+      }
+      List<Slice> kept = new ArrayList<>(above.stream().map(Slice::kept).toList());
+      kept.addAll(below);
+      return kept;
+    };
+  }
+
   /** The block with more room above. */
   default Block after(double gap) {
     return width -> {

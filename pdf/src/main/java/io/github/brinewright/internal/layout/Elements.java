@@ -44,12 +44,16 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
 
   /** Elements from top to bottom, with room between them. */
   Block stack(List<Element> elements) {
+    return Block.stack(blocks(elements));
+  }
+
+  private List<Block> blocks(List<Element> elements) {
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < elements.size(); i++) {
       Block block = block(elements.get(i));
       blocks.add(i == 0 ? block : block.after(Gaps.between(elements.get(i - 1), elements.get(i))));
     }
-    return Block.stack(blocks);
+    return blocks;
   }
 
   private Block block(Element element) {
@@ -66,7 +70,7 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
     } else if (element instanceof Chart chart) {
       return new Charts(words, look.accent()).chart(chart, part);
     } else if (element instanceof Together together) {
-      return stack(together.elements()).wholeUpTo(MOST_WHOLE);
+      return Block.together(blocks(together.elements()), MOST_WHOLE);
     } else {
       return arranged(element);
     }

@@ -1,57 +1,83 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
-import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.trace.Figure;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /**
  * The first year's costs as stacked bars; the table of the cost section holds their numbers.
  *
- * @param comparison they belong to
- * @param candidates from top to bottom
+ * @param subject they belong to
  */
-record CostParts(Comparison comparison, List<Candidate> candidates) {
+record CostParts(Subject subject) {
   static final String TITLE = "year.stack";
 
-  /** Keeps the candidates whose bed can serve the home: of others no year is known. */
-  CostParts {
-    candidates = candidates.stream().filter(candidate -> candidate.design().feasible()).toList();
+  /** One bar, before it is drawn. */
+  private record Part(
+      String key, Phrase name, Phrase said, Map<CostKind, Money> lines, boolean chosen) {
+    private static Part of(PresentColumn now) {
+      return new Part(
+          PresentColumn.KEY,
+          PresentColumn.name(),
+          PresentColumn.said(),
+          now.asFound().costLines(),
+          false);
+    }
+
+    private Phrase total() {
+      return Phrase.of(Figure.about(Money.total(lines.values())));
+    }
+
+    private Phrase inWords() {
+      List<Phrase> each =
+          lines.entrySet().stream()
+              .<Phrase>map(line -> inWords(line.getKey(), line.getValue()))
+              .toList();
+      return Phrase.text("year.stack.bar", said, total(), new Phrase.Joined(each, ", "));
+    }
+
+    private static Phrase inWords(CostKind kind, Money money) {
+      return new Phrase.Joined(List.of(Phrase.of(kind), Phrase.of(Figure.about(money))), " ");
+    }
+
+    private Chart.Bar bar() {
+      return new Chart.Bar(key, name, List.copyOf(lines.values()), total(), chosen);
+    }
   }
 
   Chart chart() {
-    List<Phrase> inWords = candidates.stream().map(CostParts::inWords).toList();
+    List<Part> parts = parts();
+    List<Phrase> inWords = parts.stream().map(Part::inWords).toList();
     return new Chart.StackedBars(
         Phrase.text("year.stack.alt", Phrase.sentences(inWords)),
         Arrays.stream(CostKind.values()).map(Phrase::of).toList(),
-        candidates.stream().map(this::bar).toList());
+        parts.stream().map(Part::bar).toList());
   }
 
-  private static Phrase inWords(Candidate candidate) {
-    List<Phrase> each =
-        Arrays.stream(CostKind.values()).map(kind -> inWords(candidate, kind)).toList();
-    return Phrase.text(
-        "year.stack.bar",
-        Phrase.plain(candidate.softener().name()),
-        Phrase.of(Figure.about(candidate.yearly().total())),
-        new Phrase.Joined(each, ", "));
+  /** Without the candidates whose bed cannot serve the home: of them no year is known. */
+  private List<Part> parts() {
+    return Stream.concat(
+            subject.present().map(Part::of).stream(),
+            subject.columns().stream()
+                .filter(candidate -> candidate.design().feasible())
+                .map(this::part))
+        .toList();
   }
 
-  private static Phrase inWords(Candidate candidate, CostKind kind) {
-    return new Phrase.Joined(
-        List.of(Phrase.of(kind), Phrase.of(Figure.about(candidate.yearly().of(kind)))), " ");
-  }
-
-  private Chart.Bar bar(Candidate candidate) {
-    return new Chart.Bar(
+  private Part part(Candidate candidate) {
+    Phrase name = Phrase.plain(candidate.softener().name());
+    return new Part(
         candidate.softener().id(),
-        Phrase.plain(candidate.softener().name()),
-        List.copyOf(candidate.yearly().lines().values()),
-        Phrase.of(Figure.about(candidate.yearly().total())),
-        comparison.recommends(candidate));
+        name,
+        name,
+        candidate.yearly().lines(),
+        subject.comparison().recommends(candidate));
   }
 }

@@ -6,7 +6,6 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.demand.DailyUse;
-import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Heading;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
@@ -14,11 +13,11 @@ import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.model.Together;
+import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -39,10 +38,11 @@ public final class Costs {
         "cost",
         Phrase.text("cost.heading"),
         Together.of(Paragraph.of(Phrase.text("cost.lead", accuracy())), table()),
-        Together.of(Heading.of(Phrase.text("cost.chart")), chart(), Paragraph.quiet(assumed())),
         Together.of(
-            Heading.of(Phrase.text(CostParts.TITLE)),
-            new CostParts(comparison, subject.columns()).chart()));
+            Heading.of(Phrase.text("cost.chart")),
+            new LifeLines(subject).chart(),
+            Paragraph.quiet(assumed())),
+        Together.of(Heading.of(Phrase.text(CostParts.TITLE)), new CostParts(subject).chart()));
   }
 
   private Phrase accuracy() {
@@ -61,56 +61,37 @@ public final class Costs {
     List<Table.Line> lines = new ArrayList<>();
     for (CostKind kind : CostKind.values()) {
       lines.add(
-          Table.Line.of(Row.key(kind), Phrase.of(kind), cells(each -> each.yearly().of(kind))));
+          Table.Line.of(
+              Row.key(kind),
+              Phrase.of(kind),
+              cells(now -> now.costLines().get(kind), each -> each.yearly().of(kind))));
     }
-    lines.add(Table.Line.of("cost.total", cells(each -> each.yearly().total())).summing());
-    return new CandidateColumns(comparison, subject.columns())
+    lines.add(
+        Table.Line.of("cost.total", cells(ServiceOption::cost, each -> each.yearly().total()))
+            .summing());
+    return new CandidateColumns(subject, subject.columns())
         .table("cost", Phrase.text("cost.kind"), lines);
   }
 
-  private List<Phrase> cells(Function<Candidate, Money> money) {
-    return subject.columns().stream()
-        .map(
-            candidate -> CandidateRow.served(candidate, () -> Figure.about(money.apply(candidate))))
-        .toList();
-  }
-
-  private Chart chart() {
-    List<Candidate> shown =
-        Stream.of(
-                Stream.of(subject.explained()),
-                comparison.smaller().stream(),
-                comparison.larger().stream())
-            .flatMap(Function.identity())
-            .filter(candidate -> candidate.design().feasible())
-            .toList();
-    Phrase alternative =
-        Phrase.text(
-            "cost.chart.alt",
-            Phrase.of(Figure.of(subject.explained().life().years())),
-            Phrase.sentences(shown.stream().map(Costs::inWords).toList()));
-    return new Chart.RunningTotal(
-        alternative, shown.stream().map(Costs::series).toList(), Phrase.text("cost.chart.years"));
-  }
-
-  private static Chart.Series series(Candidate candidate) {
-    List<Money> totals =
-        IntStream.rangeClosed(0, candidate.life().years())
-            .mapToObj(year -> candidate.life().after(year))
-            .toList();
-    return new Chart.Series(
-        candidate.softener().id(), Phrase.plain(candidate.softener().name()), totals);
-  }
-
-  private static Phrase inWords(Candidate candidate) {
-    return Phrase.text(
-        "cost.chart.series",
-        Phrase.plain(candidate.softener().name()),
-        Phrase.of(Figure.about(candidate.life().after(0))),
-        Phrase.of(Figure.about(candidate.life().total())));
+  private List<Phrase> cells(
+      Function<ServiceOption, Money> present, Function<Candidate, Money> money) {
+    Stream<Phrase> now =
+        subject.present().stream()
+            .map(column -> column.year(year -> Figure.about(present.apply(year))));
+    Stream<Phrase> candidates =
+        subject.columns().stream()
+            .map(
+                candidate ->
+                    CandidateRow.served(candidate, () -> Figure.about(money.apply(candidate))));
+    return Stream.concat(now, candidates).toList();
   }
 
   private Phrase assumed() {
+    Phrase now = subject.present().isPresent() ? Phrase.text("now.assumed") : Phrase.NONE;
+    return Phrase.sentences(List.of(terms(), now));
+  }
+
+  private Phrase terms() {
     Tariff tariff = comparison.tariff();
     Terms terms = subject.explained().quote().terms();
     return Phrase.text(

@@ -10,6 +10,7 @@ import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Together;
 import io.github.brinewright.model.Topic;
 import io.github.brinewright.sizing.AddedIons;
 import io.github.brinewright.sizing.YearlyUse;
@@ -21,13 +22,20 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** What we recommend, why, and what to know before deciding. */
+/**
+ * What we recommend, why, and what to know before deciding. Where a softener is in the house, it
+ * says what becomes of that: before anything new where it should be kept.
+ */
 public final class Opening {
+  private final Subject subject;
   private final Comparison comparison;
+  private final Optional<PresentAdvice> present;
 
   /** The first section of a proposal. */
   public Opening(Subject subject) {
+    this.subject = subject;
     comparison = subject.comparison();
+    present = subject.present().map(PresentColumn::study).map(PresentAdvice::new);
   }
 
   /** The section. */
@@ -37,26 +45,61 @@ public final class Opening {
 
   private Section recommend(Candidate candidate) {
     List<Element> elements = new ArrayList<>();
-    elements.add(recommended(candidate));
-    elements.add(facts(candidate));
-    elements.add(cheapest(candidate));
+    if (subject.keeps()) {
+      present.map(PresentAdvice::topic).ifPresent(elements::add);
+      elements.add(recommended(candidate));
+    } else {
+      addNew(elements, candidate);
+    }
     taste(candidate)
+        .filter(text -> !subject.keeps() || changesSalt(candidate))
         .map(text -> Topic.of("opening.taste", Paragraph.of(text)))
         .ifPresent(elements::add);
     elements.add(BeforeYouDecide.topic(comparison.cautions()));
     return new Section("opening", Phrase.NONE, elements, false);
   }
 
+  /**
+   * What is to be bought, with its figures: those of a present softener have them beside its own.
+   */
+  private void addNew(List<Element> elements, Candidate candidate) {
+    elements.add(recommended(candidate));
+    if (present.filter(PresentAdvice::showsRecommended).isEmpty()) {
+      elements.add(facts(candidate));
+    }
+    present.map(PresentAdvice::topic).ifPresent(elements::add);
+    elements.add(cheapest(candidate));
+  }
+
+  private boolean changesSalt(Candidate candidate) {
+    return comparison
+        .home()
+        .site()
+        .present()
+        .filter(now -> now.regenerant() == candidate.softener().regenerant())
+        .isEmpty();
+  }
+
   private Topic recommended(Candidate candidate) {
     List<Element> matter = new ArrayList<>();
-    matter.add(new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME));
-    matter.add(Paragraph.quiet(setting(candidate)));
-    matter.add(Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow())));
+    Paragraph why = Paragraph.of(new Phrase.Because(comparison.whyRecommended().orElseThrow()));
+    if (subject.keeps()) {
+      matter.add(Together.of(withSetting(candidate), why));
+    } else {
+      matter.add(new Heading(Phrase.plain(candidate.softener().name()), Heading.Rank.NAME));
+      matter.add(Paragraph.quiet(setting(candidate)));
+      matter.add(why);
+    }
     givesUp(candidate).forEach(text -> matter.add(Paragraph.of(text)));
     sure(candidate).map(Paragraph::quiet).ifPresent(matter::add);
-    boolean provisional = comparison.verdict().isProvisional();
-    return new Topic(
-        Phrase.text(provisional ? "opening.provisional" : "opening.recommend"), matter);
+    return new Topic(Phrase.text(title()), matter);
+  }
+
+  private String title() {
+    if (subject.keeps()) {
+      return "now.ifNew";
+    }
+    return comparison.verdict().isProvisional() ? "opening.provisional" : "opening.recommend";
   }
 
   /** The margins that even the recommended one breaks. */
@@ -70,8 +113,20 @@ public final class Opening {
     return HowSure.of(comparison).stream()
         .map(each -> each.bestInPercentOfDraws(candidate))
         .flatMapToInt(OptionalInt::stream)
-        .mapToObj(percent -> Phrase.text("study.HOW_SURE", Phrase.of(Figure.of(percent))))
+        .mapToObj(
+            percent ->
+                Phrase.text(ofNew("study.HOW_SURE", "now.sure"), Phrase.of(Figure.of(percent))))
         .findFirst();
+  }
+
+  /** The key of a text, or of one that speaks of new ones alone where one is in the house. */
+  private String ofNew(String key, String amongNew) {
+    return present.isPresent() ? amongNew : key;
+  }
+
+  private static Paragraph withSetting(Candidate candidate) {
+    Phrase name = Phrase.plain(candidate.softener().name());
+    return Paragraph.strong(new Phrase.Joined(List.of(name, setting(candidate)), ", "));
   }
 
   private static Phrase setting(Candidate candidate) {
@@ -96,16 +151,17 @@ public final class Opening {
   /** The cheapest that fits: what it would save, and what it gives up. */
   private Topic cheapest(Candidate chosen) {
     Candidate cheapest = comparison.cheapestThatFits().orElseThrow();
+    String title = ofNew("opening.cheapest", "now.cheapest");
     if (cheapest.equals(chosen)) {
-      return Topic.of("opening.cheapest", Paragraph.of(Phrase.text("opening.cheapestIsThis")));
+      return Topic.of(
+          title, Paragraph.of(Phrase.text(ofNew("opening.cheapestIsThis", "now.cheapestIsThis"))));
     }
     List<Element> matter = new ArrayList<>();
-    Phrase name = Phrase.plain(cheapest.softener().name());
-    matter.add(Paragraph.strong(new Phrase.Joined(List.of(name, setting(cheapest)), ", ")));
+    matter.add(withSetting(cheapest));
     comparison
         .against(cheapest)
         .ifPresent(reason -> matter.add(Paragraph.of(new Phrase.Because(reason))));
-    return new Topic(Phrase.text("opening.cheapest"), matter);
+    return new Topic(Phrase.text(title), matter);
   }
 
   /** What softening adds to what is drunk; nothing where hot water alone is softened. */
@@ -136,6 +192,9 @@ public final class Opening {
                   "opening.noneText",
                   Phrase.of(Figure.of(comparison.home().dailyLoad())),
                   Phrase.of(Figure.of(comparison.home().peakFlow())))));
+    }
+    if (permitted) {
+      present.map(PresentAdvice::topic).ifPresent(elements::add);
     }
     List<Finding> cautions = comparison.cautions();
     if (!cautions.isEmpty()) {

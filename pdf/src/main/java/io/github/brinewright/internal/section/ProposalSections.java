@@ -30,7 +30,7 @@ public final class ProposalSections {
       sections.add(new SideBySide(subject).section());
     }
     if (subject.recommends()) {
-      sections.add(SizesAndDosages.of(subject.comparison()).section());
+      sections.add(SizesAndDosages.of(subject).section());
       sections.addAll(proposed(subject, study));
     }
     sections.add(new Signing(subject).section());
@@ -48,7 +48,7 @@ public final class ProposalSections {
     sections.add(new Costs(subject).section());
     new Price(subject).section().ifPresent(sections::add);
     if (study != null) {
-      sections.add(new YearInHome(study).section());
+      sections.add(new YearInHome(study, subject).section());
     }
     return sections;
   }

@@ -67,8 +67,7 @@ final class ServiceAdvice {
   private Optional<ServiceOption> advised() {
     return switch (study.advice()) {
       case LEAVE, SET_RIGHT -> Optional.empty();
-      case ADD_METER -> study.option(Kind.METERED);
-      case REPLACE -> study.option(Kind.REPLACED);
+      case ADD_METER, REPLACE -> study.option(study.advice().way());
     };
   }
 
@@ -118,7 +117,7 @@ final class ServiceAdvice {
         Phrase.of(Figure.roughly(keeping)));
   }
 
-  private static boolean letsHardWater(Candidate candidate) {
+  static boolean letsHardWater(Candidate candidate) {
     return candidate.margin(Margin.HARD_WATER_MEAN).filter(MarginCheck::broken).isPresent();
   }
 }

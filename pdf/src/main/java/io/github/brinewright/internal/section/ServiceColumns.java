@@ -2,14 +2,12 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
-import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceStudy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The ways to go on as the columns of a table, the advised one marked.
@@ -17,13 +15,6 @@ import java.util.Map;
  * @param study that they belong to
  */
 record ServiceColumns(ServiceStudy study) {
-  private static final Map<Advice, Kind> ADVISED =
-      Map.of(
-          Advice.LEAVE, Kind.AS_FOUND,
-          Advice.SET_RIGHT, Kind.SET_RIGHT,
-          Advice.ADD_METER, Kind.METERED,
-          Advice.REPLACE, Kind.REPLACED);
-
   /** Those that differ: set right where it is not so already, a meter where there is none. */
   List<ServiceOption> options() {
     return study.options().stream().filter(this::differs).toList();
@@ -58,7 +49,7 @@ record ServiceColumns(ServiceStudy study) {
   }
 
   private Table.Column column(ServiceOption option) {
-    boolean advised = ADVISED.get(study.advice()) == option.kind();
+    boolean advised = study.advice().way() == option.kind();
     Phrase head = head(option);
     return new Table.Column(
         option.kind().name(),

@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Heading;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
@@ -8,6 +9,8 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.model.Together;
+import java.util.ArrayList;
+import java.util.List;
 
 /** The candidates side by side, and what sets them apart. */
 public final class SideBySide {
@@ -20,16 +23,26 @@ public final class SideBySide {
 
   /** The section. */
   public Section section() {
-    String lead = subject.recommends() ? "compare.lead" : "compare.leadNone";
-    return Section.of(
-        "compare",
-        Phrase.text("compare.heading"),
+    List<Element> elements = new ArrayList<>();
+    elements.add(
         Together.of(
-            Paragraph.of(Phrase.text(lead)),
-            new CandidateColumns(subject.comparison(), subject.columns())
-                .compared(CandidateRow.values())),
-        Heading.of(Phrase.text("compare.notes")),
-        notes());
+            Paragraph.of(Phrase.text(lead())),
+            new CandidateColumns(subject, subject.columns()).compared(CandidateRow.values())));
+    elements.add(Heading.of(Phrase.text("compare.notes")));
+    elements.add(notes());
+    if (!subject.recommends()) {
+      subject.present().map(PresentColumn::assumed).ifPresent(elements::add);
+    }
+    return new Section("compare", Phrase.text("compare.heading"), elements, false);
+  }
+
+  private String lead() {
+    if (subject.present().isEmpty()) {
+      return subject.recommends() ? "compare.lead" : "compare.leadNone";
+    } else if (!subject.recommends()) {
+      return "now.compare.leadNone";
+    }
+    return subject.keeps() ? "now.compare.kept" : "now.compare.lead";
   }
 
   /** A note on each candidate but the recommended one. */

@@ -31,6 +31,9 @@ public final class Signing {
     boolean any = subject.signs();
     List<Element> elements = new ArrayList<>(List.of(cautions()));
     if (any) {
+      if (subject.keeps()) {
+        elements.add(Paragraph.strong(Phrase.text("now.sign")));
+      }
       subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
     } else if (subject.recommends()) {
       elements.add(Paragraph.strong(Phrase.text("accept.notYet")));

@@ -29,6 +29,7 @@ import java.util.stream.Stream;
 
 /** The grid of one control: what more resin buys, and what more salt buys. */
 final class SizesAndDosages {
+  private final Subject subject;
   private final Comparison comparison;
   private final Control control;
   private final List<Grid.Row> rows;
@@ -36,9 +37,10 @@ final class SizesAndDosages {
   private final List<SaltDosage> dosages;
   private final boolean rated;
 
-  private SizesAndDosages(Comparison comparison, Predicate<Grid.Row> wanted) {
+  private SizesAndDosages(Subject subject, Predicate<Grid.Row> wanted) {
+    this.subject = subject;
+    comparison = subject.comparison();
     Grid grid = comparison.grid(comparison.closest().setup().control());
-    this.comparison = comparison;
     control = grid.control();
     dosages = grid.dosages();
     rows = grid.rows().stream().filter(wanted).toList();
@@ -51,14 +53,14 @@ final class SizesAndDosages {
   }
 
   /** The whole grid of the recommended candidate's control. */
-  static SizesAndDosages of(Comparison comparison) {
-    return new SizesAndDosages(comparison, row -> true);
+  static SizesAndDosages of(Subject subject) {
+    return new SizesAndDosages(subject, row -> true);
   }
 
   /** The same of the units of some candidates alone. */
-  static SizesAndDosages of(Comparison comparison, List<Candidate> candidates) {
+  static SizesAndDosages of(Subject subject, List<Candidate> candidates) {
     List<Softener> units = candidates.stream().map(Candidate::softener).toList();
-    return new SizesAndDosages(comparison, row -> units.contains(row.softener()));
+    return new SizesAndDosages(subject, row -> units.contains(row.softener()));
   }
 
   /** The section of a proposal. */
@@ -85,7 +87,8 @@ final class SizesAndDosages {
   /** The same, and what is marked. */
   private Phrase lead() {
     String marked = showsCheapest() ? "grid.marks" : "grid.marksOne";
-    return Phrase.sentences(List.of(cells(), Phrase.text(marked)));
+    String key = subject.keeps() ? "now." + marked : marked;
+    return Phrase.sentences(List.of(cells(), Phrase.text(key)));
   }
 
   private boolean showsCheapest() {

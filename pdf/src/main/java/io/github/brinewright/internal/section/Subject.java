@@ -3,8 +3,12 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.ServiceStudy;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the sections about one home speak of.
@@ -12,10 +16,28 @@ import java.util.List;
  * @param comparison the home with its candidates
  * @param dealer who proposes them
  * @param date of the document
+ * @param service of the softener that is in the house; null where there is none
  */
-public record Subject(Comparison comparison, Dealer dealer, LocalDate date) {
+public record Subject(
+    Comparison comparison, Dealer dealer, LocalDate date, @Nullable ServiceStudy service) {
   /** Most candidates that a page has room for. */
   private static final int MOST_COLUMNS = 5;
+
+  /**
+   * Checks that all speak of one home.
+   *
+   * @throws IllegalArgumentException when the study is of another comparison
+   */
+  public Subject {
+    if (service != null && !service.comparison().equals(comparison)) {
+      throw new IllegalArgumentException(
+          "the study of the present softener is of home \""
+              + service.comparison().home().site().id()
+              + "\" at other prices or of another home than \""
+              + comparison.home().site().id()
+              + "\"; study the comparison that is proposed");
+    }
+  }
 
   /** Whether there is something to recommend. */
   boolean recommends() {
@@ -35,9 +57,19 @@ public record Subject(Comparison comparison, Dealer dealer, LocalDate date) {
     return recommends() && comparison.verdict().permitsSignature();
   }
 
-  /** The candidates to show as columns. */
+  /** The softener that is in the house; empty where there is none. */
+  Optional<PresentColumn> present() {
+    return Optional.ofNullable(service).map(PresentColumn::new);
+  }
+
+  /** Whether the advice is to keep the softener that is in the house. */
+  boolean keeps() {
+    return service != null && service.advice() != Advice.REPLACE;
+  }
+
+  /** The candidates to show as columns: one less where the softener in the house has the first. */
   List<Candidate> columns() {
-    return comparison.columns(MOST_COLUMNS);
+    return comparison.columns(service == null ? MOST_COLUMNS : MOST_COLUMNS - 1);
   }
 
   /**

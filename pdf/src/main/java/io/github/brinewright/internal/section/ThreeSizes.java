@@ -10,6 +10,7 @@ import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -60,12 +61,18 @@ public final class ThreeSizes {
   }
 
   private Section sizes() {
-    return Section.of(
-        "three",
-        Phrase.NONE,
-        lead(),
-        new CandidateColumns(comparison, candidates).compared(ROWS),
-        new Notes(others()));
+    List<Element> elements = new ArrayList<>();
+    subject.present().map(PresentColumn::study).ifPresent(study -> addPresent(elements, study));
+    elements.add(lead());
+    elements.add(new CandidateColumns(subject, candidates).compared(ROWS));
+    elements.add(new Notes(others()));
+    return new Section("three", Phrase.NONE, elements, false);
+  }
+
+  /** What becomes of the softener that is in the house. */
+  private static void addPresent(List<Element> elements, ServiceStudy study) {
+    elements.add(Paragraph.strong(new Phrase.Advised(study.advice())));
+    elements.add(Paragraph.quiet(Phrase.sentences(new PresentAdvice(study).sentences())));
   }
 
   /** What sets the others apart from the recommended one, or all by the limits that they break. */
@@ -77,7 +84,7 @@ public final class ThreeSizes {
   }
 
   private Section grid() {
-    SizesAndDosages grid = SizesAndDosages.of(comparison, candidates);
+    SizesAndDosages grid = SizesAndDosages.of(subject, candidates);
     return Section.of(
         "grid", Phrase.text("grid.heading"), Paragraph.fine(grid.cells()), grid.table());
   }

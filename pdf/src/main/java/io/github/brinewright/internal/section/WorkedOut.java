@@ -33,14 +33,20 @@ public final class WorkedOut {
   /** The section, on pages of its own. */
   public Section section() {
     List<Element> elements = new ArrayList<>();
-    elements.add(
-        Paragraph.of(Phrase.text(subject.recommends() ? "worked.lead" : "worked.leadNone")));
+    elements.add(Paragraph.of(Phrase.text(lead())));
     elements.add(table());
     elements.add(Paragraph.fine(Phrase.text("worked.efficiency")));
     elements.add(Heading.of(Phrase.text("worked.sources")));
     elements.add(references());
     addNotes(elements);
     return new Section("worked", Phrase.text("worked.heading"), elements, true);
+  }
+
+  private String lead() {
+    if (subject.recommends()) {
+      return subject.keeps() ? "now.worked.lead" : "worked.lead";
+    }
+    return "worked.leadNone";
   }
 
   private Columns references() {

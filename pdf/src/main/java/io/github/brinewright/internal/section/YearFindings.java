@@ -20,8 +20,9 @@ import org.joda.money.Money;
  * What the simulated year says, in sentences.
  *
  * @param study of the home
+ * @param subject what the proposal speaks of
  */
-record YearFindings(HomeStudy study) {
+record YearFindings(HomeStudy study, Subject subject) {
   List<Phrase> sentences() {
     List<Phrase> all = new ArrayList<>();
     study.meterSaving().map(this::savings).ifPresent(all::add);
@@ -29,6 +30,11 @@ record YearFindings(HomeStudy study) {
     study.dosage().map(YearFindings::dosage).ifPresent(all::add);
     all.add(Phrase.sentences(sensitivity()));
     return all;
+  }
+
+  /** Whether only new ones were chosen among. */
+  private boolean ofNew() {
+    return subject.present().isPresent();
   }
 
   private SimulatedYears of(Control control) {
@@ -85,7 +91,7 @@ record YearFindings(HomeStudy study) {
     List<WhatIf> holding =
         study.changes().stream().filter(Sensitivity::holds).map(Sensitivity::change).toList();
     if (!holding.isEmpty()) {
-      sentences.add(Phrase.text("year.holds", listed(holding)));
+      sentences.add(Phrase.text(ofNew() ? "now.holds" : "year.holds", listed(holding)));
     }
     study.changes().stream()
         .filter(change -> !change.holds())
@@ -97,10 +103,11 @@ record YearFindings(HomeStudy study) {
   /** What would be recommended, and by what the unit recommended now falls behind. */
   private Phrase becomes(Sensitivity change) {
     Phrase what = Phrase.of(change.change());
+    String becoming = ofNew() ? "now.becomes" : "year.becomes";
     Phrase then =
         change
             .recommended()
-            .map(unit -> Phrase.text("year.becomes", what, Phrase.plain(unit)))
+            .map(unit -> Phrase.text(becoming, what, Phrase.plain(unit)))
             .orElseGet(() -> Phrase.text("year.becomesNone", what));
     Phrase now = Phrase.plain(study.candidate().softener().name());
     Phrase why =

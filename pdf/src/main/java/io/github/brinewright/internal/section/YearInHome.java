@@ -20,6 +20,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.joda.money.Money;
 
 /** The simulated year: what each control would take, and whether the recommendation holds. */
 public final class YearInHome {
@@ -27,10 +29,12 @@ public final class YearInHome {
   private static final double NARROW = 0.5;
 
   private final HomeStudy study;
+  private final Subject subject;
 
   /** The section of a proposal. */
-  public YearInHome(HomeStudy study) {
+  public YearInHome(HomeStudy study, Subject subject) {
     this.study = study;
+    this.subject = subject;
   }
 
   /** The section. */
@@ -38,16 +42,26 @@ public final class YearInHome {
     List<Element> elements = new ArrayList<>();
     elements.add(
         Together.of(
-            Paragraph.of(Phrase.text("year.lead", Phrase.of(Figure.of(study.years())))),
+            Paragraph.of(lead()),
             table(),
             Heading.of(Phrase.text("year.days")),
-            new RegenerationDays(study).chart()));
-    new YearFindings(study).sentences().forEach(text -> elements.add(Paragraph.of(text)));
+            new RegenerationDays(study, subject.present()).chart()));
+    subject.present().map(PresentColumn::assumed).ifPresent(elements::add);
+    new YearFindings(study, subject).sentences().forEach(text -> elements.add(Paragraph.of(text)));
     return new Section("year", Phrase.text("year.heading"), elements, false);
   }
 
+  private Phrase lead() {
+    Phrase years = Phrase.of(Figure.of(study.years()));
+    return subject.present().isEmpty()
+        ? Phrase.text("year.lead", years)
+        : Phrase.text("now.year.lead", years, Phrase.plain(study.candidate().softener().name()));
+  }
+
   private Table table() {
-    List<Table.Column> columns = study.controls().keySet().stream().map(this::column).toList();
+    Stream<Table.Column> controls = study.controls().keySet().stream().map(this::column);
+    List<Table.Column> columns =
+        Stream.concat(subject.present().map(PresentColumn::head).stream(), controls).toList();
     List<Table.Line> lines =
         List.of(
             line("year.regenerations", years -> range(years.regenerations(), YearInHome::whole)),
@@ -62,9 +76,7 @@ public final class YearInHome {
             line("year.hardCycle", years -> range(years.cycleGallons(), YearInHome::gallons)),
             line("year.hardTotal", this::hardInAll),
             line("year.unused", years -> Phrase.of(Figure.percent(years.unusedShare()))),
-            line(
-                "year.cost",
-                years -> Phrase.of(Figure.about(study.costs().get(years.bed().control())))));
+            Table.Line.of("year.cost", costs()));
     return new Table("year", Phrase.text("year.control"), columns, lines);
   }
 
@@ -78,7 +90,16 @@ public final class YearInHome {
   }
 
   private Table.Line line(String key, Function<SimulatedYears, Phrase> cell) {
-    return Table.Line.of(key, study.controls().values().stream().map(cell).toList());
+    Stream<SimulatedYears> now = subject.present().map(column -> column.asFound().years()).stream();
+    return Table.Line.of(
+        key, Stream.concat(now, study.controls().values().stream()).map(cell).toList());
+  }
+
+  private List<Phrase> costs() {
+    Stream<Money> now = subject.present().map(PresentColumn::saltAndWater).stream();
+    return Stream.concat(now, study.costs().values().stream())
+        .map(cost -> Phrase.of(Figure.about(cost)))
+        .toList();
   }
 
   /** From all causes: gallons, and the days of mean use that they are. */

@@ -47,6 +47,17 @@ class PlannerTest {
   }
 
   @Test
+  void anIntroductionStaysWithWhatItIntroduces() {
+    Block both = Block.together(List.of(block(slice(5), slice(5)), block(slice(70), slice(9))), 80);
+    List<List<Planner.Placed>> pages =
+        Planner.plan(ROOM, List.of(Block.stack(List.of(block(slice(50)), both))));
+
+    assertThat(pages.get(0)).hasSize(1);
+    assertThat(pages.get(1)).hasSize(4);
+    assertThat(Block.together(List.of(block(slice(5)), block(slice(70))), 80).slices(9)).hasSize(1);
+  }
+
+  @Test
   void aGapIsDroppedAtTheTopOfAPage() {
     List<List<Planner.Placed>> pages = plan(slice(90), slice(50).after(30));
 
