@@ -36,8 +36,14 @@ public record ServiceReport(
     this(study, dealer, date, null);
   }
 
+  private static final int PAGES = 2;
+
   /** {@return what the report says, in no language yet} */
   public Document model() {
+    return model(ServiceSections.Print.USUAL);
+  }
+
+  private Document model(ServiceSections.Print print) {
     Customer customer = study.comparison().home().site().contact();
     return new Document(
         Document.Kind.REPORT,
@@ -49,7 +55,7 @@ public record ServiceReport(
             Phrase.plain(customer.street()),
             Phrase.plain(customer.town()),
             new Phrase.Day(date)),
-        new ServiceSections(study).sections());
+        new ServiceSections(study, print).sections());
   }
 
   /** {@return the PDF file} */
@@ -58,14 +64,17 @@ public record ServiceReport(
   }
 
   /**
-   * {@return the PDF file in other words than the library's own}
+   * {@return the PDF file in other words than the library's own} What it rests on is set small
+   * where it would need more than two pages otherwise.
    *
    * @param words of {@link DocumentTexts#words}
    */
   public byte[] toPdf(Wording words) {
-    return new Pages(dealer, words, date)
-        .write(
-            model(),
-            carried == null ? null : PdfPages.attachment(carried, words.text("service.carried")));
+    Pages pages = new Pages(dealer, words, date);
+    boolean fits = pages.count(model()) <= PAGES;
+    Document document = fits ? model() : model(ServiceSections.Print.SMALL);
+    return pages.write(
+        document,
+        carried == null ? null : PdfPages.attachment(carried, words.text("service.carried")));
   }
 }

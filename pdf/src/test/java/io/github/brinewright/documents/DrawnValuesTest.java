@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the model says at a label stands beside it on the page. */
 class DrawnValuesTest {
-  private static void check(Document model, byte[] pdf, Wording words, int least)
-      throws IOException {
+  static void check(Document model, byte[] pdf, Wording words, int least) throws IOException {
     String aloud =
         ReadAloud.of(pdf).said().stream()
             .map(said -> bare(said.text()))

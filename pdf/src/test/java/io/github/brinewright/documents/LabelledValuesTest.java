@@ -67,7 +67,7 @@ class LabelledValuesTest {
     }
   }
 
-  private static void check(Document model, Wording words, Expected expected) {
+  static void check(Document model, Wording words, Expected expected) {
     Labelled said = new Labelled(model, words);
     assertThat(said.values()).containsExactlyInAnyOrderEntriesOf(expected.values());
     assertThat(said.labels()).containsAllEntriesOf(expected.labels());

@@ -57,7 +57,7 @@ class SameNumbersTest {
   }
 
   /** All numbers that are read aloud, but for those in names and in what is quoted in English. */
-  private static List<BigDecimal> numbers(byte[] pdf, Locale locale, Comparison comparison)
+  static List<BigDecimal> numbers(byte[] pdf, Locale locale, Comparison comparison)
       throws IOException {
     String text =
         ReadAloud.of(pdf).said().stream()

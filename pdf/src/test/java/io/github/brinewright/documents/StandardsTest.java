@@ -17,6 +17,7 @@ import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.ServiceReport;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
 import java.io.ByteArrayInputStream;
@@ -24,6 +25,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -67,6 +69,17 @@ class StandardsTest {
 
   /** Each kind of document for a home, in a language. */
   static List<byte[]> documents(String id, String tag) {
+    Comparison comparison = DemoTown.compare(id);
+    Dealer dealer = DemoTown.dealer(tag);
+    List<byte[]> documents = new ArrayList<>();
+    JOB.service(comparison)
+        .map(study -> new ServiceReport(study, dealer, DAY, carried(id)).toPdf())
+        .ifPresent(documents::add);
+    documents.addAll(ofEveryHome(id, tag));
+    return documents;
+  }
+
+  private static List<byte[]> ofEveryHome(String id, String tag) {
     Comparison comparison = DemoTown.compare(id);
     Dealer dealer = DemoTown.dealer(tag);
     return List.of(

@@ -41,10 +41,8 @@ public final class Pages {
    * @throws IllegalArgumentException when the words lack a text, or two fields have one name
    */
   public byte[] write(Document model, @Nullable Attachment attachment) {
-    Look look = Look.of(model.kind(), Ink.of(dealer.accent()));
     String title = model.title().in(words);
-    List<List<Planner.Placed>> pages =
-        Planner.plan(frame.text(), new DocumentBlocks(words, look).parts(model));
+    List<List<Planner.Placed>> pages = plan(model);
     var description =
         new PdfDocument.Description(title, model.letterhead().name(), words.locale(), date);
     try (PdfDocument document = new PdfDocument(description)) {
@@ -59,6 +57,20 @@ public final class Pages {
       }
       return document.finish(tags.root());
     }
+  }
+
+  /**
+   * How many pages it takes.
+   *
+   * @throws IllegalArgumentException when the words lack a text
+   */
+  public int count(Document model) {
+    return plan(model).size();
+  }
+
+  private List<List<Planner.Placed>> plan(Document model) {
+    Look look = Look.of(model.kind(), Ink.of(dealer.accent()));
+    return Planner.plan(frame.text(), new DocumentBlocks(words, look).parts(model));
   }
 
   private void footer(Canvas canvas, String title, int page, int pages) {

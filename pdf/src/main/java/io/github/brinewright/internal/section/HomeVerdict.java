@@ -48,13 +48,8 @@ public final class HomeVerdict {
     return Phrase.text("verdict." + verdict.kind().name());
   }
 
-  /** The reasons of a verdict, each with what would change it. */
-  static List<Phrase> reasons(Verdict verdict) {
-    return verdict.reasons().stream().map(HomeVerdict::reason).toList();
-  }
-
   private void addReasons(List<Element> matter, boolean compact) {
-    List<Phrase> reasons = reasons(verdict);
+    List<Phrase> reasons = verdict.reasons().stream().map(HomeVerdict::reason).toList();
     if (compact && reasons.size() == 1) {
       matter.add(Paragraph.quiet(reasons.get(0)));
     } else if (!reasons.isEmpty()) {

@@ -28,6 +28,10 @@ record ServiceColumns(ServiceStudy study) {
     };
   }
 
+  private static boolean saysSomething(Table.Line line) {
+    return !line.cells().stream().allMatch(ServiceRow.NONE::equals);
+  }
+
   private boolean atOtherHours() {
     return options().stream().map(option -> option.bed().hour()).distinct().count() > 1;
   }
@@ -45,7 +49,7 @@ record ServiceColumns(ServiceStudy study) {
         "service",
         Phrase.text("service.row"),
         options.stream().map(this::column).toList(),
-        rows.stream().map(row -> row.line(options)).toList());
+        rows.stream().map(row -> row.line(options)).filter(ServiceColumns::saysSomething).toList());
   }
 
   private Table.Column column(ServiceOption option) {

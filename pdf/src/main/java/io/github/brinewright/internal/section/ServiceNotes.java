@@ -37,23 +37,25 @@ final class ServiceNotes {
   private static final int MOST_MARGINS = 3;
 
   private final ServiceStudy study;
+  private final ServiceSections.Print print;
   private final Comparison comparison;
 
-  ServiceNotes(ServiceStudy study) {
+  ServiceNotes(ServiceStudy study, ServiceSections.Print print) {
     this.study = study;
+    this.print = print;
     comparison = study.comparison();
   }
 
   /** What no setting mends, and what no softener does. */
   Section mends() {
-    List<Phrase> items = new ArrayList<>(HomeVerdict.reasons(comparison.verdict()));
+    List<Phrase> items = new ArrayList<>();
+    comparison.verdict().reasons().forEach(reason -> items.add(new Phrase.Found(reason)));
     items.addAll(margins());
     if (study.present().ageYears().orElse(0) > 0) {
       items.add(Phrase.text("service.mends.age"));
     }
     items.add(Phrase.text("service.mends.water"));
-    return Section.of(
-        "service.mends", Phrase.text("service.mends"), new Items(items, items.size() > 1));
+    return section("service.mends", items);
   }
 
   /** The first margins that even the right setting breaks, and how many more there are. */
@@ -86,7 +88,16 @@ final class ServiceNotes {
             "service.prices",
             Phrase.of(Figure.of(comparison.tariff().perPound(regenerant()))),
             Phrase.plain(comparison.tariff().name())));
-    return Section.of("service.assumed", Phrase.text("service.assumed"), new Items(items, true));
+    return section("service.assumed", items);
+  }
+
+  private Section section(String key, List<Phrase> items) {
+    return Section.of(
+        key,
+        Phrase.text(key),
+        print == ServiceSections.Print.SMALL
+            ? Paragraph.fine(Phrase.sentences(items))
+            : new Items(items, items.size() > 1));
   }
 
   private static Phrase assumed(Assumption each) {

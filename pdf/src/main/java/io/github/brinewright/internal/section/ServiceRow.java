@@ -37,7 +37,7 @@ enum ServiceRow {
   /** A range narrower than this share of its middle is not told. */
   private static final double NARROW = 0.02;
 
-  private static final Phrase NONE = Phrase.plain("–");
+  static final Phrase NONE = Phrase.plain("–");
 
   private final String key;
   private final Function<ServiceOption, Phrase> cell;

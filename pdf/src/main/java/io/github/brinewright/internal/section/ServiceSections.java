@@ -10,17 +10,31 @@ import java.util.List;
 
 /** The two pages of a report on a present softener. */
 public final class ServiceSections {
-  private final ServiceStudy study;
+  /** How what the report rests on is set. */
+  public enum Print {
+    /** As lists. */
+    USUAL,
+    /** As small print, where there is much of it. */
+    SMALL
+  }
 
-  /** The report of a study. */
-  public ServiceSections(ServiceStudy study) {
+  private final ServiceStudy study;
+  private final Print print;
+
+  /**
+   * The report of a study.
+   *
+   * @param print of what it rests on
+   */
+  public ServiceSections(ServiceStudy study, Print print) {
     this.study = study;
+    this.print = print;
   }
 
   /** The sections, in the order in which they are read. */
   public List<Section> sections() {
     ServiceNow now = new ServiceNow(study);
-    ServiceNotes notes = new ServiceNotes(study);
+    ServiceNotes notes = new ServiceNotes(study, print);
     List<Section> sections = new ArrayList<>();
     sections.add(now.section());
     sections.add(now.wrong());

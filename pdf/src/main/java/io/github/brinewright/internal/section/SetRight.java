@@ -21,7 +21,7 @@ import org.joda.money.Money;
  */
 record SetRight(ServiceOption found, ServiceOption right) {
   /** What costs less than this a year more or less, in units of the currency, costs the same. */
-  private static final BigDecimal LEAST = BigDecimal.valueOf(5);
+  private static final BigDecimal LEAST = BigDecimal.TEN;
 
   private static final double MUCH = 0.25;
 
@@ -49,12 +49,18 @@ record SetRight(ServiceOption found, ServiceOption right) {
     Volume now = right.hardWater().total();
     Volume before = found.hardWater().total();
     if (differ(daysOut(found), daysOut(right))) {
-      Figure days = Figure.roughDays(daysOut(right));
-      return Optional.of(change("service.then.out", days, Figure.roughDays(daysOut(found))));
+      return Optional.of(daysOut());
     }
     return Math.abs(now.gallons() - before.gallons()) < MUCH * before.gallons()
         ? Optional.empty()
         : Optional.of(change("service.then.hard", Figure.roughly(now), Figure.roughly(before)));
+  }
+
+  private Phrase daysOut() {
+    Figure before = Figure.roughDays(daysOut(found));
+    return Rough.of(daysOut(right)).signum() == 0
+        ? Phrase.text("service.then.noneOut", Phrase.of(before))
+        : change("service.then.out", Figure.roughDays(daysOut(right)), before);
   }
 
   private List<Phrase> money() {
