@@ -67,6 +67,12 @@ final class PresentHomes {
     return ids().flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
   }
 
+  /** One of each layout: with every column, with one alone, crowded, and set small. */
+  static Stream<Arguments> manyKinds() {
+    return Stream.of(CLOCK_FROM_RATING, RIGHT, POTASSIUM, EVERYTHING, WRONG_HOUR)
+        .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
+  }
+
   static Site site(String id) {
     return SITES.get(id);
   }

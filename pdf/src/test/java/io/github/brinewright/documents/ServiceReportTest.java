@@ -91,7 +91,7 @@ class ServiceReportTest {
   }
 
   @ParameterizedTest
-  @MethodSource(CASES)
+  @MethodSource("io.github.brinewright.documents.PresentHomes#manyKinds")
   void itIsAccessibleAndFitForAnArchive(String id, String tag) throws Exception {
     byte[] pdf = pdf(id, tag);
 
