@@ -124,6 +124,22 @@ public final class ServiceStudy {
   }
 
   /**
+   * {@return those that differ from each other: set right where it is not so already, under a meter
+   * where there is none}
+   */
+  public List<ServiceOption> distinctOptions() {
+    return options().stream().filter(this::differs).toList();
+  }
+
+  private boolean differs(ServiceOption option) {
+    return switch (option.kind()) {
+      case AS_FOUND, REPLACED -> true;
+      case SET_RIGHT -> !option.bed().equals(asFound().bed());
+      case METERED -> found.control().timed();
+    };
+  }
+
+  /**
    * {@return one way to go on; where nothing is set wrong the softener set right is the one that
    * was found, at most at another hour; empty where no setting of the bed serves the home, and of
    * {@link Kind#REPLACED} where no unit with a price is recommended}

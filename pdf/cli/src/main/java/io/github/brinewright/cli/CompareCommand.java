@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     description = "Shows options side by side: of a job folder, or of a home described by options.")
-final class CompareCommand implements Callable<Integer> {
+final class CompareCommand implements Callable<Integer>, WithColumns {
   /** Forms of the output. */
   enum Format {
     TABLE,
@@ -60,8 +60,8 @@ final class CompareCommand implements Callable<Integer> {
 
   private final QuickHome quick = new QuickHome();
 
-  /** Adds an option for each entry of a visit. */
-  void addTo(CommandSpec command) {
+  @Override
+  public void addTo(CommandSpec command) {
     quick.addTo(command);
   }
 

@@ -17,7 +17,6 @@ import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.time.DayOfWeek;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -205,30 +204,14 @@ final class ComparisonTable {
 
   private void cells(String name, List<String> values) {
     int width = simulated.years() > 0 ? WIDEST_SIMULATED : WIDEST;
-    StringBuilder line = new StringBuilder(padded(name, WIDEST, false));
-    values.forEach(value -> line.append("  ").append(padded(value, width, true)));
+    StringBuilder line = new StringBuilder(Folded.padded(name, WIDEST, false));
+    values.forEach(value -> line.append("  ").append(Folded.padded(value, width, true)));
     line(line.toString().stripTrailing());
-  }
-
-  private static String padded(String text, int width, boolean right) {
-    String pad = " ".repeat(Math.max(0, width - text.length()));
-    return right ? pad + text : text + pad;
   }
 
   /** A name over several lines, each no wider than a column. */
   private static List<String> folded(String name) {
-    List<String> lines = new ArrayList<>();
-    String line = "";
-    for (String word : name.split(" ")) {
-      if (!line.isEmpty() && line.length() + 1 + word.length() > WIDEST) {
-        lines.add(line);
-        line = word;
-      } else {
-        line = line.isEmpty() ? word : line + " " + word;
-      }
-    }
-    lines.add(line);
-    return lines.stream()
+    return Folded.lines(name, WIDEST).stream()
         .map(each -> each.length() > WIDEST ? each.substring(0, WIDEST - 1) + "…" : each)
         .limit(NAME_LINES)
         .toList();

@@ -19,6 +19,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       CompareCommand.class,
       ProposeCommand.class,
+      ServiceCommand.class,
       SettingsCommand.class,
       FormCommand.class,
       CheckCommand.class
@@ -47,7 +48,7 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Name a command: compare, propose, settings, form or check.");
+        spec.commandLine(), "Name a command: compare, propose, service, settings, form or check.");
   }
 
   /**
@@ -68,8 +69,7 @@ public final class Main implements Runnable {
   /** {@return the command line, for tests and for programs that run it within their own process} */
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Main());
-    CommandLine compare = line.getSubcommands().get("compare");
-    compare.<CompareCommand>getCommand().addTo(compare.getCommandSpec());
+    line.getSubcommands().values().forEach(Main::addColumns);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
         (failure, args) -> {
@@ -87,6 +87,12 @@ public final class Main implements Runnable {
               : CommandLine.ExitCode.SOFTWARE;
         });
     return line;
+  }
+
+  private static void addColumns(CommandLine command) {
+    if (command.getCommand() instanceof WithColumns columns) {
+      columns.addTo(command.getCommandSpec());
+    }
   }
 
   private static PrintWriter writer(PrintStream stream) {

@@ -18,8 +18,17 @@ final class OneFile {
 
   /** Writes the document whole or not at all, with its folder, and returns where. */
   Path write(byte[] pdf) throws IOException {
-    Path target = Objects.requireNonNull(out);
-    Files.createDirectories(Objects.requireNonNull(target.toAbsolutePath().getParent()));
+    return write(Objects.requireNonNull(out), pdf);
+  }
+
+  /** The same to a file named otherwise. */
+  static Path write(Path target, byte[] pdf) throws IOException {
+    Path folder = Objects.requireNonNull(target.toAbsolutePath().getParent());
+    try {
+      Files.createDirectories(folder);
+    } catch (IOException failure) {
+      throw new UsageException(folder + " cannot be made a folder: " + failure.getMessage());
+    }
     SafeFile.write(target, pdf);
     return target;
   }

@@ -22,7 +22,15 @@ final class QuickJob {
    * @throws UsageException with all that is wrong, each named by its option
    */
   static Job read(Map<String, String> files, Map<String, String> names) {
-    JobReading reading = JobFolder.read(JobFiles.of(files));
+    return job(JobFolder.read(JobFiles.of(files)), names);
+  }
+
+  /** What the homes of such a job share. */
+  static Job withoutHomes(Map<String, String> files, Map<String, String> names) {
+    return job(JobFolder.readWithoutHomes(JobFiles.of(files)), names);
+  }
+
+  private static Job job(JobReading reading, Map<String, String> names) {
     if (!reading.problems().isEmpty()) {
       throw new UsageException(
           reading.problems().stream()

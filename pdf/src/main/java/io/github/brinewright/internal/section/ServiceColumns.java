@@ -15,29 +15,17 @@ import java.util.List;
  * @param study that they belong to
  */
 record ServiceColumns(ServiceStudy study) {
-  /** Those that differ: set right where it is not so already, a meter where there is none. */
-  List<ServiceOption> options() {
-    return study.options().stream().filter(this::differs).toList();
-  }
-
-  private boolean differs(ServiceOption option) {
-    return switch (option.kind()) {
-      case AS_FOUND, REPLACED -> true;
-      case SET_RIGHT -> !option.bed().equals(study.asFound().bed());
-      case METERED -> study.found().control().timed();
-    };
-  }
-
   private static boolean saysSomething(Table.Line line) {
     return !line.cells().stream().allMatch(ServiceRow.NONE::equals);
   }
 
   private boolean atOtherHours() {
-    return options().stream().map(option -> option.bed().hour()).distinct().count() > 1;
+    return study.distinctOptions().stream().map(option -> option.bed().hour()).distinct().count()
+        > 1;
   }
 
   Table table() {
-    List<ServiceOption> options = options();
+    List<ServiceOption> options = study.distinctOptions();
     List<ServiceRow> rows = new ArrayList<>(Arrays.asList(ServiceRow.values()));
     if (options.stream().noneMatch(option -> option.kind() == Kind.SET_RIGHT)) {
       rows.remove(ServiceRow.PAYBACK);
