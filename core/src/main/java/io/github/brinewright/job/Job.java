@@ -108,13 +108,31 @@ public final class Job {
 
   /**
    * Studies the softener that is already in a home, at the dealer's prices of a meter and a visit.
+   * Placeholder prices of {@link BuiltInOffers} are nobody's, so no unit takes its place by them.
    *
    * @param home of this job, whose site has a present softener
    * @return what it does, what is wrong, and what comes of mending it
    * @throws IllegalArgumentException when there is no present softener
    */
   public ServiceStudy service(QuotedHome home) {
-    return ServiceStudy.of(compare(home), dealer.servicePrices());
+    return serviceOf(compare(home));
+  }
+
+  /**
+   * Studies the softener that is already in the home of a comparison, in the same way.
+   *
+   * @param comparison of a home of this job
+   * @return the study; empty when there is no present softener
+   */
+  public Optional<ServiceStudy> service(Comparison comparison) {
+    return comparison.home().site().present().map(present -> serviceOf(comparison));
+  }
+
+  private ServiceStudy serviceOf(Comparison comparison) {
+    boolean placeholders = prices.offers().equals(BuiltInOffers.all(prices.currency()));
+    return placeholders
+        ? ServiceStudy.ofBedAlone(comparison, dealer.servicePrices())
+        : ServiceStudy.of(comparison, dealer.servicePrices());
   }
 
   /**
@@ -122,21 +140,6 @@ public final class Job {
    */
   public Builder change() {
     return of(prices).dealer(dealer).homes(homes).tariffs(tariffs);
-  }
-
-  /**
-   * Studies the softener that is already in the home of a comparison, at the prices of the dealer's
-   * service.
-   *
-   * @param comparison of a home of this job
-   * @return the study; empty when there is no present softener
-   */
-  public Optional<ServiceStudy> service(Comparison comparison) {
-    return comparison
-        .home()
-        .site()
-        .present()
-        .map(present -> ServiceStudy.of(comparison, dealer.servicePrices()));
   }
 
   /**

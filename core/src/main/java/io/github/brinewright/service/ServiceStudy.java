@@ -30,12 +30,12 @@ public final class ServiceStudy {
   private final List<Fault> faults;
   private final Advice advice;
 
-  private ServiceStudy(Comparison comparison, PresentSoftener present, ServicePrices prices) {
+  private ServiceStudy(Comparison comparison, ServicePrices prices, boolean withUnits) {
     this.comparison = comparison;
-    found = FoundSoftener.of(present, comparison.home());
+    found = FoundSoftener.of(present(comparison, prices), comparison.home());
     HomeYears years = new HomeYears(comparison.home());
     Ways ways = new Ways(comparison, found, prices);
-    Runs runs = new Runs(comparison, years, ways.all());
+    Runs runs = new Runs(comparison, years, withUnits ? ways.all() : ways.withSameBed());
     Map<Kind, ServiceOption> all = runs.options();
     faults = new FaultFinder(new Inspected(comparison, found, all), years).all();
     advice = new AdviceRule(all, faults, comparison.priceList().terms().years()).advice();
@@ -57,22 +57,36 @@ public final class ServiceStudy {
    * @throws IllegalArgumentException when there is no present softener, or the currency is another
    */
   public static ServiceStudy of(Comparison comparison, ServicePrices prices) {
-    PresentSoftener present =
-        comparison
-            .home()
-            .site()
-            .present()
-            .orElseThrow(
-                () ->
-                    new IllegalArgumentException(
-                        "the home "
-                            + comparison.home().site().id()
-                            + " has no present softener; add what the visit found of it"));
+    return new ServiceStudy(comparison, prices, true);
+  }
+
+  /**
+   * Studies the present softener of a home where no price list says what would take its place.
+   *
+   * @param comparison of the home, whose site has a present softener; its units are left out
+   * @param prices of a meter and a visit, in the currency of the comparison
+   * @return the study, without {@link Kind#REPLACED}
+   * @throws IllegalArgumentException when there is no present softener, or the currency is another
+   */
+  public static ServiceStudy ofBedAlone(Comparison comparison, ServicePrices prices) {
+    return new ServiceStudy(comparison, prices, false);
+  }
+
+  private static PresentSoftener present(Comparison comparison, ServicePrices prices) {
     prices
         .currency()
         .filter(currency -> !currency.equals(comparison.priceList().currency()))
         .ifPresent(currency -> refuse(comparison, prices));
-    return new ServiceStudy(comparison, present, prices);
+    return comparison
+        .home()
+        .site()
+        .present()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "the home "
+                        + comparison.home().site().id()
+                        + " has no present softener; add what the visit found of it"));
   }
 
   /**

@@ -34,13 +34,19 @@ final class Ways {
 
   /** As found, set right, under a meter, and replaced: those that there are. */
   List<Way> all() {
+    List<Way> ways = withSameBed();
+    replaced().ifPresent(ways::add);
+    return ways;
+  }
+
+  /** Those that keep the bed. */
+  List<Way> withSameBed() {
     List<Way> ways = new ArrayList<>();
     ways.add(asItIs(Kind.AS_FOUND, found::settings, Optional.empty()));
     setRight().ifPresent(right -> ways.addAll(inItsPlaces(right)));
     if (found.control().timed()) {
       metered().ifPresent(ways::add);
     }
-    replaced().ifPresent(ways::add);
     return ways;
   }
 

@@ -64,6 +64,24 @@ class JobServiceTest {
   }
 
   @Test
+  void aUnitOfThePriceListMayTakeItsPlaceAtItsPrice() {
+    assertThat(price(job().service(withSoftener()), Kind.REPLACED))
+        .isEqualTo(Money.parse("USD 900"));
+  }
+
+  /** Placeholder prices are nobody's. */
+  @Test
+  void withoutAPriceListNothingTakesItsPlace() {
+    Job job =
+        Job.of(PriceList.of(BuiltInOffers.all(CurrencyUnit.USD))).home(withSoftener()).build();
+
+    assertThat(job.service(withSoftener()).options())
+        .extracting(ServiceOption::kind)
+        .containsExactly(Kind.AS_FOUND, Kind.SET_RIGHT, Kind.METERED);
+    assertThat(job.compare(withSoftener()).recommended()).isPresent();
+  }
+
+  @Test
   void aHomeWithoutASoftenerIsRefused() {
     Job job = job();
     QuotedHome without = job.home("A1").orElseThrow();

@@ -1,5 +1,7 @@
 package io.github.brinewright.exchange;
 
+import io.github.brinewright.demand.DailyUse;
+import io.github.brinewright.demand.UncertainMean;
 import io.github.brinewright.service.Fault;
 import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceStudy;
@@ -23,6 +25,8 @@ public final class ServiceJson {
   /** Version of the form, the first field of each study. */
   public static final int VERSION = 1;
 
+  private static final double TAIL = 0.05;
+
   private ServiceJson() {}
 
   /** {@return the JSON Schema (draft 2020-12) of what is written here} */
@@ -31,8 +35,8 @@ public final class ServiceJson {
   }
 
   /**
-   * {@return a study as an object with version, site, currency, present, asFound, setRight,
-   * metered, replaced, faults, assumptions and advice}
+   * {@return a study as an object with version, site, currency, meanUse, present, asFound,
+   * setRight, metered, replaced, faults, assumptions and advice}
    *
    * @param study of the present softener
    * @param words for faults, assumptions and advice
@@ -42,6 +46,7 @@ public final class ServiceJson {
     fields.put("version", VERSION);
     fields.put("site", SiteFields.of(study.comparison(), words));
     fields.put("currency", study.comparison().tariff().currency().getCode());
+    fields.put("meanUse", meanUse(study.comparison().home().use()));
     fields.put("present", PresentFields.of(study.found()));
     for (Kind kind : Kind.values()) {
       fields.put(name(kind), option(study, kind));
@@ -53,6 +58,18 @@ public final class ServiceJson {
     fields.put("advice", CandidateFields.name(study.advice()));
     fields.put("adviceText", words.advice(study.advice()));
     return JsonTexts.write(fields);
+  }
+
+  /** The mean use of a day, with the range that nine of ten such homes keep to. */
+  private static Map<String, Object> meanUse(DailyUse use) {
+    UncertainMean likely = use.likely().uncertain();
+    double gallons = use.expected().gallons();
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("basis", CandidateFields.name(use.expectedBasis()));
+    fields.put("galPerDay", Numbers.of(gallons));
+    fields.put("galPerDayLow", Numbers.of(gallons * likely.quantile(TAIL)));
+    fields.put("galPerDayHigh", Numbers.of(gallons * likely.quantile(1 - TAIL)));
+    return fields;
   }
 
   private static String name(Kind kind) {

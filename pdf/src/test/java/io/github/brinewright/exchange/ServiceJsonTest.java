@@ -295,6 +295,24 @@ class ServiceJsonTest {
         .ifPresent(volume -> assertNumber(settings, "setVolumeGal", volume.gallons()));
   }
 
+  /** Readings of three months leave it nearer to the truth than the size of the home does. */
+  @Test
+  void readingsMakeTheMeanUseSurer() {
+    JsonNode read = json(study("read")).get("meanUse");
+    JsonNode typical = json(study("interval")).get("meanUse");
+    assertThat(read.get("basis").asText()).isEqualTo("readings");
+    assertThat(typical.get("basis").asText()).isEqualTo("statistics");
+    assertNumber(read, "galPerDay", study("read").comparison().home().use().expected().gallons());
+    assertThat(spreadOf(read)).isLessThan(0.5 * spreadOf(typical));
+    for (JsonNode use : List.of(read, typical)) {
+      assertThat(use.get("galPerDayLow").asDouble()).isLessThan(use.get("galPerDay").asDouble());
+    }
+  }
+
+  private static double spreadOf(JsonNode use) {
+    return use.get("galPerDayHigh").asDouble() / use.get("galPerDayLow").asDouble() - 1;
+  }
+
   /** Nothing is paid for a softener that stays as it was found. */
   @Test
   void pricesAreThoseOfTheDealerAndTheUnitIsNamedWhereItIsNew() {
