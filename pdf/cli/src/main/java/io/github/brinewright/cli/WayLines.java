@@ -75,7 +75,7 @@ final class WayLines {
 
   private void year() {
     row(
-        "between regenerations",
+        "mean interval",
         option -> words.figure(Figure.roughDays(option.daysBetweenRegenerations())));
     spread("salt", ServiceOption::saltPounds, pounds -> Figure.roughly(Mass.ofPounds(pounds)));
     spread("water to drain", ServiceOption::waterGallons, WayLines::gallons);
@@ -90,8 +90,10 @@ final class WayLines {
   private void money() {
     spread("cost to run", ServiceOption::costs, this::units);
     row("price, once", this::price);
-    row("earned back", option -> returned(option.payback()));
-    row("... against as found", option -> returned(option.paybackAgainstFound()));
+    if (options.stream().anyMatch(option -> option.kind() == Kind.SET_RIGHT)) {
+      row("earned back, against set right", option -> returned(option.payback()));
+    }
+    row("earned back, against as found", option -> returned(option.paybackAgainstFound()));
   }
 
   private Figure units(double units) {
@@ -123,16 +125,21 @@ final class WayLines {
         });
   }
 
-  /** A line, or several where a cell does not fit in one. */
+  /** A line, or several where a cell or the label does not fit in one. */
   private void row(String label, Function<ServiceOption, String> cell) {
+    List<String> names = Folded.lines(label, LABEL);
     List<List<String>> cells =
         options.stream().map(option -> Folded.lines(cell.apply(option), CELL)).toList();
-    int tallest = cells.stream().mapToInt(List::size).max().orElse(1);
+    int tallest =
+        Stream.concat(Stream.of(names), cells.stream()).mapToInt(List::size).max().orElse(1);
     for (int i = 0; i < tallest; i++) {
       int line = i;
-      Stream<String> each = cells.stream().map(all -> line < all.size() ? all.get(line) : "");
-      add(line == 0 ? label : "", each.toList());
+      add(part(names, line), cells.stream().map(all -> part(all, line)).toList());
     }
+  }
+
+  private static String part(List<String> lines, int line) {
+    return line < lines.size() ? lines.get(line) : "";
   }
 
   private void add(String label, List<String> cells) {
