@@ -6,6 +6,7 @@ import io.github.brinewright.home.PresentControl.ByVolume;
 import io.github.brinewright.home.PresentControl.Metered;
 import io.github.brinewright.home.PresentSalt;
 import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.softener.Control;
@@ -17,7 +18,7 @@ import java.util.List;
 
 /** What a visit found of the softener in the house, for a terminal: a label and what it is. */
 final class FoundLines {
-  private static final int LABEL = 20;
+  private static final int LABEL = 25;
   private static final String ASSUMED = " (assumed)";
 
   private final FoundSoftener found;
@@ -36,19 +37,18 @@ final class FoundLines {
     all.add("control", all.control());
     all.add("bed", all.bed());
     all.add("salt each time", all.salt());
-    present(all);
+    all.tested();
     return all.lines;
   }
 
-  private static void present(FoundLines all) {
-    PresentSoftener present = all.present;
-    present.saltBought().ifPresent(bought -> all.add("salt bought", all.aYear(Figure.of(bought))));
+  private void tested() {
     present
-        .hardnessAfter()
-        .ifPresent(after -> all.add("hardness behind it", all.figure(Figure.of(after))));
+        .saltBought()
+        .ifPresent(bought -> add("salt bought", figure(Figure.of(bought, 0)) + " a year"));
+    present.hardnessAfter().ifPresent(after -> add("hardness behind it", figure(Figure.of(after))));
     if (!present.readings().isEmpty()) {
-      all.add(
-          "readings", present.readings().size() + " of the " + all.words.term(present.readMeter()));
+      String meter = present.readMeter() == ReadMeter.HOUSE ? "the house" : "the softener";
+      add("meter of " + meter, present.readings().size() + " readings");
     }
   }
 
@@ -58,10 +58,6 @@ final class FoundLines {
 
   private String figure(Figure figure) {
     return words.figure(figure);
-  }
-
-  private String aYear(Figure figure) {
-    return figure(figure) + " a year";
   }
 
   private String control() {

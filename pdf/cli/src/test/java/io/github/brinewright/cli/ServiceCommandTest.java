@@ -23,6 +23,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -196,6 +197,54 @@ class ServiceCommandTest extends CommandTest {
       int column = (marks.length() - 20) / 20 - 1;
       assertThat(study.distinctOptions().get(column).kind()).as(id).isEqualTo(study.advice().way());
     }
+  }
+
+  /** Columns without present_, parted by blanks, and what is then printed. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "control=metered set_hardness_gpg=18 set_capacity_grains=20000 reserve_gal=100 days=12"
+            + " regeneration_hour=3 resin_ft3=1.5 rated_grains=48000 age_years=9"
+            + " dosage_lb_per_ft3=8 salt_bought_lb_per_year=640 hardness_after_gpg=1"
+            + " readings=2026-01-03:12345_2026-04-02:28900 read_meter=house"
+            + "|metered, at night, set to a hardness of 18.0 gpg, a capacity of 20,000 grains,"
+            + " a reserve of 100 gal, after 12 days at the latest, at 3:00 a.m."
+            + "|1.50 ft³ of resin, rated at 48,000 grains, age in years 9"
+            + "|12.0 lb, by 8.0 lb/ft³, sodium chloride (salt)"
+            + "|salt bought 640 lb a year|hardness behind it 1.0 gpg"
+            + "|meter of the house 2 readings"
+            + "|a day on average, from readings of the past months nine of ten such homes use",
+        "control=weekdays weekdays=thu_mon vessel_diameter_in=9 vessel_height_in=48 salt_lb=9"
+            + "|clock, weekdays, Monday and Thursday, at 2:00 a.m. (assumed)"
+            + "|1.00 ft³ of resin (assumed), age not known"
+            + "|salt each time 9.0 lb, sodium chloride (salt)|||||",
+        "control=metered_at_once volume_gal=700 resin_ft3=1 regenerant=potassium_chloride"
+            + " salt_bought_lb_per_year=500"
+            + "|metered, at once, set to 700 gal bed 1.00 ft³ of resin, age not known"
+            + "|lb, from what is bought, potassium chloride|at once||||",
+        "control=clock days=1 resin_ft3=1"
+            + "|clock, every day, at 2:00 a.m. (assumed)|10.0 lb (assumed), sodium|||||"
+      })
+  void whatWasFoundIsPrinted(
+      String found, String a, String b, String c, String d, String e, String f, String g)
+      throws IOException {
+    List<String[]> cells = Stream.of(found.split(" ")).map(cell -> cell.split("=")).toList();
+    String names =
+        cells.stream().map(cell -> "present_" + cell[0]).collect(Collectors.joining(","));
+    String values =
+        cells.stream()
+            .map(cell -> cell[0].matches("readings|weekdays") ? cell[1].replace('_', ' ') : cell[1])
+            .collect(Collectors.joining(","));
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,hardness_gpg,people," + names + "\nS1,18,3," + values + "\n");
+
+    assertThat(service(folder.toString(), "--site", "S1")).as(err.toString()).isZero();
+    String text = printed().replaceAll("\\s+", " ");
+    Stream.of(a, b, c, d, e, f, g)
+        .filter(Objects::nonNull)
+        .forEach(words -> assertThat(text).contains(words));
   }
 
   @SuppressWarnings("unchecked")
