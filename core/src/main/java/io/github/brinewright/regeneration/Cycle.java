@@ -109,19 +109,24 @@ public final class Cycle implements Explained {
     return parts.stream().map(CycleStep::time).reduce(Duration.ZERO, Duration::plus);
   }
 
+  /** {@return how long after the start each step begins, in their order} */
+  public List<Duration> beginsAfter() {
+    List<Duration> all = new ArrayList<>();
+    Duration past = Duration.ZERO;
+    for (CycleStep part : parts) {
+      all.add(past);
+      past = past.plus(part.time());
+    }
+    return List.copyOf(all);
+  }
+
   /**
    * {@return when each step begins, in their order, past midnight where it comes to that}
    *
    * @param start when the first one begins
    */
   public List<LocalTime> begins(LocalTime start) {
-    List<LocalTime> times = new ArrayList<>();
-    LocalTime next = start;
-    for (CycleStep part : parts) {
-      times.add(next);
-      next = next.plus(part.time());
-    }
-    return List.copyOf(times);
+    return beginsAfter().stream().map(start::plus).toList();
   }
 
   /** {@return the time of brine draw and slow rinse, for controls that set both as one} */

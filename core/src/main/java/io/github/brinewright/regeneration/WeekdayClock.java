@@ -4,6 +4,7 @@ import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.CalendarYear;
 import io.github.brinewright.quantity.Require;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -51,6 +52,19 @@ public record WeekdayClock(Set<DayOfWeek> days) {
    */
   public static String code(DayOfWeek day) {
     return day.name().substring(0, LETTERS).toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * {@return the next of the weekdays after a day, not the day itself}
+   *
+   * @param day any day
+   */
+  public LocalDate firstAfter(LocalDate day) {
+    LocalDate next = day.plusDays(1);
+    while (!days.contains(next.getDayOfWeek())) {
+      next = next.plusDays(1);
+    }
+    return next;
   }
 
   /**

@@ -49,11 +49,7 @@ public record WeekdaySchedule(ClockSchedule fixedDays) implements Schedule {
   /** The next of the weekdays, not the day itself. */
   @Override
   public LocalDate firstDue(LocalDate start) {
-    LocalDate next = start.plusDays(1);
-    while (!weekdays().contains(next.getDayOfWeek())) {
-      next = next.plusDays(1);
-    }
-    return next;
+    return clock().firstAfter(start);
   }
 
   @Override

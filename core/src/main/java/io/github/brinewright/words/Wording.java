@@ -270,6 +270,18 @@ public final class Wording {
   }
 
   /**
+   * {@return a figure with its unit and, where this wording is metric, the same in US units in
+   * brackets}
+   *
+   * @param figure what is written
+   */
+  public String figureInUsUnitsToo(Figure figure) {
+    return system == UnitSystem.US
+        ? figure(figure)
+        : figure(figure) + " (" + figure(figure, UnitSystem.US) + ")";
+  }
+
+  /**
    * {@return the volume of a bed: cubic feet or liters}
    *
    * @param volume volume of the resin

@@ -142,6 +142,19 @@ public sealed interface Phrase {
   }
 
   /**
+   * A figure with its unit and, for a reader who uses metric units, the same in US units besides:
+   * controls are often marked in these alone.
+   *
+   * @param figure to write
+   */
+  record InUsUnitsToo(Figure figure) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return words.figureInUsUnitsToo(figure);
+    }
+  }
+
+  /**
    * The same in every language: a name, or a text of an embedder's own.
    *
    * @param text to write

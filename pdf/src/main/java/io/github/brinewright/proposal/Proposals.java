@@ -8,7 +8,9 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceStudy;
+import io.github.brinewright.sizing.ControlOptions;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
@@ -175,10 +177,46 @@ public final class Proposals {
    * @return empty when the home has no such candidate
    */
   public Optional<byte[]> settings(QuotedHome home, CandidateChoice choice, LocalDate date) {
+    return settings(home, choice, date, ControlOptions.on(date));
+  }
+
+  /**
+   * The installer's settings sheet as PDF, for another hour, day or form of the reserve than the
+   * usual ones.
+   *
+   * @param home of this job
+   * @param choice which candidate is set up
+   * @param date of the sheet
+   * @param options hour, day and form of the reserve
+   * @return empty when the home has no such candidate
+   */
+  public Optional<byte[]> settings(
+      QuotedHome home, CandidateChoice choice, LocalDate date, ControlOptions options) {
     Comparison comparison = job.compare(home);
     return choice
         .in(comparison)
-        .map(candidate -> new SettingsSheet(comparison, candidate, job.dealer(), date).toPdf());
+        .map(
+            candidate ->
+                new SettingsSheet(comparison, candidate, job.dealer(), date, options).toPdf());
+  }
+
+  /**
+   * The sheet by which the softener that is already in a home is set right, or set under a meter,
+   * as PDF in the dealer's language.
+   *
+   * @param home of this job, whose site has a present softener
+   * @param kind {@link ServiceOption.Kind#SET_RIGHT} or {@link ServiceOption.Kind#METERED}
+   * @param date of the sheet
+   * @param options hour, day and form of the reserve
+   * @return empty when no setting of its bed serves the home
+   * @throws IllegalArgumentException when there is no present softener, or the kind is another one
+   */
+  public Optional<byte[]> presentSettings(
+      QuotedHome home, ServiceOption.Kind kind, LocalDate date, ControlOptions options) {
+    ServiceStudy study = job.service(home);
+    return study
+        .option(PresentSettingsSheet.requireSet(kind))
+        .map(option -> new PresentSettingsSheet(study, kind, job.dealer(), date, options).toPdf());
   }
 
   /**

@@ -2,42 +2,84 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.home.Customer;
 import io.github.brinewright.internal.layout.Pages;
-import io.github.brinewright.internal.section.ControlSettings;
-import io.github.brinewright.internal.section.DealerHead;
+import io.github.brinewright.internal.section.SettingsSections;
+import io.github.brinewright.internal.section.SheetHead;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.model.Document;
-import io.github.brinewright.model.Phrase;
+import io.github.brinewright.sizing.ControlOptions;
 import io.github.brinewright.words.Wording;
 import java.time.LocalDate;
-import java.util.List;
 
 /**
- * The sheet by which an installer sets up one candidate, as PDF.
+ * The sheet by which an installer sets up one candidate, as PDF: one for clocks, another for
+ * meters. Two pages, unless much is to be said of the home.
+ *
+ * <pre>{@code
+ * ControlOptions options = ControlOptions.on(date).at(3).with(ReserveForm.SEPARATE);
+ * byte[] pdf = new SettingsSheet(comparison, candidate, dealer, date, options).toPdf();
+ * }</pre>
  *
  * @param comparison the home with its candidates
  * @param candidate the one to set up
  * @param dealer who installs it
  * @param date of the sheet
+ * @param options hour of the regeneration, the day on which it is set, and how a meter takes the
+ *     reserve
+ * @param listed whether the softener is in a price list; one that is not is named by its capacity
  */
 public record SettingsSheet(
-    Comparison comparison, Candidate candidate, Dealer dealer, LocalDate date) {
+    Comparison comparison,
+    Candidate candidate,
+    Dealer dealer,
+    LocalDate date,
+    ControlOptions options,
+    boolean listed) {
+  /**
+   * A sheet of a softener from a price list.
+   *
+   * @param comparison the home with its candidates
+   * @param candidate the one to set up
+   * @param dealer who installs it
+   * @param date of the sheet
+   * @param options hour, day and form of the reserve
+   */
+  public SettingsSheet(
+      Comparison comparison,
+      Candidate candidate,
+      Dealer dealer,
+      LocalDate date,
+      ControlOptions options) {
+    this(comparison, candidate, dealer, date, options, true);
+  }
+
+  /**
+   * A sheet of a softener that is set on its date, regenerates at 2 a.m. and has the reserve
+   * deducted already.
+   *
+   * @param comparison the home with its candidates
+   * @param candidate the one to set up
+   * @param dealer who installs it
+   * @param date of the sheet
+   */
+  public SettingsSheet(Comparison comparison, Candidate candidate, Dealer dealer, LocalDate date) {
+    this(comparison, candidate, dealer, date, ControlOptions.on(date));
+  }
+
+  /** {@return the same of a softener that is in no price list} */
+  public SettingsSheet unlisted() {
+    return new SettingsSheet(comparison, candidate, dealer, date, options, false);
+  }
+
   /** {@return what the sheet says, in no language yet} */
   public Document model() {
-    Customer customer = comparison.home().site().contact();
-    Phrase unit = Phrase.plain(candidate.softener().name());
-    return new Document(
-        Document.Kind.SHEET,
-        Phrase.text("settings.title", unit, Phrase.plain(customer.name())),
-        DealerHead.of(dealer),
-        Phrase.text("settings.heading", unit),
-        List.of(
-            Phrase.plain(customer.name()),
-            Phrase.plain(customer.street()),
-            Phrase.plain(customer.town()),
-            new Phrase.Day(date)),
-        new ControlSettings(comparison, candidate).sections());
+    return new SheetHead(dealer, date)
+        .document(
+            listed
+                ? SheetHead.Name.listed(candidate.softener())
+                : SheetHead.Name.unlisted(candidate.softener()),
+            comparison,
+            new SettingsSections(comparison, candidate, options).sections());
   }
 
   /** {@return the PDF file} */

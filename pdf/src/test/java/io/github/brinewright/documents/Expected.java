@@ -1,8 +1,11 @@
 package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.home.LabResult;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,5 +72,31 @@ abstract class Expected {
 
   String plain(double number, int decimals) {
     return words.number(number, decimals);
+  }
+
+  /** What is stated of the water after treatment, the last after "and". */
+  final String treated(TreatedWater after) {
+    List<String> all = new ArrayList<>();
+    all.add(words.text("treated.hardness", Figure.of(after.hardness())));
+    after.iron().ifPresent(left -> all.add(left("treated.iron", left)));
+    after.manganese().ifPresent(left -> all.add(left("treated.manganese", left)));
+    after.ph().ifPresent(ph -> all.add(words.text("treated.ph", Figure.of(ph, 1))));
+    int last = all.size() - 1;
+    return last == 0
+        ? all.get(0)
+        : String.join(", ", all.subList(0, last)) + " " + words.text("and") + " " + all.get(last);
+  }
+
+  private String left(String key, LabResult left) {
+    return words.text(key, Figure.of(result(left, 2)));
+  }
+
+  final String result(LabResult result, int decimals) {
+    Figure amount = Figure.of(result.atMost(), decimals);
+    return switch (result.kind()) {
+      case MEASURED -> words.figure(amount);
+      case BELOW_REPORTING_LIMIT -> words.text("water.below", amount);
+      case NOT_DETECTED -> words.text("water.notDetected");
+    };
   }
 }

@@ -7,7 +7,6 @@ import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
-import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
@@ -90,38 +89,11 @@ final class ExpectedHome extends Expected {
     String meaning = words.text("water.hardnessMeaning", Figure.of(home.compensatedHardness()));
     boolean treated = site.treated().isPresent();
     if (treated) {
-      value("water/water/water.treated", treated());
+      value("water/water/water.treated", treated(site.treated().orElseThrow()));
     }
     if (sized()) {
       note("water/water/" + (treated ? "water.treated" : "water.hardness"), meaning);
     }
-  }
-
-  /** What is stated of the water after treatment, the last after "and". */
-  private String treated() {
-    TreatedWater after = site.treated().orElseThrow();
-    List<String> all = new ArrayList<>();
-    all.add(words.text("treated.hardness", Figure.of(after.hardness())));
-    after.iron().ifPresent(left -> all.add(left("treated.iron", left)));
-    after.manganese().ifPresent(left -> all.add(left("treated.manganese", left)));
-    after.ph().ifPresent(ph -> all.add(words.text("treated.ph", Figure.of(ph, 1))));
-    int last = all.size() - 1;
-    return last == 0
-        ? all.get(0)
-        : String.join(", ", all.subList(0, last)) + " " + words.text("and") + " " + all.get(last);
-  }
-
-  private String left(String key, LabResult left) {
-    return words.text(key, Figure.of(result(left, 2)));
-  }
-
-  private String result(LabResult result, int decimals) {
-    Figure amount = Figure.of(result.atMost(), decimals);
-    return switch (result.kind()) {
-      case MEASURED -> words.figure(amount);
-      case BELOW_REPORTING_LIMIT -> words.text("water.below", amount);
-      case NOT_DETECTED -> words.text("water.notDetected");
-    };
   }
 
   private void substance(Substance substance, int decimals, String... codes) {

@@ -1,119 +1,185 @@
 package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
-import io.github.brinewright.quantity.Minutes;
+import io.github.brinewright.quantity.HardnessAmount;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.regeneration.CycleStep;
+import io.github.brinewright.regeneration.BrineRefill;
+import io.github.brinewright.regeneration.ClockSchedule;
+import io.github.brinewright.regeneration.Cycle;
+import io.github.brinewright.regeneration.MeteredSchedule;
+import io.github.brinewright.regeneration.Schedule;
+import io.github.brinewright.regeneration.WeekdaySchedule;
+import io.github.brinewright.sizing.ControlOptions;
 import io.github.brinewright.sizing.Design;
+import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
+import java.time.LocalDate;
 import java.util.function.Supplier;
 
-/** What a settings sheet must say. */
-final class ExpectedSheet extends Expected {
-  private final Candidate candidate;
-  private final Design design;
+/** What a settings sheet of a candidate must say. */
+class ExpectedSheet extends ExpectedSettings {
+  final Design design;
+  private final Schedule schedule;
 
-  ExpectedSheet(Candidate candidate, Wording words) {
-    super(words);
-    this.candidate = candidate;
+  ExpectedSheet(Candidate candidate, ControlOptions options, Wording words) {
+    super(candidate.design().home(), options, words);
     design = candidate.design();
-    control("settings.control/settings.setting/");
-    cycle("settings.cycle/settings.cycle/");
-    fit("settings.fit/settings.part/");
-    startUp("settings.checks/");
+    schedule = design.schedule();
   }
 
-  private void control(String in) {
-    value(in + "settings.kind", term(design.setup().control()));
-    figure(in + "settings.hardness", Figure.of(design.home().compensatedHardness()));
-    switch (design.setup().control()) {
-      case CLOCK ->
-          value(in + "settings.days", served(() -> Figure.days(design.schedule().designDays(), 0)));
-      case WEEKDAYS ->
-          value(
-              in + "settings.weekdays",
-              served(() -> Figure.of(design.bed().orElseThrow().weekdays())));
-      default ->
-          value(
-              in + "settings.volume",
-              served(() -> Figure.of(design.schedule().setVolume().orElseThrow())));
+  /** The whole sheet of a new softener. */
+  ExpectedSheet fitted() {
+    control("settings.control/settings.setting/", "settings.value");
+    meter("settings.control/settings.meter/");
+    steps();
+    fit("settings.control/settings.part/");
+    checks(1, 2, 3, 4, 5, 6, 7, 8, 9);
+    if (metered()) {
+      checks(10);
     }
-    String longest =
-        design.setup().control() == Control.WEEKDAYS ? "settings.gap" : "settings.longest";
-    figure(in + longest, Figure.days(design.schedule().longestDays(), 0));
-    if (design.setup().control() != Control.METERED_AT_ONCE) {
-      value(in + "settings.hour", words.text("settings.twoAtNight"));
+    measured();
+    byHandAndLater();
+    return this;
+  }
+
+  @Override
+  Control control() {
+    return design.setup().control();
+  }
+
+  @Override
+  Cycle cycle() {
+    return design.cycle();
+  }
+
+  @Override
+  BrineRefill refill() {
+    return design.refill();
+  }
+
+  @Override
+  Arrangement arrangement() {
+    return design.softener().arrangement();
+  }
+
+  @Override
+  int standing() {
+    if (schedule instanceof ClockSchedule clock) {
+      return clock.factors().size();
     }
-    figure(in + "settings.refillExact", Figure.of(design.refill().exact(), 2));
-    value(
-        in + "settings.refillSet",
-        words.text(
-            "settings.refillGives",
-            Figure.of(design.refill().set(), 1),
-            Figure.of(design.refill().saltGiven())));
+    return schedule instanceof WeekdaySchedule week
+        ? week.fixedDays().factors().size()
+        : schedule.longestDays();
+  }
+
+  final void control(String in, String column) {
+    head(in + column, words.text(column));
+    cell(in, "settings.kind", column, term(control()));
+    if (waits()) {
+      String now = control() == Control.WEEKDAYS ? "settings.dayAndTimeNow" : "settings.timeNow";
+      cell(in, "settings.clock", column, words.text(now));
+      cell(in, "settings.hour", column, words.figure(Figure.of(options.begins())));
+    }
+    interval(in, column);
+    cell(in, "settings.refillMinutes", column, minutes(refill().set()));
+    cell(in, "settings.refillExact", column, words.figure(Figure.of(refill().exact(), 2)));
+    cell(in, "settings.refillWater", column, words.figure(Figure.of(refill().water(), 1)));
+    cell(in, "settings.refillSalt", column, words.figure(Figure.of(refill().saltGiven())));
+  }
+
+  private void interval(String in, String column) {
+    int most = schedule.longestDays();
+    String days = words.figure(Figure.days(most, 0));
+    LocalDate due = options.start().plusDays(most);
+    if (schedule instanceof WeekdaySchedule week) {
+      String set = served(() -> words.weekdays(week.weekdays()));
+      cell(in, "settings.weekdays", column, set);
+      cell(in, "settings.gap", column, served(() -> days));
+      first(in, "settings.first", column, nextOf(week));
+    } else if (schedule instanceof ClockSchedule) {
+      cell(in, "settings.days", column, served(() -> days));
+      first(in, "settings.first", column, due);
+    } else {
+      cell(in, "settings.longest", column, days);
+      first(in, "settings.firstLatest", column, due);
+    }
+  }
+
+  private LocalDate nextOf(WeekdaySchedule week) {
+    LocalDate tomorrow = options.start().plusDays(1);
+    return tomorrow
+        .datesUntil(tomorrow.plusDays(7))
+        .filter(day -> week.weekdays().contains(day.getDayOfWeek()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void first(String in, String line, String column, LocalDate due) {
+    String label = words.text(line, Figure.of(words.date(options.start())));
+    value(in + line + "/" + column, label, served(() -> words.date(due)));
   }
 
   /** A dash where the bed cannot serve the home. */
-  private String served(Supplier<Figure> figure) {
-    return design.year().isPresent() ? words.figure(figure.get()) : "–";
+  private String served(Supplier<String> value) {
+    return design.year().isPresent() ? value.get() : "–";
   }
 
-  private void cycle(String in) {
-    double together = 0;
-    Volume water = Volume.ofGallons(0);
-    for (CycleStep.Kind kind : CycleStep.Kind.values()) {
-      CycleStep step = design.cycle().part(kind);
-      boolean refill = kind == CycleStep.Kind.BRINE_REFILL;
-      double exact = Minutes.of(step.time());
-      double minutes = refill ? exact : Math.ceil(Math.round(exact * 1e6) / 1e6);
-      String key = in + "Kind." + kind;
-      value(key + "/settings.minutes", term(kind), plain(minutes, refill ? 1 : 0));
-      value(key + "/settings.flow", term(kind), words.figure(Figure.of(step.flow(), 2)));
-      value(key + "/settings.water", term(kind), words.figure(Figure.of(step.water(), 1)));
-      together += minutes;
-      water = water.plus(step.water());
+  /** What the bed holds, with what is held back of it deducted or told besides. */
+  final void meter(String in) {
+    if (!(schedule instanceof MeteredSchedule meter)) {
+      return;
     }
-    String label = words.text("settings.together");
-    String key = in + "settings.together";
-    value(key + "/settings.minutes", label, plain(together, 1));
-    value(key + "/settings.flow", label, "");
-    value(key + "/settings.water", label, words.figure(Figure.of(water, 1)));
-    for (String head : new String[] {"settings.minutes", "settings.flow", "settings.water"}) {
-      head(in + head, words.text(head));
+    HardnessAmount held = meter.reserve().held();
+    if (held.grains() == 0) {
+      head(in + "settings.value", words.text("settings.value"));
+      forms(in, "settings.value", design.usable());
+      return;
     }
+    Volume besides = held.asWaterOf(home.compensatedHardness());
+    form(in, "DEDUCTED", design.usable().minus(held), Volume.ofGallons(0));
+    form(in, "SEPARATE", design.usable(), besides);
+  }
+
+  private void form(String in, String form, HardnessAmount capacity, Volume reserve) {
+    String column = "settings.reserve." + form;
+    String text = words.text(column);
+    boolean used = form.equals(options.reserve().name());
+    head(in + column, used ? words.text("settings.inUse", Figure.of(text)) : text);
+    forms(in, column, capacity);
+    if (design.year().isPresent()) {
+      cell(in, "settings.meterReserve", column, words.figure(Figure.of(reserve)));
+    }
+  }
+
+  private void forms(String in, String column, HardnessAmount capacity) {
+    Figure hardness = Figure.of(home.compensatedHardness());
+    cell(in, "settings.meterVolume", column, served(() -> volume(capacity)));
+    cell(in, "settings.meterHardness", column, served(() -> bothUnits(hardness)));
+    cell(in, "settings.meterCapacity", column, served(() -> bothUnits(Figure.of(capacity))));
+  }
+
+  private String volume(HardnessAmount capacity) {
+    double gallons = capacity.grains() / home.compensatedHardness().grainsPerGallon();
+    return words.figure(Figure.of(Volume.ofGallons(gallons)));
   }
 
   private void fit(String in) {
-    value(in + "settings.resin", words.resin(design.basis().resin()));
+    boolean assumed = design.softener().resinVolumeAssumed();
+    value(
+        in + "settings.resin",
+        words.text(assumed ? "settings.resinAssumed" : "settings.resin"),
+        words.resin(design.basis().resin()));
     figure(in + "settings.backwash", Figure.of(design.flow().backwash(), 1));
     figure(in + "settings.drain", Figure.of(design.flow().drain().chosen(), 1));
-    figure(in + "settings.refillFlow", Figure.of(design.refill().rate(), 2));
+    figure(in + "settings.refillFlow", Figure.of(refill().rate(), 2));
     value(in + "settings.salt", term(design.softener().regenerant()));
-    candidate
+    design
         .softener()
         .brineTank()
         .ifPresent(
-            tank ->
-                figure(in + "settings.level", Figure.of(tank.level(design.refill().water()), 1)));
-    if (design.home().site().target().grainsPerGallon() > 0) {
-      figure(in + "settings.blend", Figure.of(design.home().site().target()));
-    }
-  }
-
-  private void startUp(String in) {
-    for (int i = 1; i <= 9; i++) {
-      value(in + "check_" + i, words.text("settings.check" + i), "TICK []");
-    }
-    line(in + "hardness_before", "settings.hardnessBefore");
-    line(in + "hardness_after", "settings.hardnessAfter");
-    line(in + "installer", "settings.installer");
-    line(in + "date", "accept.date");
-  }
-
-  private void line(String key, String label) {
-    value(key, words.text(label), "TEXT []");
-    value(key + "/caption", words.text(label), words.text(label));
+            tank -> figure(in + "settings.level", Figure.of(tank.level(refill().water()), 1)));
+    ofHome(in);
   }
 }

@@ -16,9 +16,13 @@ import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
+import io.github.brinewright.regeneration.ReserveForm;
+import io.github.brinewright.sizing.ControlOptions;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -32,6 +36,12 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The expectations share no code with the sections.
  */
 class LabelledValuesTest {
+  /** Set on the day of the sheet, and late on New Year's Eve with the reserve told besides. */
+  private static final List<ControlOptions> OPTIONS =
+      List.of(
+          ControlOptions.on(DemoTown.DAY),
+          new ControlOptions(LocalDate.of(2026, 12, 31), 23, ReserveForm.SEPARATE));
+
   /** Homes of the town, some that nobody thought of, and some with clocks on weekdays. */
   static Stream<Arguments> homesAndLanguages() {
     Stream<Arguments> random =
@@ -93,9 +103,12 @@ class LabelledValuesTest {
   void aSettingsSheetSaysWhatIsComputed(String id, String tag) {
     Given given = Given.of(id, tag);
     for (Candidate candidate : given.comparison().candidates()) {
-      SettingsSheet sheet =
-          new SettingsSheet(given.comparison(), candidate, given.dealer(), DemoTown.DAY);
-      check(sheet.model(), given.words(), new ExpectedSheet(candidate, given.words()));
+      for (ControlOptions options : OPTIONS) {
+        SettingsSheet sheet =
+            new SettingsSheet(given.comparison(), candidate, given.dealer(), DemoTown.DAY, options);
+        Expected expected = new ExpectedSheet(candidate, options, given.words()).fitted();
+        check(sheet.model(), given.words(), expected);
+      }
     }
   }
 

@@ -9,6 +9,7 @@ import io.github.brinewright.job.UnitColumns;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import picocli.CommandLine.Model.ArgGroupSpec;
 import picocli.CommandLine.Model.CommandSpec;
 
@@ -48,15 +49,26 @@ final class QuickHome {
     return home.given() || unit.given();
   }
 
+  /** Whether anything is given beside options of some columns of the unit. */
+  boolean givenBeside(Set<String> columns) {
+    return home.given() || !columns.containsAll(unit.cells().keySet());
+  }
+
+  /** What is given of the unit, by column. */
+  Map<String, String> unit() {
+    return unit.cells();
+  }
+
   Comparison compare() {
     if (!given()) {
       throw new UsageException("name a JOBFOLDER, or describe a home with --hardness and --people");
     }
-    Job job = read();
+    Job job = job();
     return job.compare(job.homes().get(0));
   }
 
-  private Job read() {
+  /** The home and, where one is described, the unit as a job. */
+  Job job() {
     Map<String, String> files = new LinkedHashMap<>();
     files.put(SiteCells.FILE, SiteCells.csv(home.cells()));
     if (unit.given()) {

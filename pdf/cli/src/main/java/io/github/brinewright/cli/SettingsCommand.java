@@ -1,15 +1,13 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.job.Job;
-import io.github.brinewright.proposal.CandidateChoice;
+import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.Proposals;
-import io.github.brinewright.quantity.SaltDosage;
-import io.github.brinewright.softener.Control;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.sizing.ControlOptions;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -22,11 +20,15 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "settings",
     mixinStandardHelpOptions = true,
-    description = "Writes the settings sheet of one unit at one home for the installer, as PDF.")
-final class SettingsCommand implements Callable<Integer> {
+    description =
+        "Writes the settings sheet of a softener for the installer, as PDF: of one unit at one home,"
+            + " of the softener that is already in the house, or without a job folder of any"
+            + " softener described by options.")
+final class SettingsCommand implements Callable<Integer>, WithColumns {
   @Spec CommandSpec spec = CommandSpec.create();
 
   @Parameters(
+      arity = "0..1",
       paramLabel = "JOBFOLDER",
       description = "Folder with sites.csv, a proposal, or a filled form.")
   @Nullable Path folder;
@@ -37,27 +39,51 @@ final class SettingsCommand implements Callable<Integer> {
       description = "The home; not needed with a PDF, which is about one.")
   @Nullable String site;
 
-  @Option(names = "--unit", required = true, paramLabel = "ID", description = "The unit.")
+  @Option(names = "--unit", paramLabel = "ID", description = "The unit, of a job folder.")
   @Nullable String unit;
 
   @Option(
-      names = "--dosage",
-      paramLabel = "LB",
-      description = "Salt dosage, lb for each cubic foot (default: the best for this home).")
-  @Nullable Double dosage;
+      names = "--present",
+      description = "The softener that is already in the house, to be set right.")
+  boolean present;
 
   @Option(
-      names = "--control",
-      description = "clock, weekdays, metered_at_once or metered_at_night (default: the best).")
-  @Nullable Control control;
+      names = "--with-meter",
+      description = "With --present: as it is set once a meter is put on it.")
+  boolean withMeter;
 
   @Mixin OneFile file = new OneFile();
 
   @Mixin Dated dated = new Dated();
 
+  @Mixin HowSet how = new HowSet();
+
+  private final QuickHome quick = new QuickHome();
+
+  /** Adds an option for each entry of a visit. */
+  @Override
+  public void addTo(CommandSpec command) {
+    quick.addTo(command);
+  }
+
   @Override
   public Integer call() throws IOException {
-    JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    ControlOptions options = how.options(dated.day());
+    if (folder != null) {
+      return ofJob(folder, options);
+    }
+    if (present || withMeter || unit != null || site != null) {
+      throw new UsageException(
+          "--site, --unit, --present and --with-meter need a JOBFOLDER; or leave them out and"
+              + " describe the home and the softener by options");
+    }
+    return write(new QuickSheet(quick).pdf(dated.day(), options));
+  }
+
+  private int ofJob(Path path, ControlOptions options) throws IOException {
+    UnitChoice choice = new UnitChoice(quick, unit);
+    choice.requireFits(present, withMeter);
+    JobInput input = JobInput.read(path, spec.commandLine().getErr());
     if (!input.hasHomes()) {
       return 1;
     }
@@ -65,40 +91,35 @@ final class SettingsCommand implements Callable<Integer> {
     if (home == null) {
       throw new UsageException("name a home with --site");
     }
-    byte[] sheet =
-        Proposals.of(input.job())
-            .settings(input.homes(home).get(0), choice(), dated.day())
-            .orElseThrow(() -> new UsageException(notFound(input.job())));
+    QuotedHome quoted = input.homes(home).get(0);
+    Proposals documents = Proposals.of(input.job());
+    return write(
+        present
+            ? ofPresent(documents, quoted, options)
+            : documents
+                .settings(quoted, choice.choice(), dated.day(), options)
+                .orElseThrow(() -> choice.notFound(input.job())));
+  }
+
+  private byte[] ofPresent(Proposals documents, QuotedHome home, ControlOptions options) {
+    if (home.site().present().isEmpty()) {
+      throw new UsageException(
+          "home \""
+              + home.site().id()
+              + "\" has no present softener; fill in present_control and what is known of it");
+    }
+    ServiceOption.Kind kind = withMeter ? ServiceOption.Kind.METERED : ServiceOption.Kind.SET_RIGHT;
+    Optional<byte[]> sheet = documents.presentSettings(home, kind, dated.day(), options);
+    return sheet.orElseThrow(
+        () ->
+            new UsageException(
+                "no setting of the present softener serves home \""
+                    + home.site().id()
+                    + "\"; see what the service report advises"));
+  }
+
+  private int write(byte[] sheet) throws IOException {
     spec.commandLine().getOut().println("Settings sheet written to " + file.write(sheet));
     return 0;
-  }
-
-  private CandidateChoice choice() {
-    CandidateChoice choice = CandidateChoice.ofSoftener(Objects.requireNonNull(unit));
-    if (control != null) {
-      choice = choice.control(control);
-    }
-    return dosage == null ? choice : choice.dosage(saltDosage(dosage));
-  }
-
-  private static SaltDosage saltDosage(double pounds) {
-    try {
-      return SaltDosage.ofPoundsPerCubicFoot(pounds);
-    } catch (IllegalArgumentException outOfRange) {
-      throw new UsageException("--dosage is " + pounds + ": " + outOfRange.getMessage());
-    }
-  }
-
-  private String notFound(Job job) {
-    String known =
-        job.prices().offers().stream()
-            .map(offer -> offer.softener().id())
-            .sorted()
-            .collect(Collectors.joining(", "));
-    return "there is no unit \""
-        + unit
-        + "\" with that dosage and control; units are: "
-        + known
-        + ", with the dosages and controls that units.csv gives them";
   }
 }

@@ -64,9 +64,9 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
     } else if (element instanceof Items items) {
       return items(items);
     } else if (element instanceof Rows rows) {
-      return new Tables(words).rows(rows, part).wholeUpTo(MOST_WHOLE);
+      return new Tables(words, look.cellPadding()).rows(rows, part).wholeUpTo(MOST_WHOLE);
     } else if (element instanceof Table table) {
-      return new Tables(words).table(table, part).wholeUpTo(MOST_WHOLE);
+      return new Tables(words, look.cellPadding()).table(table, part).wholeUpTo(MOST_WHOLE);
     } else if (element instanceof Chart chart) {
       return new Charts(words, look.accent()).chart(chart, part);
     } else if (element instanceof Together together) {

@@ -16,6 +16,7 @@ import io.github.brinewright.model.Section;
  * @param aboveSection gap above that
  * @param belowSectionTitle gap below that
  * @param aboveUntitled gap above a section without a title
+ * @param cellPadding room above and below the text of a table's cells, as a share of its leading
  * @param accent colour of the dealer, dark enough to read
  */
 record Look(
@@ -25,17 +26,21 @@ record Look(
     double aboveSection,
     double belowSectionTitle,
     double aboveUntitled,
+    double cellPadding,
     Ink accent) {
+  private static final double USUAL = 0.27;
+  private static final double CLOSE = 0.13;
+
   static Look of(Document.Kind kind, Ink colour) {
     Ink accent = colour.readable();
     TextStyle small = partHeading(accent);
     TextStyle large = TextStyle.HEADING;
     return switch (kind) {
-      case PROPOSAL -> new Look(large.sized(27), 28, large, 32, 8, 24, accent);
-      case PAGE -> new Look(large.sized(20), 8, small, 9, 2, 5, accent);
-      case REPORT -> new Look(large.sized(20), 10, small, 13, 3, 8, accent);
-      case SHEET -> new Look(large.sized(21), 14, small, 15, 4, 8, accent);
-      case FORM -> new Look(large.sized(21), 16, small, 11, 0, 8, accent);
+      case PROPOSAL -> new Look(large.sized(27), 28, large, 32, 8, 24, USUAL, accent);
+      case PAGE -> new Look(large.sized(20), 8, small, 9, 2, 5, USUAL, accent);
+      case REPORT -> new Look(large.sized(20), 10, small, 13, 3, 8, USUAL, accent);
+      case SHEET -> new Look(large.sized(21), 10, small, 12, 3, 8, CLOSE, accent);
+      case FORM -> new Look(large.sized(21), 16, small, 11, 0, 8, USUAL, accent);
     };
   }
 

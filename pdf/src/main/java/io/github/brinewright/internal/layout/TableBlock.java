@@ -13,20 +13,25 @@ import org.jspecify.annotations.Nullable;
  * taller than {@link #MOST_LINES} lines is divided, so that no row can outgrow a page.
  *
  * @param part that it is
+ * @param padding above and below the text of a cell, in points
  * @param shares of the width, one for each column
  * @param header the header row
  * @param rows below it
  * @param marked number of the column marked by heavier rules, or −1
  */
 record TableBlock(
-    Part part, List<Double> shares, List<Cell> header, List<List<Cell>> rows, int marked)
+    Part part,
+    double padding,
+    List<Double> shares,
+    List<Cell> header,
+    List<List<Cell>> rows,
+    int marked)
     implements Block {
   static final int MOST_LINES = 14;
 
   /** Room between columns, in points. */
   static final double GUTTER = 8;
 
-  private static final double PADDING_SHARE = 0.27;
   private static final double HAIRLINE = 0.5;
   private static final double HEAVY = 2.2;
 
@@ -47,20 +52,15 @@ record TableBlock(
     return slices;
   }
 
-  private double padding() {
-    return PADDING_SHARE * header.get(0).style().leading();
-  }
-
   private Slice header(double width, @Nullable Part row) {
     List<CellLines> cells = measure(header, width, row, Tag.Scope.COLUMN);
     int lines = cells.stream().mapToInt(CellLines::count).max().orElse(1);
-    double height =
-        cells.stream().mapToDouble(c -> c.height(lines)).max().orElse(0) + 2 * padding();
+    double height = cells.stream().mapToDouble(c -> c.height(lines)).max().orElse(0) + 2 * padding;
     return Slice.of(
         0,
         height,
         (pen, x, y) -> {
-          cells.forEach(cell -> cell.drawFromBottom(pen, x, y + height - padding()));
+          cells.forEach(cell -> cell.drawFromBottom(pen, x, y + height - padding));
           pen.ornament(() -> headerRules(pen.canvas(), new Box(x, y, width, height)));
         });
   }
@@ -89,12 +89,12 @@ record TableBlock(
 
   private Slice piece(List<CellLines> cells, int from, int to, double width) {
     double height =
-        cells.stream().mapToDouble(c -> c.height(to - from)).max().orElse(0) + 2 * padding();
+        cells.stream().mapToDouble(c -> c.height(to - from)).max().orElse(0) + 2 * padding;
     return Slice.of(
         0,
         height,
         (pen, x, y) -> {
-          cells.forEach(cell -> cell.draw(pen, x, y + padding(), from, to));
+          cells.forEach(cell -> cell.draw(pen, x, y + padding, from, to));
           pen.ornament(() -> rowRules(pen.canvas(), cells, new Box(x, y, width, height)));
         });
   }

@@ -11,8 +11,13 @@ import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Makes blocks of tables and labelled rows. */
-record Tables(Wording words) {
+/**
+ * Makes blocks of tables and labelled rows.
+ *
+ * @param words in the reader's language
+ * @param padding above and below the text of a cell, as a share of its leading
+ */
+record Tables(Wording words, double padding) {
   private record Style(TextStyle text, List<Kind> kinds) {
     Cell label(String text, boolean total) {
       return Cell.of(text, total ? this.text.bold() : this.text);
@@ -94,6 +99,7 @@ record Tables(Wording words) {
     return width ->
         new TableBlock(
                 part,
+                padding * header.get(0).style().leading(),
                 new ColumnShares(style.kinds(), all, width).shares(),
                 header,
                 rows,

@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
@@ -29,5 +30,12 @@ final class BeforeYouDecide {
    */
   static Items items(List<Finding> cautions, boolean compact) {
     return new Items(cautions.stream().<Phrase>map(Phrase.Found::new).toList(), compact);
+  }
+
+  /** The cautions where there is little room: one alone takes a whole line. */
+  static Element compact(List<Finding> cautions) {
+    return cautions.size() == 1
+        ? Paragraph.quiet(new Phrase.Found(cautions.get(0)))
+        : items(cautions, true);
   }
 }

@@ -110,10 +110,8 @@ public final class ThreeSizes {
   private Section cautions() {
     List<Element> elements = new ArrayList<>();
     List<Finding> own = comparison.cautions();
-    if (own.size() == 1) {
-      elements.add(Paragraph.quiet(new Phrase.Found(own.get(0))));
-    } else if (!own.isEmpty()) {
-      elements.add(BeforeYouDecide.items(own, true));
+    if (!own.isEmpty()) {
+      elements.add(BeforeYouDecide.compact(own));
     }
     List<Phrase> general =
         Caution.applying(comparison.home(), comparison.verdict(), Set.of()).stream()

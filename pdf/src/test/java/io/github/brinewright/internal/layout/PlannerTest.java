@@ -141,6 +141,6 @@ class PlannerTest {
     }
     List<Cell> header =
         List.of(Cell.of("Name", TextStyle.SMALL), Cell.of("Number", TextStyle.SMALL));
-    return new TableBlock(Part.of(Tag.Role.TABLE), List.of(0.7, 0.3), header, cells, -1);
+    return new TableBlock(Part.of(Tag.Role.TABLE), 3, List.of(0.7, 0.3), header, cells, -1);
   }
 }
