@@ -100,7 +100,7 @@ public final class ServiceStudy {
         .home()
         .site()
         .present()
-        .map(present -> new ServiceStudy(comparison, present, ServicePrices.NONE));
+        .map(present -> new ServiceStudy(comparison, ServicePrices.NONE, true));
   }
 
   private static void refuse(Comparison comparison, ServicePrices prices) {

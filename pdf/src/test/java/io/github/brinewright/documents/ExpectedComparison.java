@@ -41,7 +41,7 @@ abstract class ExpectedComparison extends Expected {
         .bed()
         .map(BedSettings::weekdays)
         .filter(days -> !days.isEmpty())
-        .map(days -> control + ": " + words.weekdays(days))
+        .map(days -> words.text("compare.weekdays", Figure.of(control), Figure.of(days)))
         .orElse(control);
   }
 

@@ -123,7 +123,7 @@ enum CandidateRow {
     Phrase name = Phrase.of(control);
     return days.isEmpty()
         ? name
-        : new Phrase.Joined(List.of(name, Phrase.of(Figure.of(days))), ": ");
+        : Phrase.text("compare.weekdays", name, Phrase.of(Figure.of(days)));
   }
 
   private static Phrase year(Candidate candidate, Function<YearlyUse, Figure> figure) {
