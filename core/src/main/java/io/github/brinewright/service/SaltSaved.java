@@ -16,6 +16,9 @@ record SaltSaved(Mass byInterval, Mass byDosage, Mass ofYear) {
   /** Less than this share of a year's salt is within what dealers set differently. */
   private static final double MUCH = 0.15;
 
+  /** Nor would anybody call less than a bag of salt a year a fault: common practice. */
+  private static final Mass BAG = Mass.ofPounds(40);
+
   /** Less than this share of it is not worth a word of its own. */
   private static final double SOME = 0.05;
 
@@ -39,7 +42,7 @@ record SaltSaved(Mass byInterval, Mass byDosage, Mass ofYear) {
   }
 
   private boolean much() {
-    return byInterval.plus(byDosage).exceeds(ofYear.times(MUCH));
+    return byInterval.plus(byDosage).exceeds(ofYear.times(MUCH).max(BAG));
   }
 
   /** Whether much is saved, and the interval has its part in that. */

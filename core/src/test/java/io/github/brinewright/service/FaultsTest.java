@@ -172,6 +172,7 @@ class FaultsTest {
     wrong(FaultKind.DOSAGE_TOO_RICH, "16 lb", three, clock(5, 32_000).salt(each(16)));
     wrong(FaultKind.DOSAGE_TOO_RICH, "16 lb/ft3", three, clock(5, 32_000).salt(dosed(16)));
     right("6 lb", three, clock(5, 32_000).salt(each(6)));
+    right("a bag of salt saved by nobody", Visit.to(6, 2), clock(14, 32_000).salt(each(5)));
     Visit iron = Visit.to(12, 2).with(Substance.IRON, 2.5);
     wrong(FaultKind.DOSAGE_TOO_LEAN, "3.3 lb/ft3", iron, clock(4, 48_000).salt(each(5)));
     right("3.3 lb/ft3 without iron", Visit.to(22, 2), clock(4, 48_000).salt(each(5)));
