@@ -37,6 +37,7 @@ import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
+import org.apache.pdfbox.pdmodel.interactive.form.PDComboBox;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -269,16 +270,21 @@ class VisitFormTest {
         job.resolve("resins.csv"),
         "resin_id,dosage_lb_per_ft3,capacity_grains_per_ft3,name\n"
             + "old,5,18000,Old stock\nold,15,27000,\n");
-    PresentSoftener present =
-        presentOf(
-            job,
-            Map.of(
-                "present_control", "clock",
-                "present_days", "7",
-                "present_rated_grains", "40000",
-                "present_resin_id", "old"));
+    Path form = blank(job.toString());
+    try (PDDocument document = Loader.loadPDF(form.toFile())) {
+      PDComboBox resins =
+          (PDComboBox) document.getDocumentCatalog().getAcroForm(null).getField("present_resin_id");
+      assertThat(resins.getOptionsExportValues()).contains("standard-gel", "old");
+      assertThat(resins.getOptionsDisplayValues()).contains("Fine mesh", "Old stock");
+    }
+    Map<String, String> values =
+        Map.of(
+            "present_control", "clock",
+            "present_days", "7",
+            "present_rated_grains", "40000",
+            "present_resin_id", "old");
 
-    assertThat(present.resin().orElseThrow().name()).isEqualTo("Old stock");
+    assertThat(presentOf(job, values).resin().orElseThrow().name()).isEqualTo("Old stock");
   }
 
   @Test
