@@ -36,7 +36,9 @@ import java.util.List;
  * <p>Example: 150 gal a day at 0.457 before, 90 days of 2026 from January 1 with 18,000 gal → 195.7
  * gal, known to 0.128. Source: conjugate gamma rule; DAIAD open meter data (CV, weekdays, lag 1);
  * season, days away and change from year to year common practice, so set that nine in ten intervals
- * of simulated homes hold the truth.
+ * of simulated homes hold the truth: the mean of the days at home over the year after the last
+ * reading. They do in 88 to 92 % of homes whose days vary by 0.32 to 0.70, after one month as after
+ * two years; in 85 to 89 % of those that vary by 0.70, which nobody knows beforehand.
  *
  * <p>Immutable.
  */
@@ -54,7 +56,6 @@ public final class UseFromReadings {
 
   private final Volume mean;
   private final double coefficient;
-  private final double information;
   private final int days;
   private final double shareOfYear;
 
@@ -64,7 +65,6 @@ public final class UseFromReadings {
     mean = KnownUse.MEAN.nearest(before.plus(told.daily.minus(before).times(weight)));
     double left = Math.hypot(Math.sqrt(1 / (certain + told.information)), NEXT_YEAR);
     coefficient = Math.min(known.coefficient(), left);
-    information = told.information;
     days = told.days;
     shareOfYear = told.shareOfYear;
   }
@@ -214,11 +214,6 @@ public final class UseFromReadings {
   /** {@return the share of the days of a year that are among them; 0 to 1, dimensionless} */
   public double shareOfYear() {
     return shareOfYear;
-  }
-
-  /** What is told is worth so many tellings that stray by as much as the mean itself. */
-  double information() {
-    return information;
   }
 
   /** {@return the mean and its coefficient, as a household is told of them} */
