@@ -9,12 +9,14 @@ import static io.github.brinewright.service.Found.told;
 import static io.github.brinewright.service.Found.weekdays;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.home.Bill;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Temperature;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Regenerant;
 import java.time.DayOfWeek;
 import java.util.ArrayList;
@@ -88,6 +90,22 @@ class FaultsTest {
         "weekdays of the rating",
         Visit.to(22, 5),
         weekdays(32_000, DayOfWeek.MONDAY, DayOfWeek.THURSDAY).salt(each(10)));
+    ratingByHand();
+  }
+
+  /** By hand the days are made from 75 gal a person, whatever the bill says, and without iron. */
+  private void ratingByHand() {
+    Bill bill = new Bill(Volume.ofGallons(20_000), 61);
+    wrong(
+        FaultKind.RATING_AS_CAPACITY,
+        "days of the rating by the allowance, where a bill says more",
+        Visit.to(18, 4).people(home -> home.bill(bill)),
+        clock(5, 32_000).salt(each(9)));
+    wrong(
+        FaultKind.RATING_AS_CAPACITY,
+        "days of the rating without iron",
+        Visit.to(18, 4).with(Substance.IRON, 1.9),
+        clock(6, 32_000).salt(each(9)));
   }
 
   /** 16 gpg and iron for 4.8 gpg more; the bed softens 1,282 gal. */
@@ -116,6 +134,9 @@ class FaultsTest {
         two,
         told(32, 24_000, 48_000).salt(each(9)));
     right("21 gpg told, of 20", two, told(21, 24_000, 48_000).salt(each(9)));
+    right("23 gpg told, which is its reserve", two, told(23, 26_600, 48_000).salt(each(9)));
+    Visit soft = Visit.to(5.8, 3);
+    right("5 gpg told, of 5.8", soft, told(5, 13_000, 32_000).salt(each(5)));
   }
 
   private static PresentSoftener.Builder hardnessAlone(double gpg) {
