@@ -338,7 +338,8 @@ public final class Household {
     }
 
     /**
-     * What the household really uses, in place of bill and statistics; not known unless set.
+     * What the household really uses, in place of bill and statistics; not known unless set. Files
+     * of a job hold no such use but the readings that it follows from.
      *
      * @param use mean of a day at home, and how well it is known
      * @return this builder

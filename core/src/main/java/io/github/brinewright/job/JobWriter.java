@@ -1,6 +1,7 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.Site;
 import io.github.brinewright.softener.Resin;
 import io.github.brinewright.softener.TableCurve;
 import java.util.Base64;
@@ -20,6 +21,7 @@ final class JobWriter {
    * @throws IllegalArgumentException when something in it cannot stand in a file
    */
   static JobFiles files(Job job) {
+    job.homes().stream().map(QuotedHome::site).forEach(JobWriter::requireReadings);
     JobFiles files = JobFiles.of(texts(job));
     JobReading again =
         job.homes().isEmpty() ? JobFolder.readWithoutHomes(files) : JobFolder.read(files);
@@ -29,6 +31,21 @@ final class JobWriter {
               + again.problems().stream().map(Problem::toString).collect(Collectors.joining("; ")));
     }
     return files;
+  }
+
+  /** Files hold the readings that a known use follows from. */
+  private static void requireReadings(Site site) {
+    boolean follows =
+        site.present()
+            .filter(found -> !found.readings().isEmpty() || found.saltBought().isPresent())
+            .isPresent();
+    if (site.household().knownUse().isPresent() && !follows) {
+      throw new IllegalArgumentException(
+          "the use that is known of home "
+              + site.id()
+              + " cannot stand in a file, which holds the readings it follows from;"
+              + " give those of its present softener instead");
+    }
   }
 
   private static Map<String, String> texts(Job job) {
