@@ -105,7 +105,17 @@ final class ServiceWords {
     if (years(low) > MOST_YEARS) {
       return messages.get("payback.beyond");
     }
-    return payback.high().isEmpty() ? after(years(low), "payback.orNever") : range(payback);
+    return payback.high().isEmpty() ? orElse(payback, "payback.orNever") : range(payback);
+  }
+
+  /** As computed, with the earliest year; and what becomes of it at the other end. */
+  private String orElse(Payback payback, String key) {
+    long middle = years(payback.years());
+    if (middle == 0 || middle > MOST_YEARS) {
+      return after(years(payback.low()), key + ".open");
+    }
+    long earliest = Math.max(1, years(payback.low()));
+    return words.text(key, Figure.of(middle, 0), Figure.of(earliest, 0));
   }
 
   private String range(Payback payback) {
@@ -115,7 +125,7 @@ final class ServiceWords {
     if (exact == 0) {
       return messages.get("payback.atOnce");
     } else if (high > MOST_YEARS) {
-      return after(low, "payback.orBeyond");
+      return orElse(payback, "payback.orBeyond");
     } else if (low == 0) {
       return counted("payback.within", Math.max(1, high));
     }
