@@ -3,6 +3,9 @@ package io.github.brinewright.cli;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.finding.Severity;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
@@ -86,8 +89,21 @@ final class ServiceTable {
   }
 
   private void advice() {
-    comparison.cautions().forEach(this::caution);
+    cautions().forEach(this::caution);
     head("advice: " + words.advice(study.advice()));
+  }
+
+  /** On the home and, where one would take its place, on the new unit. */
+  private List<Finding> cautions() {
+    return study
+        .option(Kind.REPLACED)
+        .flatMap(ServiceOption::candidate)
+        .map(comparison::cautions)
+        .orElseGet(
+            () ->
+                comparison.homeFindings().stream()
+                    .filter(finding -> finding.severity() == Severity.CAUTION)
+                    .toList());
   }
 
   private void caution(Finding finding) {

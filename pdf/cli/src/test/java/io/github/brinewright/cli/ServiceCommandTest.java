@@ -186,6 +186,22 @@ class ServiceCommandTest extends CommandTest {
     study.assumptions().forEach(each -> assertThat(text).contains(words().assumption(each)));
   }
 
+  /**
+   * S06 stays on potassium; that a unit on sodium has been recommended for a sale does not count.
+   */
+  @Test
+  void cautionsAreOnTheHomeAndOnWhatWouldTakeItsPlace() throws IOException {
+    service(TOWN.toString(), "--site", "S06");
+    assertThat(printed()).contains("on potassium").doesNotContain("this one runs on sodium");
+
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        PRESENT.replace("people", "people,water_source,bacteria")
+            + "S1,24,4,private_well,found,clock,7,40000\n");
+    service(folder.toString(), "--site", "S1");
+    assertThat(printed()).contains("verdict: Treat first", "Bacteria were found", "advice: ");
+  }
+
   @Test
   void theOneThatIsAdvisedIsMarked() {
     for (String id : homes()) {
