@@ -80,7 +80,7 @@ class ServiceSchemaTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"site", "findings", "control"})
+  @ValueSource(strings = {"site", "option", "price", "findings", "control"})
   void whatAComparisonHasTooIsTheSame(String definition) {
     PublishedSchema comparison = new PublishedSchema(ComparisonJson.schema());
     assertThat(SCHEMA.definition(definition)).isEqualTo(comparison.definition(definition));
