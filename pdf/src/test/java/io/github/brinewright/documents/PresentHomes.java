@@ -5,11 +5,13 @@ import io.github.brinewright.home.Customer;
 import io.github.brinewright.home.HardnessMethod;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.KnownUse;
+import io.github.brinewright.home.MeterReading;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentControl.ByHardness;
 import io.github.brinewright.home.PresentControl.ByVolume;
 import io.github.brinewright.home.PresentSalt;
 import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.ReadMeter;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
@@ -29,8 +31,10 @@ import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.Vessel;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -53,6 +57,9 @@ final class PresentHomes {
   static final String WRONG_HOUR = "hour alone";
   static final String LEAK = "right, but much salt bought";
   static final String READ = "with readings";
+  static final String READ_SHORTLY = "with readings of five days";
+  static final String STATED = "use known";
+  static final String SALT_TELLS = "use told by salt";
 
   private static final Map<String, Site> SITES = sites();
   private static final Map<String, ServiceStudy> STUDIES = new ConcurrentHashMap<>();
@@ -144,9 +151,22 @@ final class PresentHomes {
     put(
         all,
         READ,
+        Household.of(4),
+        water(20),
+        rated(PresentControl.clock(5), 32_000).salt(each(8)).readings(ReadMeter.HOUSE, read(120)));
+    put(
+        all,
+        READ_SHORTLY,
+        Household.of(4),
+        water(20),
+        rated(PresentControl.clock(5), 32_000).salt(each(8)).readings(ReadMeter.HOUSE, read(5)));
+    put(
+        all,
+        STATED,
         Household.of(4).knownUse(new KnownUse(Volume.ofGallons(195), 0.128)),
         water(20),
         rated(PresentControl.clock(5), 32_000).salt(each(8)));
+    put(all, SALT_TELLS, Household.of(3), water(18), right().saltBought(Mass.ofPounds(700)));
     put(
         all,
         "weekdays and little known",
@@ -189,6 +209,14 @@ final class PresentHomes {
         Household.of(2),
         water(2),
         rated(PresentControl.clock(9), 24_000).salt(each(6)));
+  }
+
+  /** Two readings that are so many days apart, with 200 gal a day between them. */
+  private static List<MeterReading> read(int days) {
+    LocalDate first = LocalDate.of(2026, 3, 1);
+    return List.of(
+        new MeterReading(first, gal(12_345)),
+        new MeterReading(first.plusDays(days), gal(12_345 + 200 * days)));
   }
 
   /** A meter whose volume suits three people and 18 gpg. */

@@ -2,10 +2,12 @@ package io.github.brinewright.documents;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.github.brinewright.demand.DailyUse;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.proposal.ServiceReport;
+import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.Fault;
 import io.github.brinewright.service.FaultKind;
@@ -14,6 +16,7 @@ import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.sizing.Assumption;
 import io.github.brinewright.softener.Regenerant;
+import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
@@ -213,11 +216,31 @@ class ServiceReportTest {
   }
 
   @Test
-  void readingsAreTold() {
+  void whatReadingsShowedIsToldWithHowSureItIs() {
+    DailyUse use = PresentHomes.study(PresentHomes.READ).comparison().home().use();
+    double likely = use.expected().gallons();
+    double strays = use.likely().uncertain().coefficient();
+
+    assertThat(strays).isLessThan(0.2);
     assertThat(text(PresentHomes.READ))
-        .contains("Readings of the past months put the use at 195 gal on a day at home; in nine")
-        .contains("How much water the home uses comes from readings of the past months.");
-    assertThat(text(PresentHomes.RIGHT)).doesNotContain("Readings");
+        .contains("Readings of the past months put the use at " + gallons(likely))
+        .contains("lies between " + gallons(likely * use.likely().highMean(0.05)) + " and ")
+        .contains(" and " + gallons(likely * use.likely().highMean(0.95)) + ".");
+    assertThat(text(PresentHomes.RIGHT))
+        .contains("How much water the home uses comes from typical homes of this size.")
+        .doesNotContain("Readings", "is bought puts");
+  }
+
+  private static String gallons(double gallons) {
+    return ENGLISH.figure(Figure.roughly(Volume.ofGallons(gallons)));
+  }
+
+  @Test
+  void readingsThatAreLeftOutAndOtherTellingsAreNamed() {
+    assertThat(text(PresentHomes.READ_SHORTLY))
+        .contains("The readings of the meter cover less than 7 days and are left out.");
+    assertThat(text(PresentHomes.STATED)).contains("The use is known: 195 gal on a day at home");
+    assertThat(text(PresentHomes.SALT_TELLS)).contains("The salt that is bought puts the use at");
   }
 
   @Test

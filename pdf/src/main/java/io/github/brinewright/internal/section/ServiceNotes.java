@@ -3,6 +3,7 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.MarginCheck;
+import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
@@ -82,7 +83,10 @@ final class ServiceNotes {
   Section assumed() {
     List<Phrase> items = new ArrayList<>();
     study.assumptions().forEach(each -> items.add(assumed(each)));
-    items.add(Phrase.text("service.use", Phrase.of(comparison.home().use().expectedBasis())));
+    UseBasis basis = comparison.home().use().expectedBasis();
+    if (basis != UseBasis.READINGS) {
+      items.add(Phrase.text("service.use", Phrase.of(basis)));
+    }
     items.add(
         Phrase.text(
             "service.prices",

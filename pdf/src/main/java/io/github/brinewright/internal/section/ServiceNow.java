@@ -1,7 +1,6 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.demand.UseBasis;
 import io.github.brinewright.finding.VerdictKind;
 import io.github.brinewright.model.Columns;
 import io.github.brinewright.model.Element;
@@ -12,7 +11,6 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
 import io.github.brinewright.model.Section;
-import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
@@ -25,8 +23,6 @@ final class ServiceNow {
   private static final int MOST_IN_FULL_SIZE = 3;
 
   private static final int MOST_WITH_FACTS = 4;
-
-  private static final double ONE_IN_TWENTY = 0.05;
 
   private final ServiceStudy study;
   private final HomeLoad home;
@@ -73,23 +69,8 @@ final class ServiceNow {
       sentences.add(
           Phrase.text("service.leadIron", Phrase.of(Figure.of(home.compensatedHardness()))));
     }
-    if (home.use().expectedBasis() == UseBasis.READINGS) {
-      sentences.add(read());
-    }
+    new UseTold(home).sentence().ifPresent(sentences::add);
     return Phrase.sentences(sentences);
-  }
-
-  /** What readings showed, and how sure that is. */
-  private Phrase read() {
-    return Phrase.text(
-        "service.read",
-        Phrase.of(Figure.roughly(home.use().expected())),
-        Phrase.of(Figure.roughly(use(ONE_IN_TWENTY))),
-        Phrase.of(Figure.roughly(use(1 - ONE_IN_TWENTY))));
-  }
-
-  private Volume use(double share) {
-    return home.use().expected().times(home.use().likely().uncertain().quantile(share));
   }
 
   /** With labels of facts or, where they are rows, of those. */
