@@ -5,7 +5,10 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
+import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.DocumentTexts;
+import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
@@ -29,7 +32,15 @@ final class DemoTown {
   static final List<String> LANGUAGES = List.of("en-US", "es-US", "fr-CA");
 
   /** A home, compared and studied once for all tests. */
-  record Home(Comparison comparison, @Nullable HomeStudy study) {}
+  record Home(Comparison comparison, @Nullable HomeStudy study, @Nullable ServiceStudy service) {
+    Proposal proposal(Dealer dealer) {
+      return new Proposal(comparison, study, service, dealer, DAY, null, null);
+    }
+
+    ComparisonPage page(Dealer dealer) {
+      return new ComparisonPage(comparison, dealer, DAY, service);
+    }
+  }
 
   private static final Map<String, Home> HOMES = new ConcurrentHashMap<>();
 
@@ -41,7 +52,8 @@ final class DemoTown {
         id,
         key -> {
           Comparison comparison = job.compare(job.home(id).orElseThrow());
-          return new Home(comparison, job.study(comparison).orElse(null));
+          return new Home(
+              comparison, job.study(comparison).orElse(null), job.service(comparison).orElse(null));
         });
   }
 

@@ -45,10 +45,10 @@ class DrawnValuesTest {
     Comparison comparison = DemoTown.compare(id);
     Dealer dealer = DemoTown.dealer(tag);
     Wording words = DemoTown.words(dealer);
-    Proposal proposal =
-        new Proposal(comparison, DemoTown.home(DemoTown.JOB, id).study(), dealer, DemoTown.DAY);
+    DemoTown.Home home = DemoTown.home(DemoTown.JOB, id);
+    Proposal proposal = home.proposal(dealer);
     SettingsSheet sheet = new SettingsSheet(comparison, comparison.closest(), dealer, DemoTown.DAY);
-    ComparisonPage page = new ComparisonPage(comparison, dealer, DemoTown.DAY);
+    ComparisonPage page = home.page(dealer);
 
     boolean options = comparison.verdict().permitsRecommendation();
     check(proposal.model(), proposal.toPdf(), words, 6);

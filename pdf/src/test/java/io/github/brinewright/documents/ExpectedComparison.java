@@ -6,6 +6,8 @@ import io.github.brinewright.comparison.Grade;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.sizing.YearlyUse;
@@ -19,18 +21,37 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /** What tables and notes on candidates must say. */
 abstract class ExpectedComparison extends Expected {
   final Comparison comparison;
+  final Optional<ServiceStudy> service;
 
-  ExpectedComparison(Comparison comparison, Wording words) {
+  ExpectedComparison(Comparison comparison, @Nullable ServiceStudy service, Wording words) {
     super(words);
     this.comparison = comparison;
+    this.service = Optional.ofNullable(service);
+  }
+
+  /** What is said of the softener in the house, where there is one. */
+  void present(Consumer<ExpectedPresent> said) {
+    service.ifPresent(
+        study -> {
+          ExpectedPresent present = new ExpectedPresent(study, words);
+          said.accept(present);
+          values().putAll(present.values());
+          labels().putAll(present.labels());
+        });
+  }
+
+  boolean keeps() {
+    return service.filter(study -> study.advice() != Advice.REPLACE).isPresent();
   }
 
   /** A clock on weekdays with the weekdays, where the bed serves the home. */
@@ -196,6 +217,7 @@ abstract class ExpectedComparison extends Expected {
       line(where + "/" + key, words.text(key, years), candidates, lines.get(key));
     }
     heads(where, candidates);
+    present(now -> now.compared(where, only));
   }
 
   void heads(String where, List<Candidate> candidates) {
@@ -204,7 +226,7 @@ abstract class ExpectedComparison extends Expected {
       boolean best = comparison.recommended().equals(Optional.of(candidate));
       head(
           where + "/" + candidate.softener().id(),
-          best ? words.text("compare.recommended", Figure.of(name)) : name);
+          best ? words.text(keeps() ? "now.best" : "compare.recommended", Figure.of(name)) : name);
     }
   }
 

@@ -2,13 +2,15 @@ package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.words.Wording;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** What the page of three sizes must say. */
 final class ExpectedPage extends ExpectedComparison {
-  ExpectedPage(Comparison comparison, Wording words) {
-    super(comparison, words);
+  ExpectedPage(Comparison comparison, @Nullable ServiceStudy service, Wording words) {
+    super(comparison, service, words);
     if (!comparison.verdict().permitsRecommendation()) {
       return;
     }

@@ -1,7 +1,6 @@
 package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
-import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Quote;
@@ -20,17 +19,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 
 /** What a proposal must say. */
 final class ExpectedProposal extends ExpectedComparison {
   private final Dealer dealer;
   private final List<Candidate> columns;
 
-  ExpectedProposal(Comparison comparison, @Nullable HomeStudy study, Dealer dealer, Wording words) {
-    super(comparison, words);
+  ExpectedProposal(DemoTown.Home given, Dealer dealer, Wording words) {
+    super(given.comparison(), given.service(), words);
+    HomeStudy study = given.study();
     this.dealer = dealer;
-    columns = comparison.columns(5);
+    columns = comparison.columns(service.isPresent() ? 4 : 5);
     ExpectedHome home = new ExpectedHome(comparison, words);
     values().putAll(home.values());
     labels().putAll(home.labels());
@@ -38,6 +37,7 @@ final class ExpectedProposal extends ExpectedComparison {
       return;
     }
     candidates("compare/compare", columns);
+    present(ExpectedPresent::pageOne);
     columns.forEach(this::setsApart);
     comparison.recommended().ifPresent(this::offered);
     if (study != null) {
@@ -117,8 +117,12 @@ final class ExpectedProposal extends ExpectedComparison {
   }
 
   private void offered(Candidate candidate) {
-    facts(candidate);
+    boolean beside = service.filter(ExpectedPresent::showsRecommended).isPresent();
+    if (!keeps() && !beside) {
+      facts(candidate);
+    }
     costs();
+    present(now -> now.costs("cost/cost"));
     price(candidate.quote(), candidate.softener().name());
     grid("grid/grid", comparison.candidates());
     comparison.smaller().ifPresent(c -> neighbour("opening.smaller", c));
@@ -224,6 +228,7 @@ final class ExpectedProposal extends ExpectedComparison {
     year(study, "year.hardTotal", s -> hard(s.hardWater()));
     year(study, "year.hardDays", s -> range(s.hardDays(), v -> Figure.of(v, v < 10 ? 1 : 0)));
     year(study, "year.unused", s -> words.figure(Figure.percent(s.unusedShare())));
+    present(now -> now.year("year/year"));
     for (Control control : study.controls().keySet()) {
       value(
           "year/year/year.cost/Control." + control,
@@ -237,6 +242,9 @@ final class ExpectedProposal extends ExpectedComparison {
   }
 
   private void year(HomeStudy study, String key, Function<SimulatedYears, String> cell) {
+    service.ifPresent(
+        now ->
+            value("year/year/" + key + "/now", words.text(key), cell.apply(now.asFound().years())));
     study
         .controls()
         .forEach(

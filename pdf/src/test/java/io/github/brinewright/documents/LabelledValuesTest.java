@@ -17,15 +17,18 @@ import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
 import io.github.brinewright.regeneration.ReserveForm;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.sizing.ControlOptions;
-import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.words.Wording;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -42,33 +45,41 @@ class LabelledValuesTest {
           ControlOptions.on(DemoTown.DAY),
           new ControlOptions(LocalDate.of(2026, 12, 31), 23, ReserveForm.SEPARATE));
 
-  /** Homes of the town, some that nobody thought of, and some with clocks on weekdays. */
+  /**
+   * Homes of the town, some that nobody thought of, some with clocks on weekdays, and softeners.
+   */
   static Stream<Arguments> homesAndLanguages() {
     Stream<Arguments> random =
-        Stream.concat(RandomHomes.ids(), WeekdayHomes.ids())
+        Stream.of(RandomHomes.ids(), WeekdayHomes.ids(), FoundHomes.ids())
+            .flatMap(Function.identity())
             .flatMap(id -> DemoTown.LANGUAGES.stream().map(tag -> Arguments.of(id, tag)));
     return Stream.concat(DemoTown.homesAndLanguages(), random);
   }
 
   /** A home, and the dealer writing in a language. */
-  private record Given(
-      Job job, Comparison comparison, @Nullable HomeStudy study, Dealer dealer, Wording words) {
+  private record Given(Job job, DemoTown.Home home, Dealer dealer, Wording words) {
     static Given of(String id, String tag) {
       Job job = jobOf(id);
       Dealer dealer = DemoTown.writing(job.dealer(), tag);
-      DemoTown.Home home = DemoTown.home(job, id);
-      return new Given(job, home.comparison(), home.study(), dealer, DemoTown.words(dealer));
+      return new Given(job, DemoTown.home(job, id), dealer, DemoTown.words(dealer));
+    }
+
+    Comparison comparison() {
+      return home.comparison();
     }
 
     private static Job jobOf(String id) {
       if (WeekdayHomes.ids().anyMatch(id::equals)) {
         return WeekdayHomes.JOB;
+      } else if (FoundHomes.ids().anyMatch(id::equals)) {
+        return FoundHomes.JOB;
       }
       return RandomHomes.ids().anyMatch(id::equals) ? RandomHomes.JOB : DemoTown.JOB;
     }
 
     /** What changed since two people lived there. */
     Revision revision() {
+      Comparison comparison = comparison();
       Site before = comparison.home().site().withPeople(2);
       return Revision.between(
           job.compare(new QuotedHome(before, comparison.tariff())),
@@ -90,10 +101,15 @@ class LabelledValuesTest {
     Revision revision = given.revision();
     Proposal proposal =
         new Proposal(
-            given.comparison(), given.study(), given.dealer(), DemoTown.DAY, null, revision);
+            given.comparison(),
+            given.home().study(),
+            given.home().service(),
+            given.dealer(),
+            DemoTown.DAY,
+            null,
+            revision);
     Expected expected =
-        new ExpectedProposal(given.comparison(), given.study(), given.dealer(), given.words())
-            .revised(revision);
+        new ExpectedProposal(given.home(), given.dealer(), given.words()).revised(revision);
 
     check(proposal.model(), given.words(), expected);
   }
@@ -116,9 +132,26 @@ class LabelledValuesTest {
   @MethodSource("homesAndLanguages")
   void aPageOfThreeSizesSaysWhatIsComputed(String id, String tag) {
     Given given = Given.of(id, tag);
-    ComparisonPage page = new ComparisonPage(given.comparison(), given.dealer(), DemoTown.DAY);
+    ComparisonPage page = given.home().page(given.dealer());
+    ExpectedPage expected =
+        new ExpectedPage(given.comparison(), given.home().service(), given.words());
 
-    check(page.model(), given.words(), new ExpectedPage(given.comparison(), given.words()));
+    check(page.model(), given.words(), expected);
+  }
+
+  /** So that what is checked of softeners in the house is checked for each advice. */
+  @Test
+  void theHomesWithSoftenersGetEveryAdvice() {
+    Stream<DemoTown.Home> homes =
+        Stream.concat(
+            FoundHomes.ids().map(id -> DemoTown.home(FoundHomes.JOB, id)),
+            DemoTown.homes().map(id -> DemoTown.home(DemoTown.JOB, id)));
+
+    assertThat(homes.filter(home -> home.comparison().verdict().permitsRecommendation()))
+        .extracting(DemoTown.Home::service)
+        .filteredOn(Objects::nonNull)
+        .extracting(ServiceStudy::advice)
+        .contains(Advice.values());
   }
 
   @ParameterizedTest

@@ -8,8 +8,8 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Severity;
-import io.github.brinewright.finding.Verdict;
-import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.service.Advice;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
@@ -29,13 +29,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ProposalPagesTest {
   private final Wording words = Wording.of(Locale.US, UnitSystem.US);
 
+  private static DemoTown.Home home(Comparison comparison) {
+    return DemoTown.home(DemoTown.JOB, comparison.home().site().id());
+  }
+
   private static byte[] pdf(Comparison comparison) {
-    return new Proposal(
-            comparison,
-            DemoTown.JOB.study(comparison).orElse(null),
-            DemoTown.JOB.dealer(),
-            DemoTown.DAY)
-        .toPdf();
+    return home(comparison).proposal(DemoTown.JOB.dealer()).toPdf();
+  }
+
+  /** Whether a softener is in the house that should be kept. */
+  private static boolean keeps(Comparison comparison) {
+    ServiceStudy service = home(comparison).service();
+    return service != null && service.advice() != Advice.REPLACE;
   }
 
   private static String text(byte[] pdf) throws IOException {
@@ -65,7 +70,7 @@ class ProposalPagesTest {
   }
 
   private void assertOptions(Comparison comparison, String text) {
-    for (Candidate candidate : comparison.columns(5)) {
+    for (Candidate candidate : comparison.columns(home(comparison).service() == null ? 5 : 4)) {
       assertThat(joined(text)).contains(joined(candidate.softener().name()));
       assertThat(text)
           .contains(
@@ -76,16 +81,18 @@ class ProposalPagesTest {
     comparison
         .recommended()
         .ifPresentOrElse(
-            candidate -> assertRecommended(candidate, comparison.verdict(), text),
+            candidate -> assertRecommended(candidate, comparison, text),
             () -> assertNothingSold(comparison, text));
   }
 
-  private void assertRecommended(Candidate candidate, Verdict verdict, String text) {
+  private void assertRecommended(Candidate candidate, Comparison comparison, String text) {
+    boolean provisional = comparison.verdict().isProvisional();
     assertThat(text)
         .contains(
-            verdict.isProvisional()
-                ? List.of("For now we", "Recommended:", "nothing to sign yet")
-                : List.of("We recommend", "Recommended:", "Acceptance", "Signature"))
+            keeps(comparison)
+                ? List.of("The softener you have", "If you want a new one", "Best new one:")
+                : List.of(provisional ? "For now we" : "We recommend", "Recommended:"))
+        .contains(provisional ? List.of("nothing to sign yet") : List.of("Acceptance", "Signature"))
         .contains(words.figure(Figure.of(candidate.quote().total())));
     for (CostKind kind : CostKind.values()) {
       assertThat(text).contains(words.term(kind) + " ");

@@ -6,8 +6,6 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
-import io.github.brinewright.proposal.ComparisonPage;
-import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.SettingsSheet;
 import java.io.IOException;
 import java.math.BigDecimal;
@@ -51,9 +49,9 @@ class SameNumbersTest {
 
   private static List<byte[]> documents(String id, Comparison comparison, Dealer dealer) {
     return List.of(
-        new Proposal(comparison, DemoTown.home(JOB, id).study(), dealer, DAY).toPdf(),
+        DemoTown.home(JOB, id).proposal(dealer).toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
-        new ComparisonPage(comparison, dealer, DAY).toPdf());
+        DemoTown.home(JOB, id).page(dealer).toPdf());
   }
 
   /** All numbers that are read aloud, but for those in names and in what is quoted in English. */

@@ -15,7 +15,6 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
-import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.ServiceReport;
 import io.github.brinewright.proposal.SettingsSheet;
@@ -36,6 +35,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
@@ -86,13 +86,14 @@ class StandardsTest {
         new Proposal(
                 comparison,
                 DemoTown.home(JOB, id).study(),
+                DemoTown.home(JOB, id).service(),
                 dealer,
                 DAY,
                 carried(id),
                 Revision.between(other(id), DAY.minusDays(30), comparison))
             .toPdf(),
         new SettingsSheet(comparison, comparison.closest(), dealer, DAY).toPdf(),
-        new ComparisonPage(comparison, dealer, DAY).toPdf(),
+        DemoTown.home(JOB, id).page(dealer).toPdf(),
         form(dealer, cells(id)));
   }
 
@@ -123,8 +124,7 @@ class StandardsTest {
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
-    Comparison comparison = DemoTown.compare(id);
-    byte[] page = new ComparisonPage(comparison, DemoTown.dealer(tag), DAY).toPdf();
+    byte[] page = DemoTown.home(JOB, id).page(DemoTown.dealer(tag)).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
   }
@@ -163,6 +163,20 @@ class StandardsTest {
       assertThat(failures(document, PDFAFlavour.PDFUA_1)).isEmpty();
       assertThat(failures(document, PDFAFlavour.PDFA_3_A)).isEmpty();
     }
+  }
+
+  /** One that has a softener to be replaced, and one that nothing suits. */
+  @ParameterizedTest
+  @CsvSource({"P0, en-US", "P0, es-US", "P0, fr-CA", "P11, es-US"})
+  void aProposalBesideTheSoftenerOfTheHouseKeepsTheStandardsToo(String id, String tag)
+      throws Exception {
+    byte[] proposal = DemoTown.home(FoundHomes.JOB, id).proposal(DemoTown.dealer(tag)).toPdf();
+
+    assertThat(failures(proposal, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(proposal, PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(TextBoxes.of(proposal).outsideTheMargins()).isEmpty();
+    assertThat(TextBoxes.of(proposal).overlaps()).isEmpty();
+    assertThat(ReadAloud.of(proposal).outOfOrder()).isEmpty();
   }
 
   @ParameterizedTest
