@@ -75,9 +75,9 @@ final class AtOnceMeter implements Meter {
     double unused = (1 - unreached) * reached.unused() + unreached * longest.unused();
     double taken = volume - unused - last + lost() * ends;
     double days = Math.min(longest(), Math.max(SHORTEST, taken / day.mean()));
-    double cycle = setting.hardShare() * (ends + last);
+    double cycle = factor * setting.hardShare() * (ends + last);
     if (!setting.beyondBed()) {
-      return new Interval(days, 0, 0, 0, factor * cycle);
+      return new Interval(days, 0, 0, 0, cycle);
     }
     HardStretch hard = new HardStretch(day, setting.capacity() / factor, volume);
     Overflow over =
@@ -87,7 +87,7 @@ final class AtOnceMeter implements Meter {
             hard.within(begunAnd(longest() - 1), afterReaching, reached.untaken()));
     double reach = 1 - (1 - unreached) * reached.chance() - unreached * longest.chance();
     double hardDays = Math.min(days, hard.days(over, reach, setting.hardShare()));
-    return new Interval(days, over.chance(), hardDays, factor * over.volume(), factor * cycle);
+    return new Interval(days, over.chance(), hardDays, factor * over.volume(), cycle);
   }
 
   private double heavyShare(double volume, double unreached) {

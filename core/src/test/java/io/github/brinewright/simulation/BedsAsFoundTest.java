@@ -128,7 +128,7 @@ class BedsAsFoundTest {
 
       assertThat(ratio)
           .as(
-              "open meter data: 6.60 % and a quarter of 5.46 %, against 0.64 and 0.46 %; %s",
+              "open meter data: 6.60 %% and a quarter of 5.46 %%, against 0.64 and 0.46 %%; %s",
               control)
           .isCloseTo((6.60 + 5.46 / 4) / (0.64 + 0.46 / 4), within(0.02));
     }
