@@ -1,6 +1,6 @@
 /**
- * Results as they leave the library: comparisons as JSON and CSV, with the unit in every name, and
- * the data that a document carries.
+ * Results as they leave the library: comparisons as JSON and CSV, studies of present softeners as
+ * JSON, with the unit in every name, and the data that a document carries.
  *
  * <pre>{@code
  * Wording words = Wording.of(Locale.US, UnitSystem.US);
