@@ -1,6 +1,7 @@
 package io.github.brinewright.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
@@ -136,5 +137,52 @@ class ProposalsTest {
   void anAccentTooLightToReadIsKnown() {
     assertThat(Proposals.of(twoHomes("accent=#FFE000\n")).darkensAccent()).isTrue();
     assertThat(Proposals.of(twoHomes("accent=#1F5C66\n")).darkensAccent()).isFalse();
+  }
+
+  @Test
+  void aReportOnTheSoftenerOfAHomeIsWrittenInItsLanguageAndCarriesItsData() throws Exception {
+    Job job = withSoftener("clock");
+    HomeDocument report = Proposals.of(job).serviceReport(job.homes().get(0), DAY);
+
+    assertThat(report.fileName()).isEqualTo("service-A1.pdf");
+    assertThat(language(report.pdf())).isEqualTo("fr-CA");
+    assertThat(text(report.pdf()))
+        .contains("Que fait votre adoucisseur aujourd'hui", "Page 2 de 2");
+    Reopened reopened = Reopened.read(report.pdf());
+    assertThat(reopened.job().orElseThrow().homes().get(0).site().present())
+        .isEqualTo(job.homes().get(0).site().present());
+    assertThat(Proposals.of(job).withoutData().serviceReport(job.homes().get(0), DAY).pdf())
+        .hasSizeLessThan(report.pdf().length);
+  }
+
+  @Test
+  void aReportSaysTheSameEachTime() {
+    Job job = withSoftener("clock");
+    QuotedHome home = job.homes().get(0);
+
+    assertThat(Proposals.of(job).serviceReport(home, DAY).pdf())
+        .isEqualTo(Proposals.of(withSoftener("clock")).serviceReport(home, DAY).pdf());
+  }
+
+  @Test
+  void aHomeWithoutASoftenerHasNoReport() {
+    Job job = twoHomes("name=Dealer\n");
+
+    assertThatThrownBy(() -> Proposals.of(job).serviceReport(job.homes().get(1), DAY))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("B2 has no present softener");
+  }
+
+  private static Job withSoftener(String control) {
+    return JobFolder.read(
+            JobFiles.of(
+                Map.of(
+                    "sites.csv",
+                    "site_id,customer,language,hardness_gpg,people,present_control,present_days,"
+                        + "present_rated_grains\nA1,Ann,fr-CA,18,3,"
+                        + control
+                        + ",6,32000\n")))
+        .job()
+        .orElseThrow();
   }
 }

@@ -43,10 +43,17 @@ final class Lines {
     List<String> parts = new ArrayList<>();
     int from = breaks.first();
     for (int to = breaks.next(); to != BreakIterator.DONE; to = breaks.next()) {
-      parts.add(text.substring(from, to));
-      from = to;
+      if (to == text.length() || !holds(text.charAt(to))) {
+        parts.add(text.substring(from, to));
+        from = to;
+      }
     }
     return parts;
+  }
+
+  /** A space that holds what it stands between together, also after a sign of money. */
+  private static boolean holds(char letter) {
+    return letter == '\u00A0' || letter == '\u202F';
   }
 
   /** Keeps a number with the word after it, most often its unit, where both fit on a line. */

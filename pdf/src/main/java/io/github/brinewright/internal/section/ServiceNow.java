@@ -11,6 +11,7 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
@@ -23,6 +24,9 @@ final class ServiceNow {
   private static final int MOST_IN_FULL_SIZE = 3;
 
   private static final int MOST_WITH_FACTS = 4;
+
+  /** Times the hardness that iron and manganese make of it. */
+  private static final double WORTH_NAMING = 1.02;
 
   private final ServiceStudy study;
   private final HomeLoad home;
@@ -65,7 +69,8 @@ final class ServiceNow {
             Phrase.of(Figure.of(home.site().household().people())),
             Phrase.of(Figure.roughly(home.use().expected())),
             Phrase.of(Figure.of(home.site().softenedWater().hardness()))));
-    if (home.compensatedHardness().exceeds(home.site().softenedWater().hardness())) {
+    Hardness tested = home.site().softenedWater().hardness();
+    if (home.compensatedHardness().exceeds(tested.times(WORTH_NAMING))) {
       sentences.add(
           Phrase.text("service.leadIron", Phrase.of(Figure.of(home.compensatedHardness()))));
     }

@@ -24,6 +24,7 @@ record SetRight(ServiceOption found, ServiceOption right) {
   private static final BigDecimal LEAST = BigDecimal.TEN;
 
   private static final double MUCH = 0.25;
+  private static final double MUCH_GALLONS = 100;
 
   List<Phrase> sentences() {
     List<Phrase> sentences = new ArrayList<>();
@@ -48,10 +49,11 @@ record SetRight(ServiceOption found, ServiceOption right) {
   private Optional<Phrase> hardWater() {
     Volume now = right.hardWater().total();
     Volume before = found.hardWater().total();
-    if (differ(daysOut(found), daysOut(right))) {
+    if (Math.abs(daysOut(found) - daysOut(right)) >= 1) {
       return Optional.of(daysOut());
     }
-    return Math.abs(now.gallons() - before.gallons()) < MUCH * before.gallons()
+    double change = Math.abs(now.gallons() - before.gallons());
+    return change < Math.max(MUCH_GALLONS, MUCH * before.gallons())
         ? Optional.empty()
         : Optional.of(change("service.then.hard", Figure.roughly(now), Figure.roughly(before)));
   }
@@ -70,7 +72,7 @@ record SetRight(ServiceOption found, ServiceOption right) {
     }
     Phrase amount = Phrase.of(Figure.roughly(saved.abs()));
     if (saved.isNegative()) {
-      boolean less = daysOut(right) < daysOut(found) && differ(daysOut(found), daysOut(right));
+      boolean less = daysOut(found) - daysOut(right) >= 1;
       return List.of(Phrase.text(less ? "service.then.because" : "service.then.more", amount));
     }
     List<Phrase> sentences = new ArrayList<>(List.of(Phrase.text("service.then.saves", amount)));

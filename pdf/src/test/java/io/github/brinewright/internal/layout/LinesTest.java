@@ -64,4 +64,15 @@ class LinesTest {
     assertThat(cut).endsWith("…").startsWith("A very");
     assertThat(STYLE.width(cut)).isLessThanOrEqualTo(80);
   }
+
+  /** As the dollar of another country is written in French. */
+  @Test
+  void aSpaceThatHoldsWordsTogetherIsNoPlaceToBreak() {
+    String money = "80\u00A0$\u00A0US";
+    double width = STYLE.width("environ 80 $ U");
+
+    assertThat(Lines.of("environ " + money, STYLE, width)).containsExactly("environ ", money);
+    assertThat(String.join("", Lines.of("environ " + money, STYLE, STYLE.width("80 $"))))
+        .isEqualTo("environ " + money);
+  }
 }
