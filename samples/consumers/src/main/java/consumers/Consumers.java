@@ -17,6 +17,7 @@ public final class Consumers {
           new OwnSections(),
           new GermanProposal(),
           new Json(),
+          new SoftenerInTheHouse(),
           new JobInMemory(),
           new JobWithProblems(),
           new PersistAndReopen(),
