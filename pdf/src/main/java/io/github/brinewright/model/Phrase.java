@@ -155,6 +155,21 @@ public sealed interface Phrase {
   }
 
   /**
+   * A phrase, or another one where it says the same as what it stands beside.
+   *
+   * @param phrase said where it differs
+   * @param beside what it is compared with, as it is printed
+   * @param same said where it does not
+   */
+  record Unlike(Phrase phrase, Phrase beside, Phrase same) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      String said = phrase.in(words);
+      return said.equals(beside.in(words)) ? same.in(words) : said;
+    }
+  }
+
+  /**
    * The same in every language: a name, or a text of an embedder's own.
    *
    * @param text to write

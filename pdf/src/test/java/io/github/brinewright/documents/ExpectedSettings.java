@@ -16,6 +16,7 @@ import io.github.brinewright.words.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -40,6 +41,10 @@ abstract class ExpectedSettings extends Expected {
   abstract BrineRefill refill();
 
   abstract Arrangement arrangement();
+
+  LocalTime starts() {
+    return options.begins();
+  }
 
   /** Days for which the bed may stand. */
   abstract int standing();
@@ -104,7 +109,7 @@ abstract class ExpectedSettings extends Expected {
   }
 
   private void step(String key, String label, Duration past, CycleStep step) {
-    String time = waits() ? words.figure(Figure.of(options.begins().plus(past))) : minutes(past);
+    String time = waits() ? words.figure(Figure.of(starts().plus(past))) : minutes(past);
     value(key + begins(), label, time);
     value(key + "settings.minutes", label, bare(step.time()));
     value(key + "settings.flow", label, words.figure(Figure.of(step.flow(), 2)));
@@ -184,7 +189,7 @@ abstract class ExpectedSettings extends Expected {
     Figure takes = Figure.of(cycle().time(), 0);
     Figure meanwhile = Figure.of(words.text("settings.meanwhile." + arrangement()));
     return waits()
-        ? words.text("settings.byHand.night", Figure.of(options.begins()), takes, meanwhile)
+        ? words.text("settings.byHand.night", Figure.of(starts()), takes, meanwhile)
         : words.text("settings.byHand.once", takes, meanwhile);
   }
 

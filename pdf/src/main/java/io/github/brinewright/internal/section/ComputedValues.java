@@ -15,6 +15,7 @@ import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Figure;
+import java.time.LocalTime;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -51,6 +52,11 @@ record ComputedValues(Design design, ControlOptions options) implements ControlV
     return design.refill();
   }
 
+  @Override
+  public LocalTime begins() {
+    return options.begins();
+  }
+
   private Schedule schedule() {
     return design.schedule();
   }
@@ -71,7 +77,7 @@ record ComputedValues(Design design, ControlOptions options) implements ControlV
     values.put("settings.kind", Phrase.of(control()));
     if (waits()) {
       values.put("settings.clock", TimeOfDay.now(control()));
-      values.put("settings.hour", Phrase.of(Figure.of(options.begins())));
+      values.put("settings.hour", Phrase.of(Figure.of(begins())));
     }
     putInterval(values);
     Phrase first = served(new Phrase.Day(schedule().firstDue(options.start())));

@@ -94,7 +94,7 @@ record ControlTable(ControlValues toSet, Optional<FoundValues> now, LocalDate st
       return Phrase.NONE;
     }
     Phrase now = found.getOrDefault(key, ControlValues.NONE);
-    return now.equals(value) ? Phrase.text("settings.same") : now;
+    return new Phrase.Unlike(now, value, Phrase.text("settings.same"));
   }
 
   private List<MeterColumn> meterColumns() {

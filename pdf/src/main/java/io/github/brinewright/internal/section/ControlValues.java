@@ -6,6 +6,7 @@ import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.trace.Figure;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Map;
 
@@ -42,6 +43,9 @@ interface ControlValues {
 
   /** The refill. */
   BrineRefill refill();
+
+  /** The time of day at which it begins, where it waits for one. */
+  LocalTime begins();
 
   /** Days for which a bed may stand without a regeneration. */
   Figure standing();

@@ -9,6 +9,7 @@ import io.github.brinewright.regeneration.BrineRefill;
 import io.github.brinewright.regeneration.Cycle;
 import io.github.brinewright.regeneration.Schedule;
 import io.github.brinewright.regeneration.WeekdayClock;
+import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
@@ -54,6 +55,12 @@ record FoundValues(FoundSoftener found, LocalDate start) implements ControlValue
     return found.refill();
   }
 
+  /** As it was read, or as usual. */
+  @Override
+  public LocalTime begins() {
+    return LocalTime.of(present().hour().orElse(BedSettings.USUAL_HOUR), 0);
+  }
+
   @Override
   public Figure standing() {
     return Figure.days(Schedule.LONGEST_DAYS, 0);
@@ -87,9 +94,7 @@ record FoundValues(FoundSoftener found, LocalDate start) implements ControlValue
   }
 
   private Phrase hour() {
-    return present().hour().isPresent()
-        ? Phrase.of(Figure.of(LocalTime.of(present().hour().getAsInt(), 0)))
-        : NOT_KNOWN;
+    return present().hour().isPresent() ? Phrase.of(Figure.of(begins())) : NOT_KNOWN;
   }
 
   private void putInterval(Map<String, Phrase> values) {

@@ -8,7 +8,6 @@ import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Mass;
-import io.github.brinewright.sizing.ControlOptions;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,12 +22,10 @@ final class HandNotes {
 
   private final HomeLoad home;
   private final ControlValues values;
-  private final ControlOptions options;
 
-  HandNotes(Comparison comparison, ControlValues values, ControlOptions options) {
+  HandNotes(Comparison comparison, ControlValues values) {
     home = comparison.home();
     this.values = values;
-    this.options = options;
   }
 
   Section section() {
@@ -65,7 +62,7 @@ final class HandNotes {
     Phrase meanwhile = Phrase.text("settings.meanwhile." + values.softener().arrangement());
     return values.waits()
         ? Phrase.text(
-            "settings.byHand.night", Phrase.of(Figure.of(options.begins())), takes, meanwhile)
+            "settings.byHand.night", Phrase.of(Figure.of(values.begins())), takes, meanwhile)
         : Phrase.text("settings.byHand.once", takes, meanwhile);
   }
 

@@ -59,10 +59,10 @@ public final class PresentSections {
     sections.add(new HomeVerdict(comparison).compact());
     SettingsSections.cautions(comparison, option.candidate()).ifPresent(sections::add);
     sections.add(control());
-    sections.add(SettingsSections.cycle(values, options));
+    sections.add(SettingsSections.cycle(values));
     sections.add(restsOn(comparison));
     sections.add(StartUp.present(found.control(), values.control()));
-    sections.add(new HandNotes(comparison, values, options).section());
+    sections.add(new HandNotes(comparison, values).section());
     sections.add(SettingsSections.finePrint());
     return sections;
   }

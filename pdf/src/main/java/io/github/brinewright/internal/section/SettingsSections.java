@@ -46,9 +46,9 @@ public final class SettingsSections {
       sections.add(warnings());
     }
     sections.add(control());
-    sections.add(cycle(values, options));
+    sections.add(cycle(values));
     sections.add(StartUp.fitted(values.control()));
-    sections.add(new HandNotes(comparison, values, options).section());
+    sections.add(new HandNotes(comparison, values).section());
     sections.add(finePrint());
     return sections;
   }
@@ -93,10 +93,9 @@ public final class SettingsSections {
     return section("settings.control", elements.toArray(Element[]::new));
   }
 
-  static Section cycle(ControlValues values, ControlOptions options) {
+  static Section cycle(ControlValues values) {
     CycleSteps steps =
-        new CycleSteps(
-            values.cycle(), Optional.of(options.begins()).filter(time -> values.waits()));
+        new CycleSteps(values.cycle(), Optional.of(values.begins()).filter(time -> values.waits()));
     return section("settings.cycle", steps.table());
   }
 
