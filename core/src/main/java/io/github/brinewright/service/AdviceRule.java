@@ -13,8 +13,9 @@ import java.util.Optional;
  * What comes of a study. Keeping the bed is the rule. A meter or a new unit is advised where it
  * costs clearly less over the years compared, its price included, and has come back within them;
  * and where it keeps the dealer's margin for hard water, which the present bed, set right and for a
- * new unit also under a meter, does not. Where no setting of the bed serves the home, nothing but
- * these is left.
+ * new unit also under a meter, does not. A meter without a price is not advised, and one that is
+ * there already costs what setting it right costs. Where no setting of the bed serves the home,
+ * nothing but these is left.
  */
 final class AdviceRule {
   private final Map<Kind, ServiceOption> options;
@@ -32,7 +33,7 @@ final class AdviceRule {
 
   Advice advice() {
     Optional<ServiceOption> right = option(Kind.SET_RIGHT);
-    Optional<ServiceOption> meter = option(Kind.METERED).filter(one -> meterIsNew());
+    Optional<ServiceOption> meter = option(Kind.METERED).filter(one -> one.price().isPresent());
     Optional<ServiceOption> unit = option(Kind.REPLACED);
     if (right.isEmpty()) {
       return meter.isPresent() && unit.isEmpty() ? Advice.ADD_METER : Advice.REPLACE;
@@ -49,12 +50,6 @@ final class AdviceRule {
 
   private Optional<ServiceOption> option(Kind kind) {
     return Optional.ofNullable(options.get(kind));
-  }
-
-  /** A meter without a price, and one that is there already, cannot be advised. */
-  private boolean meterIsNew() {
-    return options.get(Kind.AS_FOUND).bed().control().timed()
-        && options.get(Kind.METERED).price().isPresent();
   }
 
   private boolean better(ServiceOption dearer, ServiceOption kept) {

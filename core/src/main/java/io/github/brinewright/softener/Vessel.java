@@ -56,16 +56,21 @@ public record Vessel(Length diameter, Length height) {
 
   /**
    * {@return the bed usually sold in a vessel of about this size: the one whose usual vessel is
-   * nearest in volume, common practice} Example: 9 × 48 in → 1 ft3.
+   * nearest in volume; in a larger or smaller vessel than any of these in proportion, common
+   * practice} Example: 9 × 48 in → 1 ft3.
    */
   public Volume usualBed() {
     double own = cylinder();
-    double nearest =
+    Map.Entry<Double, Vessel> nearest =
         USUAL.entrySet().stream()
             .min(Comparator.comparingDouble(each -> Math.abs(each.getValue().cylinder() - own)))
-            .orElseThrow()
-            .getKey();
-    return Volume.ofCubicFeet(nearest);
+            .orElseThrow();
+    double ratio = own / nearest.getValue().cylinder();
+    boolean beyond =
+        own < USUAL.firstEntry().getValue().cylinder()
+            || own > USUAL.lastEntry().getValue().cylinder();
+    Volume usual = Volume.ofCubicFeet(nearest.getKey());
+    return beyond ? Softener.RESIN_VOLUME.nearest(usual.times(ratio)) : usual;
   }
 
   private double cylinder() {

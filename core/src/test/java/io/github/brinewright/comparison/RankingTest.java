@@ -186,7 +186,7 @@ class RankingTest {
         .containsExactlyInAnyOrderElementsOf(comparison.candidates());
     assertThat(Stream.of(Control.values()).map(comparison::grid).filter(Grid::isEmpty))
         .extracting(Grid::control)
-        .containsExactly(Control.METERED_AT_ONCE);
+        .containsExactly(Control.WEEKDAYS, Control.METERED_AT_ONCE);
     assertThat(comparison.grids().get(0).control())
         .isEqualTo(comparison.recommended().orElseThrow().setup().control());
     assertThat(comparison.acrossBases()).map(Reason::kind).contains(Kind.ACROSS_BASES);

@@ -256,6 +256,6 @@ class ServiceStudyTest {
 
     assertThatThrownBy(() -> Visit.to(15, 3).service(euros).finds(clock(4, 32_000)))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("EUR");
+        .hasMessageContaining("meter and visit are priced in EUR");
   }
 }

@@ -9,6 +9,7 @@ import io.github.brinewright.home.Household;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentSalt;
 import io.github.brinewright.home.PresentSoftener;
+import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.HardnessAmount;
@@ -17,6 +18,7 @@ import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Minutes;
 import io.github.brinewright.quantity.Range;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.simulation.BedSettings;
 import io.github.brinewright.simulation.DemandModel;
@@ -78,7 +80,15 @@ class FoundSoftenerTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"9, 48, 1", "10, 54, 1.5", "12, 52, 2", "14, 65, 3", "9.2, 47, 1"})
+  @CsvSource({
+    "9, 48, 1",
+    "10, 54, 1.5",
+    "12, 52, 2",
+    "13, 54, 2.5",
+    "14, 65, 3",
+    "9.2, 47, 1",
+    "20, 65, 6.25"
+  })
   void aVesselAloneTellsTheBed(double diameter, double height, double cubicFeet) {
     Vessel vessel = new Vessel(Length.ofInches(diameter), Length.ofInches(height));
 
@@ -93,6 +103,18 @@ class FoundSoftenerTest {
     assertThat(usable(foot(5).salt(each(6)))).isCloseTo(FACTOR * 19_756, within(0.5));
     assertThat(usable(foot(5).salt(each(6)).resin(ShippedResins.FINE_MESH)))
         .isGreaterThan(usable(foot(5).salt(each(6))));
+  }
+
+  /** Michaud, WC&P 2023: less below 50 °F; 0.875 of it at 45 °F. */
+  @Test
+  void coldWaterTakesItsShare() {
+    WaterAnalysis.Builder cold =
+        WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(20))
+            .temperature(Temperature.ofFahrenheit(45));
+    HomeLoad home = new HomeLoad(Homes.site(cold, Household.of(3)).build());
+    FoundSoftener found = FoundSoftener.of(foot(5).salt(each(6)).build(), home);
+
+    assertThat(found.usable().grains()).isCloseTo(0.875 * FACTOR * 19_756, within(0.5));
   }
 
   /** UFC 3-240-13FN: 1 to 5 % a year. */

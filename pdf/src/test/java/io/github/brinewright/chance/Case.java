@@ -24,10 +24,12 @@ record Case(int number, Map<String, String> files, Margins margins) {
     Chance chance = new Chance(number);
     RandomPrices prices = new RandomPrices(chance);
     Map<String, String> files = new LinkedHashMap<>();
-    files.put("sites.csv", Cells.csv(List.of(RandomHome.row(chance))));
+    Cells home = RandomHome.row(chance);
+    RandomPresent.add(home, number);
+    files.put("sites.csv", Cells.csv(List.of(home)));
     files.put("units.csv", prices.units());
     files.put("tariffs.csv", prices.tariffs());
-    files.put("dealer.properties", prices.dealer());
+    files.put("dealer.properties", prices.dealer() + RandomPresent.prices(number, prices.inYen()));
     return new Case(number, files, prices.margins());
   }
 

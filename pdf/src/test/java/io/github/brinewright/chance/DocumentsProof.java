@@ -12,6 +12,7 @@ import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.Proposals;
 import io.github.brinewright.proposal.SettingsSheet;
+import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HomeStudy;
 import java.time.LocalDate;
 import java.util.Locale;
@@ -26,8 +27,11 @@ final class DocumentsProof {
 
   static void models(Job job, Comparison comparison, @Nullable HomeStudy study) {
     Dealer dealer = job.dealer();
-    assertThat(new Proposal(comparison, study, dealer, DAY).model().sections()).isNotEmpty();
-    assertThat(new ComparisonPage(comparison, dealer, DAY).model().sections()).isNotEmpty();
+    ServiceStudy service = job.service(comparison).orElse(null);
+    Proposal proposal = new Proposal(comparison, study, service, dealer, DAY, null, null);
+    assertThat(proposal.model().sections()).isNotEmpty();
+    ComparisonPage page = new ComparisonPage(comparison, dealer, DAY, service);
+    assertThat(page.model().sections()).isNotEmpty();
     for (Candidate candidate : comparison.candidates()) {
       SettingsSheet sheet = new SettingsSheet(comparison, candidate, dealer, DAY);
       assertThat(sheet.model().sections()).isNotEmpty();

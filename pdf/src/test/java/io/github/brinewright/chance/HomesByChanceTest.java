@@ -72,6 +72,7 @@ class HomesByChanceTest {
     assertThat(study.isPresent()).isEqualTo(comparison.recommended().isPresent());
     ChoiceProof.check(comparison);
     study.ifPresent(YearProof::check);
+    PresentProof.check(job, comparison);
     PeopleProof.check(job, Case.home(job), comparison);
     FiguresProof.check(
         comparison,

@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
 
 /** A dealer by chance: what is sold, in which currency and to what margins. */
 final class RandomPrices {
-  private static final int YEN_A_DOLLAR = 150;
+  static final int YEN_A_DOLLAR = 150;
 
   private final Chance chance;
   private final boolean yen;
@@ -18,6 +18,10 @@ final class RandomPrices {
   RandomPrices(Chance chance) {
     this.chance = chance;
     yen = chance.in(0.3);
+  }
+
+  boolean inYen() {
+    return yen;
   }
 
   String dealer() {

@@ -126,7 +126,7 @@ final class ExpectedPresent extends Expected {
     PresentControl control = study.present().control();
     String name = term(study.found().control());
     return control instanceof PresentControl.Weekdays set
-        ? name + ": " + words.weekdays(set.days())
+        ? words.text("compare.weekdays", Figure.of(name), Figure.of(set.days()))
         : name;
   }
 
