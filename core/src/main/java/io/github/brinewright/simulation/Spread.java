@@ -12,6 +12,7 @@ import java.util.Arrays;
  */
 public record Spread(double mean, double low, double high) {
   private static final double TAIL = 0.05;
+  private static final double NARROW = 0.02;
 
   /**
    * @param mean of all years
@@ -53,5 +54,10 @@ public record Spread(double mean, double low, double high) {
   public Spread times(double factor) {
     Require.between("factor", factor, 0, Double.MAX_VALUE);
     return new Spread(mean * factor, low * factor, high * factor);
+  }
+
+  /** {@return whether the ends lie so near, within 2 % of the mean, that they need no word} */
+  public boolean isNarrow() {
+    return high - low < NARROW * Math.abs(mean);
   }
 }

@@ -10,6 +10,7 @@ import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.ComparisonPage;
 import io.github.brinewright.proposal.Proposal;
+import io.github.brinewright.proposal.ServiceReport;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
 import io.github.brinewright.words.UnitSystem;
@@ -54,6 +55,7 @@ public final class Gallery {
     gallery.draw("pages", 36, proposal, 1, 2, 3, 4, 5, 6, 7, 8);
     gallery.draw("settings", 60, gallery.settings("H01", english), 1, 2);
     gallery.draw("three-sizes", 72, gallery.threeSizes("H01", english), 1);
+    gallery.draw("service", 60, gallery.service("S02", english), 1, 2);
     gallery.draw("form", 60, gallery.form("H07", english), 1, 2);
     gallery.draw("spanish", 60, gallery.proposal("H06", spanish), 1, 2);
     gallery.draw("french", 60, gallery.proposal("H11", metric), 1, 3);
@@ -75,6 +77,10 @@ public final class Gallery {
 
   private byte[] threeSizes(String id, Dealer dealer) {
     return new ComparisonPage(compare(id), dealer, DAY).toPdf();
+  }
+
+  private byte[] service(String id, Dealer dealer) {
+    return new ServiceReport(job.service(compare(id)).orElseThrow(), dealer, DAY).toPdf();
   }
 
   private byte[] form(String id, Dealer dealer) throws IOException {

@@ -117,11 +117,13 @@ final class WayLines {
         "",
         option -> {
           Spread ends = spread.apply(option);
-          return "("
-              + words.number(figure.apply(ends.low()))
-              + "-"
-              + words.number(figure.apply(ends.high()))
-              + ")";
+          return ends.isNarrow()
+              ? ""
+              : "("
+                  + words.number(figure.apply(ends.low()))
+                  + "-"
+                  + words.number(figure.apply(ends.high()))
+                  + ")";
         });
   }
 

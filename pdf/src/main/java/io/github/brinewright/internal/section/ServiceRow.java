@@ -35,8 +35,6 @@ enum ServiceRow {
   PAYBACK_FOUND("service.row.paybackFound", option -> returned(option.paybackAgainstFound()));
 
   /** A range narrower than this share of its middle is not told. */
-  private static final double NARROW = 0.02;
-
   static final Phrase NONE = Phrase.plain("–");
 
   private final String key;
@@ -79,7 +77,7 @@ enum ServiceRow {
 
   /** With its range, where that is worth a thought. */
   private static Phrase ranged(Spread spread, DoubleFunction<Figure> figure) {
-    if (spread.high() - spread.low() < NARROW * Math.abs(spread.mean())) {
+    if (spread.isNarrow()) {
       return Phrase.of(figure.apply(spread.mean()));
     }
     return new Phrase.Ranged(
