@@ -118,7 +118,7 @@ final class RandomVisit {
     return new PresentControl.ByVolume(
         Volume.ofGallons(set),
         random.nextBoolean(),
-        maybe(() -> Volume.ofGallons(0.9 * set * random.nextDouble())),
+        maybe(() -> reserve(0.9 * set * random.nextDouble())),
         maybe(() -> 1 + random.nextInt(99)));
   }
 
@@ -131,7 +131,7 @@ final class RandomVisit {
         Hardness.ofGrainsPerGallon(gpg),
         capacity,
         random.nextBoolean(),
-        maybe(() -> Volume.ofGallons(0.9 * held * random.nextDouble())),
+        maybe(() -> reserve(0.9 * held * random.nextDouble())),
         maybe(() -> 1 + random.nextInt(99)));
   }
 
@@ -144,5 +144,9 @@ final class RandomVisit {
               Minutes.toDuration(between(0.1, 60)),
               maybe(() -> FlowRate.ofGallonsPerMinute(between(0.05, 5))));
     };
+  }
+
+  private static Volume reserve(double gallons) {
+    return PresentControl.RESERVE.nearest(Volume.ofGallons(gallons));
   }
 }
