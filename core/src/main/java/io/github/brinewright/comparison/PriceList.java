@@ -1,5 +1,7 @@
 package io.github.brinewright.comparison;
 
+import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Quote;
@@ -7,6 +9,7 @@ import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.cost.YearlyCost;
 import io.github.brinewright.demand.HomeLoad;
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.finding.RuleBook;
 import io.github.brinewright.home.Site;
@@ -70,12 +73,27 @@ public final class PriceList {
    * @return a builder that begins with all that this has
    */
   public Builder toBuilder() {
-    return new Builder(offers()).terms(terms()).limits(limits()).margins(margins()).rules(rules());
+    return new Builder(offers())
+        .items(items())
+        .terms(terms())
+        .limits(limits())
+        .margins(margins())
+        .rules(rules());
   }
 
   /** {@return what the dealer sells, in the order given} */
   public List<Offer> offers() {
     return values.offers;
+  }
+
+  /** {@return what else the dealer sells or takes off, in the order of a bill} */
+  public List<Item> items() {
+    return values.items;
+  }
+
+  /** {@return what a customer may add to a quote, in the order of a bill} */
+  public List<Item> extras() {
+    return items().stream().filter(item -> item.need() == ItemNeed.OFFERED).toList();
   }
 
   /** {@return how it is sold} */
@@ -123,10 +141,11 @@ public final class PriceList {
   public Comparison compare(Site site, Tariff tariff) {
     HomeLoad home = home(site);
     Sizer sizer = sizer(home);
+    ItemChoice choice = ItemChoice.of(this, home);
     List<Candidate> candidates = new ArrayList<>();
     for (Offer offer : offers()) {
       for (Setup setup : Setup.of(offer.softener())) {
-        candidates.add(appraise(sizer.design(setup), offer, tariff));
+        candidates.add(appraise(sizer.design(setup), offer, tariff, choice));
       }
     }
     return new Comparison(this, home, tariff, candidates);
@@ -173,17 +192,15 @@ public final class PriceList {
                         "the softener "
                             + design.softener().id()
                             + " is not in this price list; add an offer of it"));
-    return appraise(design, offer, tariff);
+    return appraise(design, offer, tariff, ItemChoice.of(this, design.home()));
   }
 
-  private Candidate appraise(Design design, Offer offer, Tariff tariff) {
-    Quote quote = new Quote(offer, design.setup().control(), terms());
-    YearlyCost yearly = YearlyCost.of(design, offer, tariff);
+  private Candidate appraise(Design design, Offer offer, Tariff tariff, ItemChoice choice) {
+    List<Finding> findings = rules().findings(design, limits());
+    Quote quote = new Quote(offer, design.setup().control(), terms(), choice.with(findings));
+    YearlyCost yearly = YearlyCost.of(design, offer, tariff, quote.upkeep());
     return new Candidate(
-        design,
-        rules().findings(design, limits()),
-        Served.of(design, margins(), limits()),
-        LifeCost.of(quote, yearly));
+        design, findings, Served.of(design, margins(), limits()), LifeCost.of(quote, yearly));
   }
 
   @Override
@@ -202,11 +219,17 @@ public final class PriceList {
   }
 
   private record Values(
-      List<Offer> offers, Terms terms, Limits limits, Margins margins, RuleBook rules) {}
+      List<Offer> offers,
+      List<Item> items,
+      Terms terms,
+      Limits limits,
+      Margins margins,
+      RuleBook rules) {}
 
   /** Collects a price list. */
   public static final class Builder {
     private final List<Offer> offers;
+    private List<Item> items = List.of();
     private Terms terms = Terms.USUAL;
     private Limits limits = Limits.USUAL;
     private Margins margins = Margins.USUAL;
@@ -214,6 +237,18 @@ public final class PriceList {
 
     private Builder(List<Offer> offers) {
       this.offers = List.copyOf(offers);
+    }
+
+    /**
+     * What else is sold or taken off; nothing unless set.
+     *
+     * @param items in the order of a bill, each with an id of its own; a bundle names others of
+     *     them
+     * @return this builder
+     */
+    public Builder items(List<Item> items) {
+      this.items = List.copyOf(items);
+      return this;
     }
 
     /**
@@ -263,8 +298,8 @@ public final class PriceList {
     /**
      * {@return the finished price list; later calls of this builder do not change it}
      *
-     * @throws IllegalArgumentException when there is no offer, two softeners share an id, or
-     *     currencies differ
+     * @throws IllegalArgumentException when there is no offer, two softeners or two items share an
+     *     id, a bundle names an item that is not there, or currencies differ
      */
     public PriceList build() {
       if (offers.isEmpty()) {
@@ -288,7 +323,8 @@ public final class PriceList {
                   + "; use one currency in a price list");
         }
       }
-      return new PriceList(byId, new Values(offers, terms, limits, margins, rules));
+      Item.check(items, offers.get(0).currency());
+      return new PriceList(byId, new Values(offers, items, terms, limits, margins, rules));
     }
   }
 }

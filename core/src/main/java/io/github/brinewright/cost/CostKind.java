@@ -10,7 +10,7 @@ public enum CostKind {
   SEWER,
   /** The control at all times. */
   ELECTRICITY,
-  /** A year's service. */
+  /** A year's service, with the upkeep of what is sold beside the softener. */
   SERVICE;
 
   /** The yearly rise that applies to the line. */

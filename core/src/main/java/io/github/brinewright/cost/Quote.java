@@ -2,26 +2,39 @@ package io.github.brinewright.cost;
 
 import io.github.brinewright.softener.Control;
 import java.math.RoundingMode;
+import java.util.Collection;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.Money;
 
 /**
- * The price of a candidate: exact decimals, each line rounded once to the smallest unit of the
- * currency, the total the sum of the lines. Example: 999.99 and 333.33 for the installation, 6.25 %
- * tax on the softener → 62.50 tax, 1,395.82 in all.
+ * The price of a candidate with what is sold beside it: exact decimals, each line and the tax on it
+ * rounded once to the smallest unit of the currency, the total their sum. What is sold comes first;
+ * then what is taken off, in the order of the items, never more than what is left: a share of the
+ * softener, its installation and what comes with them, and a bundle only where all that it names is
+ * there. Example: 999.99 and 333.33 for the installation, 6.25 % tax on the softener → 62.50 tax,
+ * 1,395.82 in all. Source: product and sum of the figures named.
  *
  * @param offer the unit with its prices
  * @param control the control it is bought with; one that it is sold with
  * @param terms tax, deposit and credit
+ * @param items what else is sold or taken off, each once
  */
-public record Quote(Offer offer, Control control, Terms terms) {
+public record Quote(Offer offer, Control control, Terms terms, List<Item> items) {
   /**
+   * Keeps its own copy of the items.
+   *
    * @param offer the unit with its prices
    * @param control the control it is bought with; one that it is sold with
    * @param terms tax, deposit and credit
-   * @throws IllegalArgumentException when the softener is not sold with the control
+   * @param items what else is sold or taken off
+   * @throws IllegalArgumentException when the softener is not sold with the control, an item stands
+   *     twice, or is in another currency
    */
   public Quote {
+    items = List.copyOf(items);
+    Item.check(items, offer.currency());
     if (!offer.softener().controls().contains(control)) {
       throw new IllegalArgumentException(
           "the softener "
@@ -33,25 +46,56 @@ public record Quote(Offer offer, Control control, Terms terms) {
     }
   }
 
+  /**
+   * A quote of a unit alone.
+   *
+   * @param offer the unit with its prices
+   * @param control the control it is bought with; one that it is sold with
+   * @param terms tax, deposit and credit
+   * @throws IllegalArgumentException when the softener is not sold with the control
+   */
+  public Quote(Offer offer, Control control, Terms terms) {
+    this(offer, control, terms, List.of());
+  }
+
+  /**
+   * {@return the same quote with more items, in the order of their list}
+   *
+   * @param more items that the quote does not have yet
+   * @throws IllegalArgumentException when an item stands twice, or is in another currency
+   */
+  public Quote with(Collection<Item> more) {
+    return new Quote(offer, control, terms, Stream.concat(items.stream(), more.stream()).toList());
+  }
+
+  /** {@return what is sold, then what is taken off, line by line} */
+  public List<BillLine> lines() {
+    return Bill.lines(this);
+  }
+
   /** {@return the price of the unit with its control} */
   public Money equipment() {
     return offer.equipment(control);
   }
 
-  /** {@return the price of unit and installation before tax} */
+  /** {@return the price of all lines before tax} */
   public Money net() {
-    return equipment().plus(offer.installation());
+    return Money.total(lines().stream().map(BillLine::amount).toList());
   }
 
-  /** {@return the sales tax} */
+  /** {@return the sales tax: the sum of the tax on each line} */
   public Money tax() {
-    Money taxed = terms.taxOnInstallation() ? net() : equipment();
-    return taxed.multipliedBy(terms.taxRate(), RoundingMode.HALF_EVEN);
+    return Money.total(lines().stream().map(BillLine::tax).toList());
+  }
+
+  /** {@return what the upkeep of all items costs in a year} */
+  public Money upkeep() {
+    return items.stream().map(Item::upkeep).reduce(Money.zero(offer.currency()), Money::plus);
   }
 
   /** {@return what the customer pays} */
   public Money total() {
-    return net().plus(tax());
+    return Money.total(lines().stream().map(BillLine::total).toList());
   }
 
   /** {@return what is due with the signature} */

@@ -30,20 +30,22 @@ public final class YearlyCost implements Explained {
   private final Design design;
   private final Offer offer;
   private final Tariff tariff;
+  private final Money upkeep;
   private final Map<CostKind, BigMoney> exact = new EnumMap<>(CostKind.class);
   private final Map<CostKind, Money> lines = new EnumMap<>(CostKind.class);
 
-  private YearlyCost(Design design, Offer offer, Tariff tariff) {
+  private YearlyCost(Design design, Offer offer, Tariff tariff, Money upkeep) {
     this.design = design;
     this.offer = offer;
     this.tariff = tariff;
+    this.upkeep = upkeep;
     RunningYear year =
         new RunningYear(
             design.basis().regenerant(),
             salt(),
             drain(),
             design.softener().standby().throughoutYear(),
-            offer.yearlyService());
+            offer.yearlyService().plus(upkeep));
     exact.putAll(year.exact(tariff, design.home().yearlyUse()));
     exact.forEach((kind, cost) -> lines.put(kind, cost.toMoney(RoundingMode.HALF_EVEN)));
   }
@@ -59,6 +61,21 @@ public final class YearlyCost implements Explained {
    *     currency
    */
   public static YearlyCost of(Design design, Offer offer, Tariff tariff) {
+    return of(design, offer, tariff, Money.zero(offer.currency()));
+  }
+
+  /**
+   * Prices a year of a design with the upkeep of what is sold beside it.
+   *
+   * @param design the softener as it is set up for the home
+   * @param offer its prices
+   * @param tariff in the currency of the offer
+   * @param upkeep of a year, counted as service; 0 to 10^12
+   * @return the cost of its first year, line by line
+   * @throws IllegalArgumentException when the offer is of another softener, or the tariff or the
+   *     upkeep in another currency
+   */
+  public static YearlyCost of(Design design, Offer offer, Tariff tariff, Money upkeep) {
     if (!offer.softener().equals(design.softener())) {
       throw new IllegalArgumentException(
           "the offer is of "
@@ -67,12 +84,18 @@ public final class YearlyCost implements Explained {
               + design.softener().id());
     }
     Prices.requireCurrency("the tariff " + tariff.id(), tariff.salt(), offer.currency());
-    return new YearlyCost(design, offer, tariff);
+    Prices.require("upkeep of a year", upkeep, offer.currency());
+    return new YearlyCost(design, offer, tariff, upkeep);
   }
 
   /** {@return the offer whose service is priced} */
   public Offer offer() {
     return offer;
+  }
+
+  /** {@return the upkeep of what is sold beside it; part of the service} */
+  public Money upkeep() {
+    return upkeep;
   }
 
   /** {@return the prices reckoned with} */
@@ -162,7 +185,8 @@ public final class YearlyCost implements Explained {
         design.setup(),
         design.year().map(YearlyUse::regenerations),
         offer,
-        tariff);
+        tariff,
+        upkeep);
   }
 
   @Override

@@ -6,9 +6,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The rules in force and what each means: by default every {@link VerdictRule}, {@link HomeRule}
@@ -66,6 +69,14 @@ public final class RuleBook {
   /** {@return what is looked for in each candidate} */
   public List<Rule<DesignRule.Subject>> designRules() {
     return entries.design();
+  }
+
+  /** {@return the codes of all of them: of reasons, of findings on the home and on candidates} */
+  public Set<String> codes() {
+    return Stream.of(verdictRules(), homeRules(), designRules())
+        .flatMap(List::stream)
+        .map(Rule::code)
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
   /**

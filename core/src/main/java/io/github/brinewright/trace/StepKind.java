@@ -228,6 +228,12 @@ public enum StepKind {
    */
   LIFE_COST(Topic.MONEY),
 
+  /**
+   * Cost over the years compared, with parts that are bought again: price + each yearly line × its
+   * present value factor (rising prices, discounted) + what is bought again, in today's money.
+   */
+  LIFE_COST_RENEWED(Topic.MONEY),
+
   /** Months between fillings of the brine tank: 12 × salt stored ÷ salt a year. */
   MONTHS_BETWEEN_FILLINGS(Topic.EFFECT),
 
