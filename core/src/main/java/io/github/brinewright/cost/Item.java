@@ -162,9 +162,14 @@ public final class Item {
     return values.renewedEvery == 0 ? OptionalInt.empty() : OptionalInt.of(values.renewedEvery);
   }
 
+  /** {@return what buying one of it, or its part, again costs; zero where it lasts} */
+  public Money renewalOfOne() {
+    return values.renewal;
+  }
+
   /** {@return what buying it again costs, for all of it; zero where it lasts} */
   public Money renewal() {
-    return values.renewal.multipliedBy(quantity());
+    return renewalOfOne().multipliedBy(quantity());
   }
 
   /** {@return when it stands in a quote} */
@@ -259,7 +264,7 @@ public final class Item {
      * @return this builder
      */
     public Builder name(LocalText name) {
-      this.name = name.isEmpty() ? LocalText.of(id) : name;
+      this.name = name.usual().isEmpty() ? new LocalText(id, name.byLanguage()) : name;
       return this;
     }
 

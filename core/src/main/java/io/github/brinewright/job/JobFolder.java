@@ -1,6 +1,7 @@
 package io.github.brinewright.job;
 
 import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.job.Problem.Argument;
@@ -13,7 +14,7 @@ import org.joda.money.CurrencyUnit;
 
 /**
  * Reads a job folder. Only sites.csv must be there; units.csv, resins.csv, tariffs.csv and
- * dealer.properties have built-in defaults.
+ * dealer.properties have built-in defaults, and without items.csv nothing is sold beside a unit.
  */
 public final class JobFolder {
   private final JobFiles files;
@@ -74,6 +75,7 @@ public final class JobFolder {
     CurrencyUnit currency = dealer.builtDealer().currency();
     Map<String, Resin> resins = resins();
     List<Offer> offers = offers(resins, currency);
+    List<Item> items = items(currency);
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
@@ -83,6 +85,7 @@ public final class JobFolder {
         sharedFilesGood
             ? Job.of(
                     PriceList.builder(offers)
+                        .items(items)
                         .terms(dealer.builtTerms())
                         .limits(dealer.builtLimits())
                         .margins(dealer.builtMargins())
@@ -114,6 +117,12 @@ public final class JobFolder {
     return has(UnitColumns.COLUMNS, Note.BUILT_IN_UNITS)
         ? new UnitReader(resins, currency).read(files, problems)
         : BuiltInOffers.all(currency);
+  }
+
+  private List<Item> items(CurrencyUnit currency) {
+    return files.has(ItemColumns.COLUMNS.file())
+        ? new ItemReader(currency).read(files, problems)
+        : List.of();
   }
 
   private Map<String, Tariff> tariffs(CurrencyUnit currency) {

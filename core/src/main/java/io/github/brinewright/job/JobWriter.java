@@ -56,6 +56,9 @@ final class JobWriter {
       texts.put(ResinColumns.COLUMNS.file(), ResinColumns.COLUMNS.csv(resins));
     }
     texts.put(UnitColumns.COLUMNS.file(), UnitColumns.COLUMNS.csv(job.prices().offers()));
+    if (!job.prices().items().isEmpty()) {
+      texts.put(ItemColumns.COLUMNS.file(), ItemColumns.COLUMNS.csv(job.prices().items()));
+    }
     if (!job.tariffs().isEmpty()) {
       texts.put(TariffColumns.COLUMNS.file(), TariffColumns.COLUMNS.csv(job.tariffs()));
     }

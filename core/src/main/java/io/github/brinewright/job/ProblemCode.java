@@ -141,6 +141,15 @@ public enum ProblemCode {
   /** The salt of a regeneration is said in two ways; the other column. */
   PRESENT_SALT_TWICE,
 
+  /** An item has a price and a percentage, or neither; the other column. */
+  PRICE_NEEDED,
+  /** An item that is sold has a percentage; the kinds that may. */
+  PERCENT_UNFIT,
+  /** Findings are named for an item that is not required: the word for it. */
+  NEED_UNFIT,
+  /** Items are named for one that is no bundle: the word for it. */
+  BUNDLE_UNFIT,
+
   /** The library refuses it; in its words, for developers. */
   REFUSED,
 

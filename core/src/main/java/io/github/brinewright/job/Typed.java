@@ -190,6 +190,15 @@ final class Typed<T> {
     return new Typed<>(name, Kind.REFERENCE, Formats.TEXT);
   }
 
+  /** Ids of rows of another file, or other names that are known elsewhere, separated by spaces. */
+  static Typed<List<String>> references(String name) {
+    return new Typed<>(
+        name,
+        Kind.REFERENCE,
+        Formats.TEXT.as(
+            text -> List.of(text.trim().split("\\s+")), texts -> String.join(" ", texts)));
+  }
+
   /** The name of a picture; whether it can be drawn is asked where the files are at hand. */
   static Typed<String> picture(String name) {
     return new Typed<>(name, Kind.PICTURE, Formats.TEXT);

@@ -11,6 +11,7 @@ final class AllColumns {
     return Stream.of(
             SiteColumns.all(),
             UnitColumns.all(),
+            ItemColumns.all(),
             ResinColumns.all(),
             TariffColumns.all(),
             DealerColumns.all())

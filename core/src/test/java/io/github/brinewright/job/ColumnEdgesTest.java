@@ -25,6 +25,8 @@ class ColumnEdgesTest {
           Map.of("site_id", "A", "people", "3", "hardness_gpg", "200"),
           "units.csv",
           Map.of("unit_id", "U", "price", "1", "resin_ft3", "1", "dosages_lb_per_ft3", "6"),
+          "items.csv",
+          Map.of("item_id", "I", "kind", "labour", "price", "10"),
           "resins.csv",
           Map.of("resin_id", "R", "dosage_lb_per_ft3", "6", "capacity_grains_per_ft3", "20000"),
           "tariffs.csv",
@@ -65,6 +67,8 @@ class ColumnEdgesTest {
           Map.entry("present_vessel_diameter_in", Map.of("present_vessel_height_in", "60")),
           Map.entry("present_vessel_height_in", Map.of("present_vessel_diameter_in", "10")),
           Map.entry("present_refill_gpm", Map.of("present_refill_min", "10")),
+          Map.entry("percent", Map.of("price", "", "kind", "discount")),
+          Map.entry("renewal_price", Map.of("renewed_every_years", "5")),
           Map.entry("credit_percent", Map.of("credit_months", "12")),
           Map.entry("water_steps_gal_per_month", Map.of("water_price_per_1000_gal", "4 5")),
           Map.entry("sewer_steps_gal_per_month", Map.of("sewer_price_per_1000_gal", "4 5")));

@@ -30,6 +30,7 @@ class ColumnTablesTest {
         List.of(
             SiteColumns.all(),
             UnitColumns.all(),
+            ItemColumns.all(),
             ResinColumns.all(),
             TariffColumns.all(),
             DealerColumns.all())) {

@@ -8,6 +8,10 @@ import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Escalation;
+import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.ItemKind;
+import io.github.brinewright.cost.ItemNeed;
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
@@ -395,6 +399,32 @@ class JobRoundTripTest {
       return (yes() ? terms.financing(new Credit(percent(60), whole(1, 240))) : terms).build();
     }
 
+    /** Two that are sold and two that are taken off. */
+    List<Item> items(CurrencyUnit currency) {
+      Item sold =
+          named(Item.of("I1", ItemKind.TREATMENT, money(currency)))
+              .quantity(whole(1, 99))
+              .yearlyUpkeep(money(currency))
+              .renewedEvery(whole(1, 30), money(currency))
+              .requiredBy(List.of("iron-above-bed", "pressure-high"))
+              .build();
+      Item included =
+          named(Item.of("I2", ItemKind.LABOUR, money(currency))).need(ItemNeed.INCLUDED).build();
+      Item share =
+          named(Item.ofShare("I3", ItemKind.DISCOUNT, percent(100), Money.zero(currency))).build();
+      Item bundle =
+          named(Item.of("I4", ItemKind.BUNDLE, money(currency)))
+              .bundled(List.of("I1", "I2"))
+              .build();
+      return List.of(sold, included, share, bundle).subList(0, yes() ? 4 : 0);
+    }
+
+    private Item.Builder named(Item.Builder item) {
+      return item.name(LocalText.of(name()).with("fr", name()))
+          .text(yes() ? LocalText.NONE : LocalText.of(name()).with("es", name()))
+          .taxed(yes());
+    }
+
     BigDecimal percent(int high) {
       return BigDecimal.valueOf(whole(0, high * 100), 4).stripTrailingZeros();
     }
@@ -450,7 +480,12 @@ class JobRoundTripTest {
       Tariff first = tariff("T1", currency);
       List<Offer> offers = List.of(offer("U1", own, currency), offer("U2", own, currency));
       return Job.of(
-              PriceList.builder(offers).terms(terms()).limits(limits()).margins(margins()).build())
+              PriceList.builder(offers)
+                  .items(items(currency))
+                  .terms(terms())
+                  .limits(limits())
+                  .margins(margins())
+                  .build())
           .dealer(dealer(currency))
           .tariffs(List.of(first, tariff("T2", currency)))
           .home(new QuotedHome(site("A1", own), first))

@@ -1,0 +1,127 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.ItemKind;
+import io.github.brinewright.cost.ItemNeed;
+import io.github.brinewright.finding.RuleBook;
+import io.github.brinewright.job.Problem.Argument;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.joda.money.CurrencyUnit;
+
+/** Reads items.csv: one row for each thing that is sold beside a unit, or taken off. */
+final class ItemReader {
+  private static final Columns<ItemDraft, Item> COLUMNS = ItemColumns.COLUMNS;
+  private static final List<String> CODES = List.copyOf(RuleBook.USUAL.codes());
+
+  private final CurrencyUnit currency;
+  private final Set<String> ids = new HashSet<>();
+  private final Map<Row, ItemDraft> drafts = new LinkedHashMap<>();
+
+  ItemReader(CurrencyUnit currency) {
+    this.currency = currency;
+  }
+
+  List<Item> read(JobFiles files, List<Problem> problems) {
+    for (Row row : Table.read(files, COLUMNS, problems)) {
+      ItemDraft draft = new ItemDraft();
+      COLUMNS.read(row, draft);
+      if (!draft.id.isEmpty() && !ids.add(draft.id)) {
+        row.note("item_id", draft.id, ProblemCode.ID_TWICE);
+      }
+      drafts.put(row, draft);
+    }
+    List<Item> items = new ArrayList<>();
+    drafts.forEach(
+        (row, draft) -> {
+          check(row, draft);
+          row.build(() -> draft.build(currency)).ifPresent(items::add);
+        });
+    return items;
+  }
+
+  private void check(Row row, ItemDraft draft) {
+    checkPrice(row, draft);
+    checkNeed(row, draft);
+    checkBundle(row, draft);
+    Stream.of("price", "upkeep_price_per_year", "renewal_price")
+        .forEach(column -> checkMoney(row, column, draft));
+    if (row.has("renewal_price") && !row.has("renewed_every_years")) {
+      row.needed(COLUMNS.column("renewed_every_years"));
+    }
+  }
+
+  private static void checkPrice(Row row, ItemDraft draft) {
+    if (row.isWhole() && row.has("price") == row.has("percent")) {
+      row.note("price", "", ProblemCode.PRICE_NEEDED, new Argument.ColumnName("percent"));
+    }
+    if (row.has("percent") && draft.kind != null && !draft.kind.reduces()) {
+      row.note(
+          "percent",
+          row.cell("percent").orElse(""),
+          ProblemCode.PERCENT_UNFIT,
+          new Argument.Words(reducing()));
+    }
+  }
+
+  private static List<String> reducing() {
+    return Stream.of(ItemKind.values()).filter(ItemKind::reduces).map(Formats::word).toList();
+  }
+
+  /** Named codes make an item required; a required one needs some, and each must be known. */
+  private static void checkNeed(Row row, ItemDraft draft) {
+    if (row.has("required_by") && !row.has("need")) {
+      draft.need = ItemNeed.REQUIRED;
+    }
+    if (draft.need == ItemNeed.REQUIRED && !row.has("required_by")) {
+      row.needed(COLUMNS.column("required_by"));
+    }
+    if (draft.need != ItemNeed.REQUIRED && row.has("required_by")) {
+      row.note(
+          "need",
+          row.cell("need").orElse(""),
+          ProblemCode.NEED_UNFIT,
+          new Argument.Words(List.of(Formats.word(ItemNeed.REQUIRED))));
+    }
+    draft.requiredBy.stream()
+        .filter(code -> !CODES.contains(code))
+        .forEach(code -> row.unknown("required_by", code, CODES));
+  }
+
+  private void checkBundle(Row row, ItemDraft draft) {
+    if (draft.kind == ItemKind.BUNDLE && !row.has("bundled_items")) {
+      row.needed(COLUMNS.column("bundled_items"));
+    }
+    if (draft.kind != null && draft.kind != ItemKind.BUNDLE && row.has("bundled_items")) {
+      row.note(
+          "bundled_items",
+          row.cell("bundled_items").orElse(""),
+          ProblemCode.BUNDLE_UNFIT,
+          new Argument.Words(List.of(Formats.word(ItemKind.BUNDLE))));
+    }
+    draft.bundled.stream()
+        .filter(id -> !ids.contains(id) || id.equals(draft.id))
+        .forEach(id -> row.unknown("bundled_items", id, others(draft)));
+  }
+
+  private List<String> others(ItemDraft draft) {
+    return ids.stream().filter(id -> !id.equals(draft.id)).sorted().toList();
+  }
+
+  private void checkMoney(Row row, String column, ItemDraft draft) {
+    var amount =
+        switch (column) {
+          case "price" -> draft.price;
+          case "renewal_price" -> draft.renewal;
+          default -> draft.upkeep;
+        };
+    if (amount != null) {
+      row.checkMoney(column, amount, currency);
+    }
+  }
+}
