@@ -17,6 +17,7 @@ module io.github.brinewright.core {
   exports io.github.brinewright.job;
   exports io.github.brinewright.quantity;
   exports io.github.brinewright.regeneration;
+  exports io.github.brinewright.sale;
   exports io.github.brinewright.service;
   exports io.github.brinewright.simulation;
   exports io.github.brinewright.sizing;

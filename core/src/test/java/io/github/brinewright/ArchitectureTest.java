@@ -33,6 +33,7 @@ class ArchitectureTest {
           List.of("comparison"),
           List.of("study"),
           List.of("service"),
+          List.of("sale"),
           List.of("words"),
           List.of("job"));
 

@@ -20,8 +20,7 @@ final class ItemChoice {
   /** For a home, whose findings are looked for only where an item may be asked for. */
   static ItemChoice of(PriceList prices, HomeLoad home) {
     ItemChoice choice =
-        new ItemChoice(
-            prices.items().stream().filter(item -> item.need() != ItemNeed.OFFERED).toList());
+        new ItemChoice(prices.items().stream().filter(item -> !item.isExtra()).toList());
     if (choice.items.stream().anyMatch(item -> item.need() == ItemNeed.REQUIRED)) {
       choice.ask(prices.rules().verdict(home).reasons());
       choice.ask(prices.rules().findings(home));
@@ -38,7 +37,7 @@ final class ItemChoice {
     Set<String> codes = new HashSet<>(asked);
     ofCandidate.forEach(finding -> codes.add(finding.code()));
     return items.stream()
-        .filter(item -> item.need() == ItemNeed.INCLUDED || item.requiredBy(codes))
+        .filter(item -> item.need() != ItemNeed.REQUIRED || item.requiredBy(codes))
         .toList();
   }
 }

@@ -1,7 +1,6 @@
 package io.github.brinewright.comparison;
 
 import io.github.brinewright.cost.Item;
-import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Quote;
@@ -93,7 +92,7 @@ public final class PriceList {
 
   /** {@return what a customer may add to a quote, in the order of a bill} */
   public List<Item> extras() {
-    return items().stream().filter(item -> item.need() == ItemNeed.OFFERED).toList();
+    return items().stream().filter(Item::isExtra).toList();
   }
 
   /** {@return how it is sold} */

@@ -187,6 +187,11 @@ public final class Item {
     return values.bundled;
   }
 
+  /** {@return whether a customer may choose it; a bundle applies by itself} */
+  public boolean isExtra() {
+    return need() == ItemNeed.OFFERED && kind() != ItemKind.BUNDLE;
+  }
+
   /**
    * {@return whether one of its codes is among these}
    *
