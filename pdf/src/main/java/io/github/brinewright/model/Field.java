@@ -6,9 +6,10 @@ import java.util.List;
  * A field that a reader fills.
  *
  * @param kind what goes into it
- * @param name by which its value is read back; unique within a document, without a period
+ * @param name by which its value is read back; unique within a document but for what is ticked or
+ *     marked, without a period
  * @param label of it, and what is read aloud for it
- * @param value it begins with; empty for none
+ * @param value it begins with; empty for none; of {@link Kind#ONE_OF} what marking it means
  * @param choices of a field to choose from; otherwise none
  * @param needed whether it must be filled
  */
@@ -20,8 +21,10 @@ public record Field(
     TEXT,
     /** One of some choices. */
     CHOICE,
-    /** A tick. */
+    /** A tick; the same name at several places is one tick that shows at all of them. */
     TICK,
+    /** One of some places to mark: those of one name, told apart by their values. */
+    ONE_OF,
     /** A signature. */
     SIGNATURE
   }
@@ -72,6 +75,18 @@ public record Field(
    */
   public static Field choice(String name, Phrase label, List<Choice> choices) {
     return new Field(Kind.CHOICE, name, label, "", choices, false);
+  }
+
+  /**
+   * {@return a place to mark as the one chosen among those of its name, not marked at first} The
+   * same value at several places is one choice that shows at all of them.
+   *
+   * @param name of the choice, by which it is read back; without a period
+   * @param label of it, and what is read aloud for it
+   * @param value read back when it is marked; letters, digits and hyphens
+   */
+  public static Field oneOf(String name, Phrase label, String value) {
+    return of(Kind.ONE_OF, name, label).containing(value);
   }
 
   /**

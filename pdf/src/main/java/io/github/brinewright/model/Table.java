@@ -33,8 +33,29 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param key by which it is known in every language; unique within the table
    * @param head of it
    * @param kind what it holds
+   * @param field to tick or to mark before its head; null for none
    */
-  public record Column(String key, Phrase head, Kind kind) {}
+  public record Column(String key, Phrase head, Kind kind, @Nullable Field field) {
+    /**
+     * A column without a field.
+     *
+     * @param key by which it is known in every language; unique within the table
+     * @param head of it
+     * @param kind what it holds
+     */
+    public Column(String key, Phrase head, Kind kind) {
+      this(key, head, kind, null);
+    }
+
+    /**
+     * {@return the same with a field before its head}
+     *
+     * @param chosen to tick or to mark
+     */
+    public Column with(Field chosen) {
+      return new Column(key, head, kind, chosen);
+    }
+  }
 
   /**
    * A line.
@@ -45,6 +66,7 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
    * @param source of what the line says, where it has one of its own
    * @param total whether it sums up the lines above it
    * @param marked numbers of the cells that are marked by a rule, from 0
+   * @param field to tick or to mark before its label; null for none
    */
   public record Line(
       String key,
@@ -52,7 +74,8 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
       List<Phrase> cells,
       @Nullable Source source,
       boolean total,
-      Set<Integer> marked) {
+      Set<Integer> marked,
+      @Nullable Field field) {
     /**
      * Keeps its own copies of {@code cells} and {@code marked}.
      *
@@ -62,6 +85,7 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param source of what the line says, where it has one of its own
      * @param total whether it sums up the lines above it
      * @param marked numbers of the cells that are marked by a rule, from 0
+     * @param field to tick or to mark before its label; null for none
      */
     public Line {
       cells = List.copyOf(cells);
@@ -79,7 +103,7 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      */
     public Line(
         String key, Phrase label, List<Phrase> cells, @Nullable Source source, boolean total) {
-      this(key, label, cells, source, total, Set.of());
+      this(key, label, cells, source, total, Set.of(), null);
     }
 
     /**
@@ -109,12 +133,12 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param other where what it says comes from
      */
     public Line from(Source other) {
-      return new Line(key, label, cells, other, total, marked);
+      return new Line(key, label, cells, other, total, marked, field);
     }
 
     /** {@return the same as a sum of the lines above it} */
     public Line summing() {
-      return new Line(key, label, cells, source, true, marked);
+      return new Line(key, label, cells, source, true, marked, field);
     }
 
     /**
@@ -123,7 +147,16 @@ public record Table(String key, Phrase corner, List<Column> columns, List<Line> 
      * @param numbers of the cells, from 0
      */
     public Line marking(Set<Integer> numbers) {
-      return new Line(key, label, cells, source, total, numbers);
+      return new Line(key, label, cells, source, total, numbers, field);
+    }
+
+    /**
+     * {@return the same with a field before its label}
+     *
+     * @param chosen to tick or to mark
+     */
+    public Line with(Field chosen) {
+      return new Line(key, label, cells, source, total, marked, chosen);
     }
   }
 

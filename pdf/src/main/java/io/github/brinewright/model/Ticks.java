@@ -3,7 +3,7 @@ package io.github.brinewright.model;
 import java.util.List;
 
 /**
- * A list to tick off.
+ * A list to tick off, or to mark one of.
  *
  * @param fields each to tick, with what is to be done as its label
  */
@@ -17,7 +17,7 @@ public record Ticks(List<Field> fields) implements Element {
   public Ticks {
     fields = List.copyOf(fields);
     for (Field field : fields) {
-      if (field.kind() != Field.Kind.TICK) {
+      if (field.kind() != Field.Kind.TICK && field.kind() != Field.Kind.ONE_OF) {
         throw new IllegalArgumentException("\"" + field.name() + "\" is no field to tick");
       }
     }

@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.document;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A rectangle of a page, in points from the top left corner.
@@ -11,6 +12,8 @@ import java.util.List;
  * @param height in points
  */
 public record Box(double x, double y, double width, double height) {
+  private static final int ROUNDNESS = 24;
+
   /** Right edge. */
   public double right() {
     return x + width;
@@ -24,6 +27,17 @@ public record Box(double x, double y, double width, double height) {
         new Canvas.Point(right(), bottom()),
         new Canvas.Point(x, bottom()),
         new Canvas.Point(x, y));
+  }
+
+  /** Points around the ellipse that fits it, back to the first. */
+  public List<Canvas.Point> round() {
+    return IntStream.rangeClosed(0, ROUNDNESS)
+        .mapToObj(i -> 2 * Math.PI * i / ROUNDNESS)
+        .map(
+            angle ->
+                new Canvas.Point(
+                    x + width / 2 * (1 + Math.cos(angle)), y + height / 2 * (1 + Math.sin(angle))))
+        .toList();
   }
 
   /** What is left inside margins. */

@@ -6,7 +6,8 @@ import java.util.List;
  * A field that a reader fills on the screen.
  *
  * @param kind what goes into it
- * @param name by which its value is read back; unique within a document, without a period
+ * @param name by which its value is read back; unique within a document but for shared fields,
+ *     without a period
  * @param label read aloud for it; never blank
  * @param value it begins with; empty for none
  * @param choices of a field to choose from; otherwise none
@@ -26,6 +27,7 @@ public record Field(
     TEXT,
     CHOICE,
     TICK,
+    ONE_OF,
     SIGNATURE
   }
 
@@ -57,6 +59,10 @@ public record Field(
     if (label.isBlank()) {
       throw new IllegalArgumentException("the field \"" + name + "\" has no label");
     }
+    if (kind == Kind.ONE_OF && !value.matches("[A-Za-z0-9-]+")) {
+      throw new IllegalArgumentException(
+          "\"" + value + "\" of the field \"" + name + "\" must be letters, digits and hyphens");
+    }
     choices = List.copyOf(choices);
   }
 
@@ -73,6 +79,11 @@ public record Field(
   /** A box to tick. */
   public static Field tick(String name, String label) {
     return new Field(Kind.TICK, name, label, "", List.of(), Look.OPEN, false);
+  }
+
+  /** A place to mark as the one of its name that is chosen. */
+  public static Field oneOf(String name, String label, String value) {
+    return new Field(Kind.ONE_OF, name, label, value, List.of(), Look.OPEN, false);
   }
 
   /** A place to sign. */
@@ -93,6 +104,16 @@ public record Field(
   /** The same as one that must be filled. */
   public Field mandatory() {
     return new Field(kind, name, label, value, choices, look, true);
+  }
+
+  /** Whether it is ticked or marked, at every place of its name. */
+  public boolean shared() {
+    return kind == Kind.TICK || kind == Kind.ONE_OF;
+  }
+
+  /** What it is called when it is on. */
+  String state() {
+    return kind == Kind.ONE_OF ? value : "Yes";
   }
 
   /** What a reader sees in it: the name of what is chosen, or the value itself. */

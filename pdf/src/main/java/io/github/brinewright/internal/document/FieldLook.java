@@ -19,7 +19,6 @@ import org.apache.pdfbox.pdmodel.interactive.annotation.PDBorderStyleDictionary;
 /** Draws what a field looks like before anybody has filled it. */
 final class FieldLook {
   private static final COSName VARIABLE_TEXT = COSName.getPDFName("Tx");
-  private static final COSName TICKED = COSName.getPDFName("Yes");
   private static final Ink EDGE = Ink.QUIET;
   private static final float EDGE_WIDTH = 0.8f;
 
@@ -46,13 +45,13 @@ final class FieldLook {
   /** Gives the widget its appearance and says how a reader's program is to draw it anew. */
   void give(PDAnnotationWidget widget, Field field) throws IOException {
     PDAppearanceDictionary appearance = new PDAppearanceDictionary();
-    if (field.kind() == Field.Kind.TICK) {
+    if (field.shared()) {
+      Drawing on = field.kind() == Field.Kind.TICK ? FieldLook::tick : FieldLook::dot;
       COSDictionary states = new COSDictionary();
-      states.setItem(TICKED, stream(widget, FieldLook::tick));
+      states.setItem(COSName.getPDFName(field.state()), stream(widget, on));
       states.setItem(COSName.Off, stream(widget, (out, width, height) -> {}));
       appearance.getCOSObject().setItem(COSName.N, states);
       widget.setAppearanceState(COSName.Off.getName());
-      widget.getCOSObject().setItem(COSName.V, COSName.Off);
     } else {
       appearance.setNormalAppearance(stream(widget, (out, w, h) -> text(out, field, w, h)));
     }
@@ -95,6 +94,21 @@ final class FieldLook {
     out.lineTo(width * 0.42f, height * 0.25f);
     out.lineTo(width * 0.82f, height * 0.8f);
     out.stroke();
+  }
+
+  /** A filled circle, of four curves. */
+  private static void dot(PDPageContentStream out, float width, float height) throws IOException {
+    float r = Math.min(width, height) * 0.28f;
+    float k = r * 0.5523f;
+    float x = width / 2;
+    float y = height / 2;
+    out.setNonStrokingColor(Ink.TEXT.red(), Ink.TEXT.green(), Ink.TEXT.blue());
+    out.moveTo(x + r, y);
+    out.curveTo(x + r, y + k, x + k, y + r, x, y + r);
+    out.curveTo(x - k, y + r, x - r, y + k, x - r, y);
+    out.curveTo(x - r, y - k, x - k, y - r, x, y - r);
+    out.curveTo(x + k, y - r, x + r, y - k, x + r, y);
+    out.fill();
   }
 
   private void text(PDPageContentStream out, Field field, float width, float height)

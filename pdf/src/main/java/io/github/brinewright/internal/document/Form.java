@@ -15,7 +15,6 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationWidget;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
-import org.apache.pdfbox.pdmodel.interactive.form.PDCheckBox;
 import org.apache.pdfbox.pdmodel.interactive.form.PDComboBox;
 import org.apache.pdfbox.pdmodel.interactive.form.PDSignatureField;
 import org.apache.pdfbox.pdmodel.interactive.form.PDTerminalField;
@@ -32,6 +31,7 @@ final class Form {
   private final FieldLook looks;
   private final PDAcroForm form;
   private final List<PDTerminalField> fields = new ArrayList<>();
+  private final SharedFields shared;
   private final Set<String> names = new HashSet<>();
 
   Form(PDDocument document, ParsedFonts fonts, FieldLook looks) {
@@ -39,6 +39,7 @@ final class Form {
     this.fonts = fonts;
     this.looks = looks;
     form = new PDAcroForm(document);
+    shared = new SharedFields(form);
   }
 
   /** How a program is to write what is typed. */
@@ -56,20 +57,31 @@ final class Form {
 
   /** Puts a field on a page and returns what the reader touches. */
   PDAnnotationWidget add(Field field, PDPage page, PDRectangle box) throws IOException {
+    if (field.shared() && shared.has(field)) {
+      return shown(shared.widget(field), field, page, box);
+    }
     if (!names.add(field.name())) {
       throw new IllegalArgumentException("two fields are named \"" + field.name() + "\"");
+    }
+    if (field.shared()) {
+      fields.add(shared.begin(field));
+      return shown(shared.widget(field), field, page, box);
     }
     PDTerminalField made = make(field);
     made.setPartialName(field.name());
     made.setAlternateFieldName(field.label());
     made.setRequired(field.needed());
-    PDAnnotationWidget widget = made.getWidgets().get(0);
+    fields.add(made);
+    return shown(made.getWidgets().get(0), field, page, box);
+  }
+
+  private PDAnnotationWidget shown(
+      PDAnnotationWidget widget, Field field, PDPage page, PDRectangle box) throws IOException {
     widget.setRectangle(box);
     widget.setPage(page);
     widget.setPrinted(true);
     looks.give(widget, field);
     page.getAnnotations().add(widget);
-    fields.add(made);
     return widget;
   }
 
@@ -83,7 +95,7 @@ final class Form {
             field.choices().stream().map(Field.Choice::name).toList());
         yield typed(box, field);
       }
-      case TICK -> new PDCheckBox(form);
+      case TICK, ONE_OF -> throw new IllegalStateException("shared fields are made apart");
       case SIGNATURE -> new PDSignatureField(form);
     };
   }
@@ -103,6 +115,7 @@ final class Form {
     if (fields.isEmpty()) {
       return;
     }
+    shared.write();
     PDResources resources = new PDResources();
     resources.put(FONT, FieldFont.of(document, fonts));
     form.setDefaultResources(resources);

@@ -15,7 +15,10 @@ import java.util.List;
 record FieldBlocks(Wording words) {
   private static final double LINE_ROOM = 24;
   private static final double GUTTER = 20;
-  private static final double BOX = 9.5;
+
+  /** Side of a box to tick, in points. */
+  static final double BOX = 9.5;
+
   private static final double TEXT_AFTER_BOX = 17;
 
   /** Fields in rows below their labels. */
@@ -60,13 +63,14 @@ record FieldBlocks(Wording words) {
     return width -> List.of(Overlay.of(box.slices(BOX), text.slices(width)));
   }
 
-  private Field field(io.github.brinewright.model.Field field) {
+  Field field(io.github.brinewright.model.Field field) {
     String label = field.label().in(words);
     Field made =
         switch (field.kind()) {
           case TEXT -> Field.text(field.name(), label);
           case CHOICE -> Field.choice(field.name(), label, choices(field));
           case TICK -> Field.tick(field.name(), label);
+          case ONE_OF -> Field.oneOf(field.name(), label, field.value());
           case SIGNATURE -> Field.signature(field.name(), label);
         };
     Field filled = made.containing(field.value());

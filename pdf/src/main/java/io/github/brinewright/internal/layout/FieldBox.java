@@ -22,15 +22,21 @@ record FieldBox(Part part, Field field, double height) implements Block {
             height,
             (pen, x, y) -> {
               Box box = new Box(x, y, width, height);
-              if (field.kind() == Field.Kind.TICK) {
-                pen.ornament(() -> edge(pen.canvas(), box));
-              }
-              pen.field(part, field, box);
+              put(pen, part, field, box);
             }));
   }
 
+  /** Puts a field on the page, what is ticked or marked with its edge. */
+  static void put(Pen pen, Part part, Field field, Box box) {
+    if (field.shared()) {
+      pen.ornament(() -> edge(pen.canvas(), field, box));
+    }
+    pen.field(part, field, box);
+  }
+
   /** The edge of a box to tick stands on the page: some programs draw an empty one as nothing. */
-  private static void edge(Canvas canvas, Box box) {
-    canvas.path(box.outline(), 0.8, Ink.TEXT, Canvas.Stroke.SOLID);
+  private static void edge(Canvas canvas, Field field, Box box) {
+    List<Canvas.Point> edge = field.kind() == Field.Kind.TICK ? box.outline() : box.round();
+    canvas.path(edge, 0.8, Ink.TEXT, Canvas.Stroke.SOLID);
   }
 }

@@ -126,7 +126,7 @@ record TableBlock(
               own == null ? null : heads ? own.head(scope) : own.child(Tag.Role.DATA_CELL),
               left(i, width) + inset,
               each,
-              Lines.of(cell.text(), cell.style(), each)));
+              Lines.of(cell.text(), cell.style(), each - cell.indent())));
     }
     return cells;
   }

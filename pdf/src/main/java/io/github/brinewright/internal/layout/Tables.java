@@ -1,5 +1,6 @@
 package io.github.brinewright.internal.layout;
 
+import io.github.brinewright.internal.document.Field;
 import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
 import io.github.brinewright.model.Phrase;
@@ -10,6 +11,7 @@ import io.github.brinewright.model.Table.Kind;
 import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes blocks of tables and labelled rows.
@@ -43,11 +45,20 @@ record Tables(Wording words, double padding) {
     List<Phrase> heads = new ArrayList<>(List.of(table.corner()));
     table.columns().forEach(column -> heads.add(column.head()));
     List<List<Cell>> rows = table.lines().stream().map(line -> line(style, line)).toList();
-    return block(within, style, heads, rows);
+    List<Cell> header = header(style, heads);
+    for (int i = 0; i < table.columns().size(); i++) {
+      header.set(i + 1, header.get(i + 1).with(field(table.columns().get(i).field())));
+    }
+    return block(within, style, header, rows);
+  }
+
+  private @Nullable Field field(io.github.brinewright.model.@Nullable Field chosen) {
+    return chosen == null ? null : new FieldBlocks(words).field(chosen);
   }
 
   private List<Cell> line(Style style, Table.Line line) {
     List<Cell> row = row(style, line.label(), line.cells(), line.total());
+    row.set(0, row.get(0).with(field(line.field())));
     line.marked()
         .forEach(
             i -> {
@@ -76,7 +87,7 @@ record Tables(Wording words, double padding) {
                         noted ? List.of(row.value(), row.note()) : List.of(row.value()),
                         row.total()))
             .toList();
-    return block(within, style, rows.heads(), cells);
+    return block(within, style, header(style, rows.heads()), cells);
   }
 
   private List<Cell> row(Style style, Phrase label, List<Phrase> cells, boolean total) {
@@ -87,11 +98,15 @@ record Tables(Wording words, double padding) {
     return row;
   }
 
-  private Block block(Part within, Style style, List<Phrase> heads, List<List<Cell>> rows) {
+  private List<Cell> header(Style style, List<Phrase> heads) {
     List<Cell> header = new ArrayList<>(List.of(style.label(heads.get(0).in(words), true)));
     for (int i = 1; i < heads.size(); i++) {
       header.add(style.cell(i - 1, heads.get(i).in(words), true));
     }
+    return header;
+  }
+
+  private Block block(Part within, Style style, List<Cell> header, List<List<Cell>> rows) {
     List<List<Cell>> all = new ArrayList<>(List.of(header));
     all.addAll(rows);
     Part part = within.child(Tag.Role.TABLE);
