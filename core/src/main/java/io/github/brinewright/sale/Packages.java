@@ -94,7 +94,13 @@ public final class Packages {
             option ->
                 option
                     .candidate()
-                    .map(bed -> new SalePackage(PackageKind.KEEP, bed, option.cost())));
+                    .map(
+                        bed ->
+                            new SalePackage(
+                                PackageKind.KEEP,
+                                bed,
+                                option.cost(),
+                                Optional.of(option.hardWater()))));
   }
 
   /** {@return the packages in the order of their kinds; none where nothing is recommended} */

@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.cost.BillLine;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.Quote;
+import io.github.brinewright.simulation.HardWater;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +17,14 @@ import org.joda.money.Money;
  * @param candidate how it is set up and what it costs; of {@link PackageKind#KEEP} the bed that is
  *     there
  * @param yearlyCost what a year costs to run
+ * @param hardWater hard water of a mean year by cause
  */
-public record SalePackage(PackageKind kind, Candidate candidate, Money yearlyCost) {
+public record SalePackage(
+    PackageKind kind, Candidate candidate, Money yearlyCost, Optional<HardWater> hardWater) {
 
   /** {@return a package of a candidate} */
   static SalePackage of(PackageKind kind, Candidate candidate) {
-    return new SalePackage(kind, candidate, candidate.yearly().total());
+    return new SalePackage(kind, candidate, candidate.yearly().total(), candidate.hardWater());
   }
 
   /** {@return its price without anything added} */

@@ -2,6 +2,7 @@ package io.github.brinewright.model;
 
 import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.comparison.Reason;
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.Hardness;
@@ -178,6 +179,18 @@ public sealed interface Phrase {
     @Override
     public String in(Wording words) {
       return text;
+    }
+  }
+
+  /**
+   * A dealer's own text in the reader's language.
+   *
+   * @param text in one language or in several
+   */
+  record Local(LocalText text) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      return text.in(words.locale());
     }
   }
 

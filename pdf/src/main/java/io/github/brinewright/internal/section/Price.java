@@ -2,6 +2,7 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Paragraph;
@@ -13,8 +14,9 @@ import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.joda.money.Money;
 
-/** The price of the recommended candidate. */
+/** The price of the recommended candidate, or how each package is paid. */
 public final class Price {
   private final Subject subject;
 
@@ -28,12 +30,21 @@ public final class Price {
     return subject.comparison().recommended().map(this::section);
   }
 
+  private Element matter(Candidate candidate) {
+    if (candidate.offer().isUnpriced()) {
+      return Paragraph.of(Phrase.text("price.unpriced"));
+    }
+    return subject.offersChoices()
+        ? new PaymentTable(subject, subject.packages().all()).table()
+        : rows(candidate);
+  }
+
   private Section section(Candidate candidate) {
     List<Element> elements = new ArrayList<>();
-    elements.add(
-        candidate.offer().isUnpriced()
-            ? Paragraph.of(Phrase.text("price.unpriced"))
-            : rows(candidate));
+    elements.add(matter(candidate));
+    if (subject.offersChoices() && !subject.packages().extras().isEmpty()) {
+      elements.add(Paragraph.quiet(Phrase.text("pay.extras")));
+    }
     if (!subject.dealer().terms().isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.plain(subject.dealer().terms())));
     }
@@ -49,6 +60,10 @@ public final class Price {
             Phrase.plain(candidate.softener().name()),
             Phrase.of(Figure.of(quote.equipment()))));
     rows.add(Row.of("price.installation", Figure.of(quote.offer().installation())));
+    quote.lines().stream()
+        .filter(line -> line.item().isPresent())
+        .map(line -> item(line.item().orElseThrow(), line.amount()))
+        .forEach(rows::add);
     rows.add(Row.of("price.tax", Figure.of(quote.tax())));
     rows.add(Row.of("price.total", Figure.of(quote.total())).summing());
     if (!quote.deposit().isZero()) {
@@ -57,6 +72,10 @@ public final class Price {
     }
     quote.terms().financing().ifPresent(credit -> rows.add(monthly(quote, credit)));
     return new Rows("price", List.of(Phrase.text("price.item"), Phrase.text("price.amount")), rows);
+  }
+
+  private static Row item(Item item, Money amount) {
+    return Row.of("item." + item.id(), PackageNames.name(item), Phrase.of(Figure.of(amount)));
   }
 
   private static Row monthly(Quote quote, Credit credit) {

@@ -25,6 +25,7 @@ public final class ProposalSections {
     if (revision != null) {
       sections.add(new RevisedItems(revision).section());
     }
+    new Choices(subject).section().ifPresent(sections::add);
     sections.add(new WaterAndHome(subject).section());
     if (subject.showsOptions()) {
       sections.add(new SideBySide(subject).section());

@@ -10,8 +10,11 @@ import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
+import io.github.brinewright.model.Ticks;
 import io.github.brinewright.model.Together;
 import io.github.brinewright.model.WritingLines;
+import io.github.brinewright.sale.PackageKind;
+import io.github.brinewright.sale.Packages;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,7 +34,7 @@ public final class Signing {
     boolean any = subject.signs();
     List<Element> elements = new ArrayList<>(List.of(cautions()));
     if (any) {
-      if (subject.keeps()) {
+      if (subject.keeps() && subject.packages().of(PackageKind.KEEP).isEmpty()) {
         elements.add(Paragraph.strong(Phrase.text("now.sign")));
       }
       subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
@@ -64,16 +67,34 @@ public final class Signing {
   private Together acceptance(Candidate candidate) {
     Phrase dealer = Phrase.plain(subject.dealer().name());
     Phrase text =
-        Phrase.text(
-            "accept.text",
-            dealer,
-            Phrase.plain(candidate.softener().name()),
-            Phrase.of(Figure.of(candidate.quote().total())));
-    return Together.of(
-        Heading.of(Phrase.text("accept.heading")),
-        Paragraph.of(Phrase.sentences(List.of(text, condition()))),
-        party("customer", "accept.customer", Phrase.text("accept.name")),
-        party("dealer", "accept.forDealer", Phrase.text("accept.dealer", dealer)));
+        subject.offersChoices()
+            ? Phrase.text("accept.choice", dealer)
+            : Phrase.text(
+                "accept.text",
+                dealer,
+                Phrase.plain(candidate.softener().name()),
+                Phrase.of(Figure.of(candidate.quote().total())));
+    List<Element> elements = new ArrayList<>();
+    elements.add(Heading.of(Phrase.text("accept.heading")));
+    elements.add(Paragraph.of(Phrase.sentences(List.of(text, condition()))));
+    if (subject.offersChoices()) {
+      elements.add(chosen());
+    }
+    elements.add(party("customer", "accept.customer", Phrase.text("accept.name")));
+    elements.add(party("dealer", "accept.forDealer", Phrase.text("accept.dealer", dealer)));
+    return new Together(elements);
+  }
+
+  /** The same marks and ticks as where the choice is made; a single package needs no mark. */
+  private Ticks chosen() {
+    PackageNames names = new PackageNames(subject);
+    Packages packages = subject.packages();
+    List<Field> fields = new ArrayList<>();
+    if (packages.all().size() > 1) {
+      packages.all().stream().map(names::mark).forEach(fields::add);
+    }
+    packages.extras().stream().map(names::tick).forEach(fields::add);
+    return new Ticks(fields);
   }
 
   /** A row of fields for one who signs; read aloud, each field says whose it is. */

@@ -3,6 +3,8 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.sale.Packages;
+import io.github.brinewright.sale.SalePackage;
 import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceStudy;
 import java.time.LocalDate;
@@ -17,9 +19,14 @@ import org.jspecify.annotations.Nullable;
  * @param dealer who proposes them
  * @param date of the document
  * @param service of the softener that is in the house; null where there is none
+ * @param wished what the customer asked for instead of the recommended one; null for nothing
  */
 public record Subject(
-    Comparison comparison, Dealer dealer, LocalDate date, @Nullable ServiceStudy service) {
+    Comparison comparison,
+    Dealer dealer,
+    LocalDate date,
+    @Nullable ServiceStudy service,
+    @Nullable Candidate wished) {
   /** Most candidates that a page has room for. */
   private static final int MOST_COLUMNS = 5;
 
@@ -37,6 +44,25 @@ public record Subject(
               + comparison.home().site().id()
               + "\"; study the comparison that is proposed");
     }
+  }
+
+  /** What sections speak of where nothing was asked for instead of the recommended one. */
+  public Subject(
+      Comparison comparison, Dealer dealer, LocalDate date, @Nullable ServiceStudy service) {
+    this(comparison, dealer, date, service, null);
+  }
+
+  /** The packages to choose from. */
+  Packages packages() {
+    return Packages.of(comparison, service, wished);
+  }
+
+  /** Whether there is more than one package, or something to add to it, at a known price. */
+  boolean offersChoices() {
+    Packages packages = packages();
+    return recommends()
+        && packages.all().stream().noneMatch(SalePackage::isUnpriced)
+        && (packages.all().size() > 1 || !packages.extras().isEmpty());
   }
 
   /** Whether there is something to recommend. */
