@@ -146,6 +146,11 @@ public final class Dealer {
     return set.units;
   }
 
+  /** {@return whether proposals print the figures behind them after the signature} */
+  public boolean appendix() {
+    return set.appendix;
+  }
+
   /** {@return the picture beside the name on the first page} */
   public Optional<Logo> logo() {
     return Optional.ofNullable(set.logo);
@@ -195,6 +200,7 @@ public final class Dealer {
     private Place place = Place.US;
     private Paper paper = Paper.LETTER;
     private UnitSystem units = UnitSystem.US;
+    private boolean appendix = true;
     private @Nullable Logo logo;
     private ServicePrices servicePrices = ServicePrices.NONE;
 
@@ -342,6 +348,18 @@ public final class Dealer {
     }
 
     /**
+     * Whether proposals print the figures behind them after the signature; they do unless set.
+     *
+     * @param printed false to leave them out; the data that a proposal carries have them all the
+     *     same
+     * @return this builder
+     */
+    public Builder appendix(boolean printed) {
+      appendix = printed;
+      return this;
+    }
+
+    /**
      * Picture beside the name; none unless set.
      *
      * @param picture printed on the first page
@@ -396,6 +414,7 @@ public final class Dealer {
           place,
           paper,
           units,
+          appendix,
           servicePrices,
           Objects.requireNonNullElse(logo, ""));
     }

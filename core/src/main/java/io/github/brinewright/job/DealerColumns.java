@@ -101,7 +101,11 @@ public final class DealerColumns {
         .always(
             Typed.choice("units", UnitSystem.class).usual(usual.units()),
             (draft, units) -> draft.dealer.units(units),
-            of(Dealer::units));
+            of(Dealer::units))
+        .always(
+            Typed.yesNo("appendix").usual(usual.appendix()),
+            (draft, yes) -> draft.dealer.appendix(yes),
+            of(Dealer::appendix));
   }
 
   private static Columns<DealerDraft, Source> terms(Columns<DealerDraft, Source> columns) {

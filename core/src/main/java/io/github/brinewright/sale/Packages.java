@@ -67,8 +67,17 @@ public final class Packages {
           .ifPresent(bigger -> add(found, PackageKind.BIGGER, bigger));
     }
     List<SalePackage> chosen =
-        found.stream().limit(MOST).sorted(Comparator.comparing(SalePackage::kind)).toList();
+        found.stream()
+            .limit(MOST)
+            .sorted(Comparator.comparing(each -> place(each.kind(), service)))
+            .toList();
     return new Packages(chosen, comparison.priceList().extras());
+  }
+
+  /** The softener that is there comes first where it should be kept. */
+  private static int place(PackageKind kind, @Nullable ServiceStudy service) {
+    boolean kept = service != null && service.advice() != Advice.REPLACE;
+    return kind == PackageKind.KEEP && kept ? -1 : kind.ordinal();
   }
 
   private static SalePackage of(PackageKind kind, Candidate candidate) {
@@ -103,7 +112,10 @@ public final class Packages {
                                 Optional.of(option.hardWater()))));
   }
 
-  /** {@return the packages in the order of their kinds; none where nothing is recommended} */
+  /**
+   * {@return the packages in the order of their kinds, the softener that is there first where it
+   * should be kept; none where nothing is recommended}
+   */
   public List<SalePackage> all() {
     return all;
   }

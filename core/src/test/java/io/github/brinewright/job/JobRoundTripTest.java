@@ -455,7 +455,8 @@ class JobRoundTripTest {
               .locale(locale())
               .place(place())
               .paper(one(Dealer.Paper.class))
-              .units(one(UnitSystem.class));
+              .units(one(UnitSystem.class))
+              .appendix(yes());
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
       }

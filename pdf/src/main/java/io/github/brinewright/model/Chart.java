@@ -3,8 +3,11 @@ package io.github.brinewright.model;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.ResinCapacity;
 import io.github.brinewright.quantity.SaltDosage;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Vessel;
 import java.util.List;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /** A chart as data, with a text that says the same. */
 public sealed interface Chart extends Element {
@@ -210,4 +213,52 @@ public sealed interface Chart extends Element {
    * @param chosen whether it is the one set
    */
   record Stocked(Point at, boolean chosen) {}
+
+  /**
+   * A softener drawn to scale beside a door.
+   *
+   * @param alternative what it shows, in words
+   * @param vessels how many vessels stand side by side; 1 or more
+   * @param vessel of each
+   * @param brineTank beside them; null where its size is not known
+   * @param height how high it stands, as written beside it
+   * @param width how much room it takes, as written below it
+   */
+  record UnitDrawing(
+      Phrase alternative,
+      int vessels,
+      Vessel vessel,
+      @Nullable BrineTank brineTank,
+      Phrase height,
+      Phrase width)
+      implements Chart {}
+
+  /**
+   * Bars of one amount, each with its name and its figure.
+   *
+   * @param alternative what it shows, in words
+   * @param bars from top to bottom
+   */
+  record Levels(Phrase alternative, List<Level> bars) implements Chart {
+    /**
+     * Keeps its own copy of {@code bars}.
+     *
+     * @param alternative what it shows, in words
+     * @param bars from top to bottom
+     */
+    public Levels {
+      bars = List.copyOf(bars);
+    }
+  }
+
+  /**
+   * A bar of one amount.
+   *
+   * @param key by which it is known in every language; unique within the chart
+   * @param name of it
+   * @param share of the longest bar; 0 to 1
+   * @param label the amount
+   * @param chosen whether it stands out
+   */
+  record Level(String key, Phrase name, double share, Phrase label, boolean chosen) {}
 }

@@ -7,10 +7,12 @@ import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 
 /**
- * A scale of hardness with the home's own mark; the class it lies in is filled.
+ * A scale of hardness with the home's own mark; the class it lies in is tinted. Harder water than
+ * the scale has is marked at its end.
  *
  * @param names of the classes from soft to very hard
  * @param limits between them, in the unit of {@code value}
+ * @param ends the limits as written
  * @param own number of the class that the home lies in
  * @param value of the home
  * @param highest end of the scale
@@ -20,13 +22,14 @@ import java.util.List;
 public record HardnessScale(
     List<String> names,
     List<Double> limits,
+    List<String> ends,
     int own,
     double value,
     double highest,
     String mark,
     Ink accent)
     implements Artist {
-  private static final double HEIGHT = 52;
+  private static final double HEIGHT = 56;
 
   private static final double BAR_TOP = 22;
   private static final double BAR_HEIGHT = 7;
@@ -45,9 +48,13 @@ public record HardnessScale(
       double left = x(from, frame);
       double width = x(to, frame) - left;
       Box part = new Box(left, frame.y() + BAR_TOP, width, BAR_HEIGHT);
-      (i == own ? Hatch.SOLID : Hatch.OPEN).fill(canvas, part, Ink.QUIET);
+      (i == own ? Tint.LIGHT : Tint.OPEN).fill(canvas, part);
       if (LABEL.width(names.get(i)) < width) {
-        canvas.text(left, frame.y() + BAR_TOP + BAR_HEIGHT + 12, names.get(i), LABEL);
+        canvas.text(left, frame.y() + BAR_TOP + BAR_HEIGHT + 22, names.get(i), LABEL);
+      }
+      if (i < limits.size()) {
+        Ticks.below(
+            canvas, left + width, frame.y() + BAR_TOP + BAR_HEIGHT + 10, ends.get(i), LABEL);
       }
       from = to;
     }
@@ -61,6 +68,9 @@ public record HardnessScale(
     double left = Math.max(frame.x(), Math.min(at - half, frame.right() - 2 * half));
     canvas.text(left, frame.y() + 9, mark, bold);
     canvas.fill(at - 1.25, frame.y() + 13, 2.5, BAR_TOP + BAR_HEIGHT - 9, accent);
+    if (value > highest) {
+      canvas.text(at + 3, frame.y() + BAR_TOP + BAR_HEIGHT, "›", bold);
+    }
   }
 
   private double x(double of, Box frame) {

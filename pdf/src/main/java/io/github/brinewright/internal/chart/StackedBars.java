@@ -7,13 +7,14 @@ import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 
 /**
- * Horizontal bars whose parts add up, told apart by their hatching and a legend in the same order,
+ * Horizontal bars whose parts add up, told apart by their lightness and a legend in the same order,
  * so that they read in black and white.
  *
  * @param bars from top to bottom
  * @param parts names of the parts, from left to right; five at most
+ * @param accent colour of the first part
  */
-public record StackedBars(List<Bar> bars, List<String> parts) implements Artist {
+public record StackedBars(List<Bar> bars, List<String> parts, Ink accent) implements Artist {
   /**
    * One bar.
    *
@@ -49,27 +50,28 @@ public record StackedBars(List<Bar> bars, List<String> parts) implements Artist 
     legend(canvas, frame.x() + Rows.NAMES, frame.y() + bars.size() * EACH + 6);
   }
 
-  private static void draw(Canvas canvas, Bar bar, double x, double top, double scale) {
+  private void draw(Canvas canvas, Bar bar, double x, double top, double scale) {
     Rows.name(canvas, x, top + THICK - 1, bar.name(), bar.marked());
     double left = x + Rows.NAMES;
     for (int i = 0; i < bar.values().size(); i++) {
       double width = bar.values().get(i) * scale;
       if (width > THINNEST) {
-        hatch(i).fill(canvas, new Box(left, top, width, THICK), Ink.TEXT);
+        tint(i).fill(canvas, new Box(left, top, width, THICK));
       }
       left += width;
     }
     Rows.label(canvas, left, top + THICK - 1, bar.label(), bar.marked());
   }
 
-  private static Hatch hatch(int part) {
-    return Hatch.values()[part % Hatch.values().length];
+  private Tint tint(int part) {
+    List<Tint> tints = Tint.five(accent);
+    return tints.get(part % tints.size());
   }
 
   private void legend(Canvas canvas, double x, double top) {
     double left = x;
     for (int i = 0; i < parts.size(); i++) {
-      hatch(i).fill(canvas, new Box(left, top, SWATCH, SWATCH), Ink.TEXT);
+      tint(i).fill(canvas, new Box(left, top, SWATCH, SWATCH));
       canvas.text(left + SWATCH + 4, top + SWATCH - 1.5, parts.get(i), TextStyle.TINY);
       left += SWATCH + 4 + TextStyle.TINY.width(parts.get(i)) + 14;
     }

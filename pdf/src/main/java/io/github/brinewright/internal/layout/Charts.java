@@ -4,14 +4,18 @@ import io.github.brinewright.internal.chart.Artist;
 import io.github.brinewright.internal.chart.CurveChart;
 import io.github.brinewright.internal.chart.DayMarks;
 import io.github.brinewright.internal.chart.HardnessScale;
+import io.github.brinewright.internal.chart.LevelBars;
 import io.github.brinewright.internal.chart.RunningTotal;
 import io.github.brinewright.internal.chart.StackedBars;
+import io.github.brinewright.internal.chart.UnitBesideDoor;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Canvas.Stroke;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.quantity.Hardness;
+import io.github.brinewright.softener.BrineTank;
+import io.github.brinewright.softener.Vessel;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.math.BigDecimal;
@@ -37,6 +41,10 @@ record Charts(Wording words, Ink accent) {
       return new DayMarks(marks.days().stream().map(this::days).toList(), marks.axis().in(words));
     } else if (chart instanceof Chart.Curve curve) {
       return curve(curve);
+    } else if (chart instanceof Chart.UnitDrawing drawing) {
+      return drawing(drawing);
+    } else if (chart instanceof Chart.Levels levels) {
+      return levels(levels);
     }
     throw new IllegalStateException("no way to draw " + chart);
   }
@@ -49,6 +57,7 @@ record Charts(Wording words, Ink accent) {
     return new HardnessScale(
         inWords(scale.classes()),
         scale.limits().stream().map(Hardness::grainsPerGallon).toList(),
+        scale.limits().stream().map(limit -> words.number(Figure.of(limit))).toList(),
         scale.own(),
         scale.hardness().grainsPerGallon(),
         scale.highest().grainsPerGallon(),
@@ -86,7 +95,8 @@ record Charts(Wording words, Ink accent) {
                         bar.total().in(words),
                         bar.chosen()))
             .toList(),
-        inWords(bars.parts()));
+        inWords(bars.parts()),
+        accent);
   }
 
   private DayMarks.Row days(Chart.Days days) {
@@ -106,6 +116,32 @@ record Charts(Wording words, Ink accent) {
             .toList(),
         dosage -> words.number(dosage, 0),
         capacity -> words.number(capacity, 0),
+        accent);
+  }
+
+  private Artist drawing(Chart.UnitDrawing drawing) {
+    Vessel vessel = drawing.vessel();
+    BrineTank tank = drawing.brineTank();
+    return new UnitBesideDoor(
+        drawing.vessels(),
+        new UnitBesideDoor.Size(vessel.diameter().inches(), vessel.height().inches()),
+        tank == null
+            ? new UnitBesideDoor.Size(0, 0)
+            : new UnitBesideDoor.Size(tank.diameter().inches(), tank.height().inches()),
+        words.text("drawing.door"),
+        drawing.height().in(words),
+        drawing.width().in(words),
+        accent);
+  }
+
+  private Artist levels(Chart.Levels levels) {
+    return new LevelBars(
+        levels.bars().stream()
+            .map(
+                bar ->
+                    new LevelBars.Bar(
+                        bar.name().in(words), bar.share(), bar.label().in(words), bar.chosen()))
+            .toList(),
         accent);
   }
 

@@ -31,7 +31,7 @@ final class Gaps {
       return aboveParagraph(last, paragraph.voice());
     }
     if (first instanceof Heading) {
-      return last instanceof Items ? 34 : 18;
+      return last instanceof Items ? 22 : 16;
     }
     return last instanceof Heading ? BELOW_HEADING : aboveMatter(last, first);
   }

@@ -51,7 +51,7 @@ public final class Choices {
       elements.add(Together.of(Heading.of(Phrase.text("choices.extras")), extras()));
     }
     totals().ifPresent(elements::add);
-    return Optional.of(new Section("choices", Phrase.text("choices.heading"), elements, true));
+    return Optional.of(new Section("choices", Phrase.text("choices.heading"), elements, false));
   }
 
   private Phrase lead() {

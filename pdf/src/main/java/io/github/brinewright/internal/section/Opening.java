@@ -3,24 +3,20 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Finding;
+import io.github.brinewright.model.Columns;
 import io.github.brinewright.model.Element;
-import io.github.brinewright.model.Facts;
 import io.github.brinewright.model.Heading;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
-import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.model.Together;
 import io.github.brinewright.model.Topic;
 import io.github.brinewright.sizing.AddedIons;
-import io.github.brinewright.sizing.YearlyUse;
 import io.github.brinewright.softener.Regenerant;
-import io.github.brinewright.study.HowSure;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What we recommend, why, and what to know before deciding. Where a softener is in the house, it
@@ -45,9 +41,12 @@ public final class Opening {
 
   private Section recommend(Candidate candidate) {
     List<Element> elements = new ArrayList<>();
+    elements.add(water(candidate));
     if (subject.keeps()) {
       present.map(PresentAdvice::topic).ifPresent(elements::add);
-      elements.add(recommended(candidate));
+      if (!subject.offersChoices()) {
+        elements.add(recommended(candidate));
+      }
     } else {
       addNew(elements, candidate);
     }
@@ -56,7 +55,16 @@ public final class Opening {
         .map(text -> Topic.of("opening.taste", Paragraph.of(text)))
         .ifPresent(elements::add);
     elements.add(BeforeYouDecide.topic(comparison.cautions()));
+    elements.add(new NextSteps(subject).topic());
     return new Section("opening", Phrase.NONE, elements, false);
+  }
+
+  /** How hard the water is and, beside that, the unit to scale. */
+  private Columns water(Candidate candidate) {
+    List<Element> scale = new WaterOnScale(comparison.home().site().water()).elements();
+    return subject.keeps()
+        ? new Columns(scale.stream().map(List::of).toList())
+        : new Columns(List.of(scale, List.of(new UnitDrawn(candidate.softener()).chart())));
   }
 
   /**
@@ -65,10 +73,17 @@ public final class Opening {
   private void addNew(List<Element> elements, Candidate candidate) {
     elements.add(recommended(candidate));
     if (present.filter(PresentAdvice::showsRecommended).isEmpty()) {
-      elements.add(facts(candidate));
+      elements.add(new DealFigures(candidate).facts());
     }
     present.map(PresentAdvice::topic).ifPresent(elements::add);
-    elements.add(cheapest(candidate));
+    if (present.isEmpty() && candidate.hardWater().isPresent()) {
+      elements.add(
+          Together.of(
+              Heading.of(Phrase.text("opening.hard")), new HardWaterBars(candidate).chart()));
+    }
+    if (!subject.offersChoices()) {
+      elements.add(cheapest(candidate));
+    }
   }
 
   private boolean changesSalt(Candidate candidate) {
@@ -91,7 +106,6 @@ public final class Opening {
       matter.add(why);
     }
     givesUp(candidate).forEach(text -> matter.add(Paragraph.of(text)));
-    sure(candidate).map(Paragraph::quiet).ifPresent(matter::add);
     return new Topic(Phrase.text(title()), matter);
   }
 
@@ -109,16 +123,6 @@ public final class Opening {
         .toList();
   }
 
-  private Optional<Phrase> sure(Candidate candidate) {
-    return HowSure.of(comparison).stream()
-        .map(each -> each.bestInPercentOfDraws(candidate))
-        .flatMapToInt(OptionalInt::stream)
-        .mapToObj(
-            percent ->
-                Phrase.text(ofNew("study.HOW_SURE", "now.sure"), Phrase.of(Figure.of(percent))))
-        .findFirst();
-  }
-
   /** The key of a text, or of one that speaks of new ones alone where one is in the house. */
   private String ofNew(String key, String amongNew) {
     return present.isPresent() ? amongNew : key;
@@ -134,18 +138,6 @@ public final class Opening {
         "opening.setting",
         Phrase.of(candidate.setup().control()),
         Phrase.of(Figure.of(candidate.salt(), 1)));
-  }
-
-  private static Facts facts(Candidate candidate) {
-    YearlyUse year = candidate.design().year().orElseThrow();
-    String price =
-        candidate.offer().installation().isZero() ? "opening.fact.equipment" : "opening.fact.price";
-    return new Facts(
-        List.of(
-            Row.of("opening.fact.days", Figure.days(year.daysBetween(), 1)),
-            Row.of("opening.fact.salt", Figure.of(year.salt(), 0)),
-            Row.of("opening.fact.drain", Figure.of(year.water())),
-            Row.of(price, Figure.of(candidate.quote().total()))));
   }
 
   /** The cheapest that fits: what it would save, and what it gives up. */
@@ -184,6 +176,8 @@ public final class Opening {
   /** Because nothing fits, or because the verdict permits nothing yet. */
   private Section nothingToSell() {
     List<Element> elements = new ArrayList<>();
+    elements.add(
+        new Columns(List.of(new WaterOnScale(comparison.home().site().water()).elements())));
     boolean permitted = comparison.verdict().permitsRecommendation();
     if (permitted) {
       elements.add(

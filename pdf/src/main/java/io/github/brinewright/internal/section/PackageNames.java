@@ -27,9 +27,9 @@ record PackageNames(Subject subject) {
   }
 
   private String why(PackageKind kind) {
-    return kind == PackageKind.RECOMMENDED && subject.keeps()
-        ? "choices.BEST_NEW"
-        : "choices." + kind.name();
+    String key = "choices." + kind.name();
+    boolean amongNew = kind == PackageKind.RECOMMENDED || kind == PackageKind.CHEAPEST;
+    return amongNew && subject.keeps() ? key + "_NEW" : key;
   }
 
   /** The place to mark a package; read aloud with its price. */

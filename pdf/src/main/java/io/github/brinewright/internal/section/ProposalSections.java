@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.study.HomeStudy;
 import java.util.ArrayList;
@@ -19,6 +20,16 @@ public final class ProposalSections {
    */
   public static List<Section> of(
       Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
+    List<Section> sections = new ArrayList<>(toTheSignature(subject, study, revision));
+    if (subject.dealer().appendix() || !subject.recommends()) {
+      sections.addAll(appendix(subject, study));
+    }
+    return sections;
+  }
+
+  /** What is read before anything is signed. */
+  private static List<Section> toTheSignature(
+      Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
     List<Section> sections = new ArrayList<>();
     sections.add(new HomeVerdict(subject.comparison()).section());
     sections.add(new Opening(subject).section());
@@ -26,31 +37,42 @@ public final class ProposalSections {
       sections.add(new RevisedItems(revision).section());
     }
     new Choices(subject).section().ifPresent(sections::add);
+    if (subject.recommends()) {
+      if (study != null) {
+        sections.add(new YearInHome(study, subject).section());
+      }
+      new Price(subject).section().ifPresent(sections::add);
+    }
+    sections.add(new Signing(subject).section());
+    return sections;
+  }
+
+  /** The figures behind it, on pages of their own. */
+  private static List<Section> appendix(Subject subject, @Nullable HomeStudy study) {
+    List<Section> sections = new ArrayList<>();
     sections.add(new WaterAndHome(subject).section());
     if (subject.showsOptions()) {
       sections.add(new SideBySide(subject).section());
     }
     if (subject.recommends()) {
+      if (study != null) {
+        sections.add(new YearInHome(study, subject).changes());
+      }
       sections.add(SizesAndDosages.of(subject).section());
-      sections.addAll(proposed(subject, study));
+      sections.add(new Costs(subject).section());
     }
-    sections.add(new Signing(subject).section());
     if (subject.showsOptions()) {
       sections.add(new WorkedOut(subject).section());
     }
     if (subject.recommends()) {
       sections.add(new EverySetting(subject.comparison()).section());
+      sections.set(0, begins(sections.get(0)));
     }
     return sections;
   }
 
-  private static List<Section> proposed(Subject subject, @Nullable HomeStudy study) {
-    List<Section> sections = new ArrayList<>();
-    sections.add(new Costs(subject).section());
-    new Price(subject).section().ifPresent(sections::add);
-    if (study != null) {
-      sections.add(new YearInHome(study, subject).section());
-    }
-    return sections;
+  private static Section begins(Section first) {
+    return new Section(
+        first.key(), Phrase.text("appendix.heading", first.title()), first.elements(), true);
   }
 }

@@ -3,6 +3,7 @@ package io.github.brinewright.internal.section;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.model.Columns;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Field;
 import io.github.brinewright.model.Heading;
@@ -29,7 +30,7 @@ public final class Signing {
     this.subject = subject;
   }
 
-  /** The section; with a place to sign on a page of its own. */
+  /** The section, with a place to sign where there is something to sign. */
   public Section section() {
     boolean any = subject.signs();
     List<Element> elements = new ArrayList<>(List.of(cautions()));
@@ -42,7 +43,7 @@ public final class Signing {
       elements.add(Paragraph.strong(Phrase.text("accept.notYet")));
     }
     return new Section(
-        "signing", Phrase.text(any ? "cautions.heading" : "cautions.alone"), elements, any);
+        "signing", Phrase.text(any ? "cautions.heading" : "cautions.alone"), elements, false);
   }
 
   /** What the acceptance rests on; nothing where no treatment is stated. */
@@ -86,15 +87,17 @@ public final class Signing {
   }
 
   /** The same marks and ticks as where the choice is made; a single package needs no mark. */
-  private Ticks chosen() {
+  private Element chosen() {
     PackageNames names = new PackageNames(subject);
     Packages packages = subject.packages();
-    List<Field> fields = new ArrayList<>();
+    List<List<Element>> columns = new ArrayList<>();
     if (packages.all().size() > 1) {
-      packages.all().stream().map(names::mark).forEach(fields::add);
+      columns.add(List.of(new Ticks(packages.all().stream().map(names::mark).toList())));
     }
-    packages.extras().stream().map(names::tick).forEach(fields::add);
-    return new Ticks(fields);
+    if (!packages.extras().isEmpty()) {
+      columns.add(List.of(new Ticks(packages.extras().stream().map(names::tick).toList())));
+    }
+    return new Columns(columns);
   }
 
   /** A row of fields for one who signs; read aloud, each field says whose it is. */

@@ -27,8 +27,18 @@ record YearFindings(HomeStudy study, Subject subject) {
     List<Phrase> all = new ArrayList<>();
     study.meterSaving().map(this::savings).ifPresent(all::add);
     immediateNote().ifPresent(all::add);
-    study.dosage().map(YearFindings::dosage).ifPresent(all::add);
     all.add(Phrase.sentences(sensitivity()));
+    return all;
+  }
+
+  /** What would make it another one, each with its reason, and what the salt setting matters. */
+  List<Phrase> reasons() {
+    List<Phrase> all = new ArrayList<>();
+    study.dosage().map(YearFindings::dosage).ifPresent(all::add);
+    study.changes().stream()
+        .filter(change -> !change.holds())
+        .map(change -> Phrase.sentences(List.of(becomes(change), why(change))))
+        .forEach(all::add);
     return all;
   }
 
@@ -100,22 +110,23 @@ record YearFindings(HomeStudy study, Subject subject) {
     return sentences;
   }
 
-  /** What would be recommended, and by what the unit recommended now falls behind. */
+  /** What would be recommended. */
   private Phrase becomes(Sensitivity change) {
     Phrase what = Phrase.of(change.change());
     String becoming = ofNew() ? "now.becomes" : "year.becomes";
-    Phrase then =
-        change
-            .recommended()
-            .map(unit -> Phrase.text(becoming, what, Phrase.plain(unit)))
-            .orElseGet(() -> Phrase.text("year.becomesNone", what));
+    return change
+        .recommended()
+        .map(unit -> Phrase.text(becoming, what, Phrase.plain(unit)))
+        .orElseGet(() -> Phrase.text("year.becomesNone", what));
+  }
+
+  /** By what the unit recommended now falls behind. */
+  private Phrase why(Sensitivity change) {
     Phrase now = Phrase.plain(study.candidate().softener().name());
-    Phrase why =
-        change
-            .flips()
-            .<Phrase>map(reason -> Phrase.text("year.because", now, new Phrase.Because(reason)))
-            .orElse(Phrase.NONE);
-    return Phrase.sentences(List.of(then, why));
+    return change
+        .flips()
+        .<Phrase>map(reason -> Phrase.text("year.because", now, new Phrase.Because(reason)))
+        .orElse(Phrase.NONE);
   }
 
   private static Phrase listed(List<WhatIf> changes) {

@@ -15,9 +15,12 @@ import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.study.HomeStudy;
+import io.github.brinewright.study.HowSure;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -40,15 +43,35 @@ public final class YearInHome {
   /** The section. */
   public Section section() {
     List<Element> elements = new ArrayList<>();
+    elements.add(Together.of(Paragraph.of(lead()), table()));
     elements.add(
         Together.of(
-            Paragraph.of(lead()),
-            table(),
             Heading.of(Phrase.text("year.days")),
             new RegenerationDays(study, subject.present()).chart()));
     subject.present().map(PresentColumn::assumed).ifPresent(elements::add);
     new YearFindings(study, subject).sentences().forEach(text -> elements.add(Paragraph.of(text)));
     return new Section("year", Phrase.text("year.heading"), elements, false);
+  }
+
+  /** How sure the recommendation is and what would make it another one, for the appendix. */
+  public Section changes() {
+    List<Element> elements = new ArrayList<>();
+    sure().map(Paragraph::of).ifPresent(elements::add);
+    new YearFindings(study, subject).reasons().forEach(text -> elements.add(Paragraph.of(text)));
+    elements.add(Together.of(Heading.of(Phrase.text("changes.causes")), causes()));
+    return new Section("changes", Phrase.text("changes.heading"), elements, false);
+  }
+
+  private Optional<Phrase> sure() {
+    return HowSure.of(subject.comparison()).stream()
+        .map(each -> each.bestInPercentOfDraws(study.candidate()))
+        .flatMapToInt(OptionalInt::stream)
+        .mapToObj(percent -> Phrase.text(sureText(), Phrase.of(Figure.of(percent))))
+        .findFirst();
+  }
+
+  private String sureText() {
+    return subject.present().isPresent() ? "now.sure" : "study.HOW_SURE";
   }
 
   private Phrase lead() {
@@ -59,10 +82,8 @@ public final class YearInHome {
   }
 
   private Table table() {
-    Stream<Table.Column> controls = study.controls().keySet().stream().map(this::column);
-    List<Table.Column> columns =
-        Stream.concat(subject.present().map(PresentColumn::head).stream(), controls).toList();
-    List<Table.Line> lines =
+    return table(
+        "year",
         List.of(
             line("year.regenerations", years -> range(years.regenerations(), YearInHome::whole)),
             line(
@@ -71,13 +92,26 @@ public final class YearInHome {
             line(
                 "year.water",
                 years -> range(years.waterGallons(), value -> Figure.of(Volume.ofGallons(value)))),
+            line("year.hardTotal", this::hardInAll),
+            Table.Line.of("year.cost", costs())));
+  }
+
+  /** Where the hard water comes from, and what is left unused. */
+  private Table causes() {
+    return table(
+        "causes",
+        List.of(
             line("year.hardRunOut", years -> range(years.hardGallons(), YearInHome::gallons)),
             line("year.hardDays", years -> range(years.hardDays(), YearInHome::days)),
             line("year.hardCycle", years -> range(years.cycleGallons(), YearInHome::gallons)),
-            line("year.hardTotal", this::hardInAll),
-            line("year.unused", years -> Phrase.of(Figure.percent(years.unusedShare()))),
-            Table.Line.of("year.cost", costs()));
-    return new Table("year", Phrase.text("year.control"), columns, lines);
+            line("year.unused", years -> Phrase.of(Figure.percent(years.unusedShare())))));
+  }
+
+  private Table table(String key, List<Table.Line> lines) {
+    Stream<Table.Column> controls = study.controls().keySet().stream().map(this::column);
+    List<Table.Column> columns =
+        Stream.concat(subject.present().map(PresentColumn::head).stream(), controls).toList();
+    return new Table(key, Phrase.text("year.control"), columns, lines);
   }
 
   private Table.Column column(Control control) {
