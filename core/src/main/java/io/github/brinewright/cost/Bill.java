@@ -14,11 +14,8 @@ import org.joda.money.Money;
  * off, in the order of the price list. Each line and each tax is rounded once to the smallest unit
  * of the currency; the total is their sum. What is taken off never exceeds what is left, nor its
  * tax the tax so far, so that a bill is never below zero. A share is taken off the softener, its
- * installation and what comes with them; what the customer adds keeps its own price.
- *
- * <p>Example: 999.99 and 333.33 for the installation, an alarm for 85.00, 6.25 % tax on goods, 10 %
- * off all but the alarm → 999.99 + 333.33 + 85.00 − 133.33 + tax 62.50 + 5.31 − 6.25 = 1,346.55.
- * Source: product and sum of the figures named.
+ * installation and what comes with them; what the customer adds keeps its own price. Source:
+ * product and sum of the figures named.
  */
 final class Bill {
   private final List<BillLine> lines = new ArrayList<>();

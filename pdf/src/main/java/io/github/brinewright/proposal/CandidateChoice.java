@@ -2,9 +2,11 @@ package io.github.brinewright.proposal;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.finding.Finding;
 import io.github.brinewright.quantity.SaltDosage;
 import io.github.brinewright.softener.Control;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -66,6 +68,33 @@ public final class CandidateChoice {
    */
   public Optional<Candidate> in(Comparison comparison) {
     return comparison.candidates().stream().filter(this::fits).findFirst();
+  }
+
+  /**
+   * {@return the best candidate of a home that fits and keeps every limit, so that it may be quoted}
+   *
+   * @param comparison of the home
+   * @throws IllegalArgumentException when the home has no such candidate, or it breaks a limit:
+   *     which
+   */
+  public Candidate quotable(Comparison comparison) {
+    Candidate wished =
+        in(comparison)
+            .orElseThrow(
+                () ->
+                    new IllegalArgumentException(
+                        "there is no unit \"" + softenerId + "\" with that dosage and control"));
+    if (!wished.feasible()) {
+      throw new IllegalArgumentException(
+          "the unit \""
+              + softenerId
+              + "\" cannot be quoted for home \""
+              + comparison.home().site().id()
+              + "\": it breaks "
+              + wished.broken().stream().map(Finding::code).collect(Collectors.joining(", "))
+              + "; see what compare says of it");
+    }
+    return wished;
   }
 
   private boolean fits(Candidate candidate) {

@@ -1,5 +1,6 @@
 package io.github.brinewright.proposal;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
@@ -93,6 +94,41 @@ public record Proposal(
   }
 
   /**
+   * A proposal that quotes what the customer asked for beside what is recommended.
+   *
+   * @param comparison what to propose
+   * @param study of a year in the home; without one its section is left out
+   * @param service study of the softener that is already in the house; null where there is none
+   * @param dealer who proposes it
+   * @param date of the proposal
+   * @param carried the job that the file carries, so that it can be opened again; null for none
+   * @param revision what it changes against an earlier proposal; null for a first one
+   * @param wished a candidate of the comparison that keeps every limit; null where nothing was
+   *     asked for
+   * @throws IllegalArgumentException when the study of the softener is of another comparison
+   */
+  public Proposal(
+      Comparison comparison,
+      @Nullable HomeStudy study,
+      @Nullable ServiceStudy service,
+      Dealer dealer,
+      LocalDate date,
+      @Nullable CarriedJob carried,
+      @Nullable Revision revision,
+      @Nullable Candidate wished) {
+    this(
+        comparison,
+        study,
+        service,
+        dealer,
+        date,
+        carried,
+        revision,
+        ProposalSections.of(
+            new Subject(comparison, dealer, date, service, wished), study, revision));
+  }
+
+  /**
    * A proposal for a home without a softener, with all sections that apply.
    *
    * @param comparison what to propose
@@ -137,9 +173,9 @@ public record Proposal(
 
   /**
    * {@return the same with other sections: some added, left out, or in another order} Keys of its
-   * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code water}, {@code
-   * compare}, {@code grid}, {@code cost}, {@code price}, {@code year}, {@code signing}, {@code
-   * worked} and {@code every}.
+   * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code choices}, {@code
+   * year}, {@code price} and {@code signing}; in the appendix {@code water}, {@code compare}, {@code
+   * changes}, {@code grid}, {@code cost}, {@code worked} and {@code every}.
    *
    * <pre>{@code
    * byte[] pdf =

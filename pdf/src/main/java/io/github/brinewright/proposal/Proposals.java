@@ -1,5 +1,6 @@
 package io.github.brinewright.proposal;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
@@ -33,15 +34,22 @@ public final class Proposals {
   private final boolean onePage;
   private final boolean withData;
   private final @Nullable Earlier earlier;
+  private final @Nullable CandidateChoice wish;
 
   /** An earlier quote for the same home. */
   private record Earlier(Comparison comparison, LocalDate date) {}
 
-  private Proposals(Job job, boolean onePage, boolean withData, @Nullable Earlier earlier) {
+  private Proposals(
+      Job job,
+      boolean onePage,
+      boolean withData,
+      @Nullable Earlier earlier,
+      @Nullable CandidateChoice wish) {
     this.job = job;
     this.onePage = onePage;
     this.withData = withData;
     this.earlier = earlier;
+    this.wish = wish;
   }
 
   /**
@@ -50,17 +58,27 @@ public final class Proposals {
    * @param job with the homes, the price list and the dealer
    */
   public static Proposals of(Job job) {
-    return new Proposals(job, false, true, null);
+    return new Proposals(job, false, true, null, null);
   }
 
   /** {@return proposals that carry no data, and so cannot be opened again} */
   public Proposals withoutData() {
-    return new Proposals(job, onePage, false, earlier);
+    return new Proposals(job, onePage, false, earlier, wish);
   }
 
   /** {@return the one-page comparison of three sizes in place of the proposal} */
   public Proposals onePage() {
-    return new Proposals(job, true, withData, earlier);
+    return new Proposals(job, true, withData, earlier, wish);
+  }
+
+  /**
+   * {@return proposals that quote what the customer asked for beside what is recommended, and say
+   * how the two differ}
+   *
+   * @param choice a unit of the price list and, where they are named, its dosage and control
+   */
+  public Proposals wishing(CandidateChoice choice) {
+    return new Proposals(job, onePage, withData, earlier, choice);
   }
 
   /**
@@ -85,7 +103,7 @@ public final class Proposals {
    * @param date of that proposal
    */
   public Proposals since(Comparison before, LocalDate date) {
-    return new Proposals(job, onePage, withData, new Earlier(before, date));
+    return new Proposals(job, onePage, withData, new Earlier(before, date), wish);
   }
 
   /**
@@ -93,8 +111,9 @@ public final class Proposals {
    *
    * @param home of this job
    * @param date of the document
-   * @throws IllegalArgumentException when it is to revise a proposal for another home, or is to
-   *     carry data and the job's files do not have the home
+   * @throws IllegalArgumentException when it is to revise a proposal for another home, is to carry
+   *     data and the job's files do not have the home, or what was asked for is not sold or breaks a
+   *     limit
    */
   public byte[] write(QuotedHome home, LocalDate date) {
     return document(home, date).pdf();
@@ -124,8 +143,13 @@ public final class Proposals {
                 dealer,
                 date,
                 carried(home, date),
-                revision(comparison))
+                revision(comparison),
+                wished(comparison))
             .toPdf();
+  }
+
+  private @Nullable Candidate wished(Comparison comparison) {
+    return wish == null ? null : wish.quotable(comparison);
   }
 
   private @Nullable CarriedJob carried(QuotedHome home, LocalDate date) {

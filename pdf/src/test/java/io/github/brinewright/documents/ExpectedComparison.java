@@ -55,7 +55,7 @@ abstract class ExpectedComparison extends Expected {
   }
 
   /** A clock on weekdays with the weekdays, where the bed serves the home. */
-  private String control(Candidate candidate) {
+  String control(Candidate candidate) {
     String control = term(candidate.design().setup().control());
     return candidate
         .design()

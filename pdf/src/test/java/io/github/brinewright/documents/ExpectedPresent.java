@@ -199,6 +199,7 @@ final class ExpectedPresent extends Expected {
     Money running =
         lines.get(CostKind.SALT).plus(lines.get(CostKind.WATER)).plus(lines.get(CostKind.SEWER));
     value(where + "/year.cost/now", words.text("year.cost"), words.about(running));
+    head("changes/causes/now", words.text("now.column"));
     head(where + "/now", words.text("now.column"));
   }
 

@@ -3,6 +3,7 @@ package io.github.brinewright.documents;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.quantity.Mass;
@@ -123,7 +124,14 @@ final class ExpectedProposal extends ExpectedComparison {
     }
     costs();
     present(now -> now.costs("cost/cost"));
-    price(candidate.quote(), candidate.softener().name());
+    ExpectedChoices choices = new ExpectedChoices(comparison, service, words);
+    if (choices.any()) {
+      choices.all(this::control);
+      values().putAll(choices.values());
+      labels().putAll(choices.labels());
+    } else {
+      price(candidate.quote(), candidate.softener().name());
+    }
     grid("grid/grid", comparison.candidates());
     comparison.smaller().ifPresent(c -> neighbour("opening.smaller", c));
     comparison.larger().ifPresent(c -> neighbour("opening.larger", c));
@@ -143,15 +151,30 @@ final class ExpectedProposal extends ExpectedComparison {
 
   private void facts(Candidate candidate) {
     String in = "opening/facts/";
-    figure(
-        in + "opening.fact.days",
-        Figure.days(candidate.design().year().orElseThrow().daysBetween(), 1));
-    figure(in + "opening.fact.salt", Figure.of(candidate.design().year().orElseThrow().salt(), 0));
-    figure(in + "opening.fact.drain", Figure.of(candidate.design().year().orElseThrow().water()));
-    boolean installed = candidate.offer().installation().isPositive();
-    figure(
-        in + (installed ? "opening.fact.price" : "opening.fact.equipment"),
-        Figure.of(candidate.quote().total()));
+    if (!candidate.offer().isUnpriced()) {
+      boolean installed = candidate.offer().installation().isPositive();
+      figure(
+          in + (installed ? "opening.fact.price" : "opening.fact.equipment"),
+          Figure.of(candidate.quote().total()));
+      candidate.quote().terms().financing().ifPresent(credit -> month(in, candidate, credit));
+    }
+    value(in + "opening.fact.year", words.about(candidate.yearly().total()));
+    double bags = candidate.design().year().orElseThrow().salt().pounds() / 40;
+    value(
+        in + "opening.fact.bags",
+        words.text("opening.fact.bags", Figure.of(Mass.ofPounds(40), 0)),
+        words.text("opening.bags", Figure.of((int) Math.max(1, Math.rint(bags)))));
+  }
+
+  private void month(String in, Candidate candidate, Credit credit) {
+    value(
+        in + "opening.fact.month",
+        words.text(
+            "opening.fact.month",
+            Figure.of(credit.months()),
+            new Figure.Share(credit.yearlyRate().doubleValue(), 2),
+            Figure.of(candidate.quote().deposit())),
+        words.money(credit.payment(candidate.quote().balance()).toBigMoney()));
   }
 
   private void costs() {
@@ -217,17 +240,17 @@ final class ExpectedProposal extends ExpectedComparison {
     year(study, "year.regenerations", s -> range(s.regenerations(), v -> Figure.of(v, 0)));
     year(study, "year.salt", s -> range(s.saltPounds(), v -> Figure.of(Mass.ofPounds(v), 0)));
     year(study, "year.water", s -> range(s.waterGallons(), v -> Figure.of(Volume.ofGallons(v))));
-    year(
+    causes(
         study,
         "year.hardRunOut",
         s -> range(s.hardGallons(), v -> Figure.of(Volume.ofGallons(v), 0)));
-    year(
+    causes(
         study,
         "year.hardCycle",
         s -> range(s.cycleGallons(), v -> Figure.of(Volume.ofGallons(v), 0)));
     year(study, "year.hardTotal", s -> hard(s.hardWater()));
-    year(study, "year.hardDays", s -> range(s.hardDays(), v -> Figure.of(v, v < 10 ? 1 : 0)));
-    year(study, "year.unused", s -> words.figure(Figure.percent(s.unusedShare())));
+    causes(study, "year.hardDays", s -> range(s.hardDays(), v -> Figure.of(v, v < 10 ? 1 : 0)));
+    causes(study, "year.unused", s -> words.figure(Figure.percent(s.unusedShare())));
     present(now -> now.year("year/year"));
     for (Control control : study.controls().keySet()) {
       value(
@@ -235,24 +258,28 @@ final class ExpectedProposal extends ExpectedComparison {
           words.text("year.cost"),
           words.about(study.costs().get(control)));
       boolean best = control == study.candidate().setup().control();
-      head(
-          "year/year/Control." + control,
-          best ? words.text("year.recommended", Figure.of(term(control))) : term(control));
+      String name =
+          best ? words.text("year.recommended", Figure.of(term(control))) : term(control);
+      head("year/year/Control." + control, name);
+      head("changes/causes/Control." + control, name);
     }
   }
 
   private void year(HomeStudy study, String key, Function<SimulatedYears, String> cell) {
-    service.ifPresent(
-        now ->
-            value("year/year/" + key + "/now", words.text(key), cell.apply(now.asFound().years())));
+    ofYears(study, "year/year/" + key, cell);
+  }
+
+  private void causes(HomeStudy study, String key, Function<SimulatedYears, String> cell) {
+    ofYears(study, "changes/causes/" + key, cell);
+  }
+
+  private void ofYears(HomeStudy study, String key, Function<SimulatedYears, String> cell) {
+    String label = words.text(key.substring(key.lastIndexOf('/') + 1));
+    service.ifPresent(now -> value(key + "/now", label, cell.apply(now.asFound().years())));
     study
         .controls()
         .forEach(
-            (control, years) ->
-                value(
-                    "year/year/" + key + "/Control." + control,
-                    words.text(key),
-                    cell.apply(years)));
+            (control, years) -> value(key + "/Control." + control, label, cell.apply(years)));
   }
 
   private String range(Spread spread, DoubleFunction<Figure> unit) {

@@ -104,8 +104,16 @@ final class Labelled {
         String key = where + "/" + line.key() + "/" + column.key();
         put(key, line.label(), line.cells().get(i));
       }
+      if (line.field() != null) {
+        read(where, line.field());
+      }
     }
-    table.columns().forEach(column -> put(where + "/" + column.key(), Phrase.NONE, column.head()));
+    for (Table.Column column : table.columns()) {
+      put(where + "/" + column.key(), Phrase.NONE, column.head());
+      if (column.field() != null) {
+        read(where, column.field());
+      }
+    }
   }
 
   private void read(String section, Field field) {
@@ -115,7 +123,8 @@ final class Labelled {
             .collect(Collectors.joining("|"));
     String needed = field.needed() ? " *" : "";
     String content = field.kind() + needed + " [" + field.value() + "] " + choices;
-    put(section + "/" + field.name(), field.label(), Phrase.plain(content.strip()));
+    String place = field.kind() == Field.Kind.ONE_OF ? "=" + field.value() : "";
+    put(section + "/" + field.name() + place, field.label(), Phrase.plain(content.strip()));
   }
 
   private void read(String section, WritingLines.Line line) {

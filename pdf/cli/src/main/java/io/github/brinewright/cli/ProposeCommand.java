@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.CandidateChoice;
 import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
@@ -78,6 +79,18 @@ final class ProposeCommand implements Callable<Integer> {
       description = "Leaves out the data by which a proposal can be opened again.")
   boolean withoutData;
 
+  @Option(
+      names = "--unit",
+      paramLabel = "ID",
+      description = "A unit that the customer asked for, quoted beside the recommended one.")
+  @Nullable String unit;
+
+  @Option(names = "--dosage", paramLabel = "LB_PER_FT3", description = "With --unit: its dosage.")
+  @Nullable String dosage;
+
+  @Option(names = "--control", paramLabel = "CONTROL", description = "With --unit: its control.")
+  @Nullable String control;
+
   @Mixin Dated dated = new Dated();
 
   @Override
@@ -122,6 +135,11 @@ final class ProposeCommand implements Callable<Integer> {
     if (withoutData) {
       proposals = proposals.withoutData();
     }
+    if (unit != null) {
+      proposals = proposals.wishing(wish(job, unit));
+    } else if (dosage != null || control != null) {
+      throw new UsageException("--dosage and --control go with --unit; name the unit");
+    }
     if (since == null) {
       return proposals;
     }
@@ -129,6 +147,16 @@ final class ProposeCommand implements Callable<Integer> {
       throw new UsageException("--since is about one home; name it with --site");
     }
     return proposals.since(JobInput.earlier(since, homes.get(0), spec.commandLine().getErr()));
+  }
+
+  private CandidateChoice wish(Job job, String wished) {
+    if (onePage) {
+      throw new UsageException("--unit goes with proposals, not with --one-page; leave one out");
+    }
+    if (job.prices().offer(wished).isEmpty()) {
+      throw UnitChoice.notFound(wished, job);
+    }
+    return UnitChoice.choice(wished, dosage, control);
   }
 
   private static void createFolder(Path target) {

@@ -43,12 +43,18 @@ final class UnitChoice {
   }
 
   CandidateChoice choice() {
-    CandidateChoice choice = CandidateChoice.ofSoftener(String.valueOf(unit));
     Map<String, String> given = quick.unit();
-    if (given.containsKey(CONTROL)) {
-      choice = choice.control(control(given.get(CONTROL)));
+    return choice(String.valueOf(unit), given.get(DOSAGE), given.get(CONTROL));
+  }
+
+  /** A unit and, where they are named, its dosage and control. */
+  static CandidateChoice choice(
+      String unit, @Nullable String dosage, @Nullable String control) {
+    CandidateChoice choice = CandidateChoice.ofSoftener(unit);
+    if (control != null) {
+      choice = choice.control(control(control));
     }
-    return given.containsKey(DOSAGE) ? choice.dosage(dosage(given.get(DOSAGE))) : choice;
+    return dosage == null ? choice : choice.dosage(dosage(dosage));
   }
 
   private static Control control(String word) {
@@ -81,6 +87,11 @@ final class UnitChoice {
   }
 
   UsageException notFound(Job job) {
+    return notFound(String.valueOf(unit), job);
+  }
+
+  /** What is said where a price list has no such unit. */
+  static UsageException notFound(String unit, Job job) {
     String known =
         job.prices().offers().stream()
             .map(offer -> offer.softener().id())

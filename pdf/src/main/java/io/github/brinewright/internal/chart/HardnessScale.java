@@ -29,7 +29,7 @@ public record HardnessScale(
     String mark,
     Ink accent)
     implements Artist {
-  private static final double HEIGHT = 56;
+  private static final double HEIGHT = 53;
 
   private static final double BAR_TOP = 22;
   private static final double BAR_HEIGHT = 7;

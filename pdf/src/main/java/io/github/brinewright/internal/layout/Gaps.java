@@ -55,10 +55,10 @@ final class Gaps {
 
   private static double aboveMatter(Element above, Element below) {
     if (below instanceof Facts || above instanceof Facts) {
-      return 15;
+      return 12;
     }
     if (below instanceof Topic) {
-      return 11;
+      return 9;
     }
     if (below instanceof Notes) {
       return 16;

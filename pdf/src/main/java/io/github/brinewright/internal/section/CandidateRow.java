@@ -113,7 +113,7 @@ enum CandidateRow {
   }
 
   /** A clock on weekdays with the weekdays. */
-  private static Phrase control(Candidate candidate) {
+  static Phrase control(Candidate candidate) {
     return candidate.design().schedule() instanceof WeekdaySchedule week && week.feasible()
         ? control(candidate.setup().control(), week.weekdays())
         : Phrase.of(candidate.setup().control());

@@ -27,7 +27,7 @@ record PackageTable(Subject subject, List<SalePackage> packages) {
   Table table() {
     List<Table.Line> lines = new ArrayList<>();
     lines.add(line("compare.bed", each -> new Phrase.Bed(each.candidate().resin())));
-    lines.add(line("compare.control", each -> Phrase.of(each.candidate().setup().control())));
+    lines.add(line("compare.control", each -> CandidateRow.control(each.candidate())));
     lines.add(part("choices.equipment", BillLine.Part.SOFTENER));
     lines.add(part("price.installation", BillLine.Part.INSTALLATION));
     items().forEach(item -> lines.add(item(item)));
