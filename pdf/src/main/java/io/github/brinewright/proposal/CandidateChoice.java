@@ -71,7 +71,8 @@ public final class CandidateChoice {
   }
 
   /**
-   * {@return the best candidate of a home that fits and keeps every limit, so that it may be quoted}
+   * {@return the best candidate of a home that fits and keeps every limit, so that it may be
+   * quoted}
    *
    * @param comparison of the home
    * @throws IllegalArgumentException when the home has no such candidate, or it breaks a limit:

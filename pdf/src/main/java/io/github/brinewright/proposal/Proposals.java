@@ -112,8 +112,8 @@ public final class Proposals {
    * @param home of this job
    * @param date of the document
    * @throws IllegalArgumentException when it is to revise a proposal for another home, is to carry
-   *     data and the job's files do not have the home, or what was asked for is not sold or breaks a
-   *     limit
+   *     data and the job's files do not have the home, or what was asked for is not sold or breaks
+   *     a limit
    */
   public byte[] write(QuotedHome home, LocalDate date) {
     return document(home, date).pdf();

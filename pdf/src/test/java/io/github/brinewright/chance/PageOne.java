@@ -25,12 +25,14 @@ final class PageOne {
 
   private final Wording words;
   private final Map<String, String> texts;
+  private final boolean choices;
   private final List<String> topics = new ArrayList<>();
   private final List<String> said = new ArrayList<>();
   private final Map<String, String> cells = new HashMap<>();
 
   PageOne(Document document, Wording words) {
     this.words = words;
+    choices = document.sections().stream().anyMatch(each -> each.key().equals("choices"));
     texts = DocumentTexts.ours().in(words.locale());
     document.sections().stream()
         .filter(section -> section.key().equals("opening"))
@@ -60,6 +62,11 @@ final class PageOne {
     for (int i = 0; i < phrases.size(); i++) {
       cells.put(line.key() + "/" + table.columns().get(i).key(), phrases.get(i).in(words));
     }
+  }
+
+  /** Whether what is offered can be chosen on a later page. */
+  boolean hasChoices() {
+    return choices;
   }
 
   /** Labels of topics, in their order. */

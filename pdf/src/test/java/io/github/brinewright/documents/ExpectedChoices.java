@@ -109,10 +109,7 @@ final class ExpectedChoices extends Expected {
                         "compare.hardOf",
                         Figure.of(option.hardWater().total(), 0),
                         Figure.days(
-                            option
-                                .hardWater()
-                                .daysOf(comparison.home().softenedExpected()),
-                            1))));
+                            option.hardWater().daysOf(comparison.home().softenedExpected()), 1))));
   }
 
   /** Whether there is anything to choose, at known prices. */
@@ -127,9 +124,7 @@ final class ExpectedChoices extends Expected {
     line("choices/choices/", "compare.control", o -> control.apply(o.candidate()));
     line("choices/choices/", "choices.equipment", o -> money(o.candidate().quote().equipment()));
     line(
-        "choices/choices/",
-        "price.installation",
-        o -> money(o.candidate().offer().installation()));
+        "choices/choices/", "price.installation", o -> money(o.candidate().offer().installation()));
     items();
     if (packages.values().stream().anyMatch(o -> tax(o.candidate().quote()).signum() != 0)) {
       line("choices/choices/", "price.tax", o -> amount(o, tax(o.candidate().quote())));
@@ -138,13 +133,12 @@ final class ExpectedChoices extends Expected {
     credit()
         .ifPresent(
             credit ->
-                line(
+                row(
                     "choices/choices/choices.monthly",
-                    words.text(
-                        "choices.monthly", Figure.of(credit.months()), percent(credit)),
+                    words.text("choices.monthly", Figure.of(credit.months()), percent(credit)),
                     o -> money(credit.payment(o.candidate().quote().balance()))));
     line("choices/choices/", "choices.yearly", o -> words.about(o.year()));
-    line(
+    row(
         "choices/choices/compare.life",
         words.text("compare.life", Figure.of(terms().years())),
         o -> words.about(o.candidate().life().total()));
@@ -194,10 +188,10 @@ final class ExpectedChoices extends Expected {
   }
 
   private void line(String where, String key, Function<Offered, String> cell) {
-    line(where + key, words.text(key), cell);
+    row(where + key, words.text(key), cell);
   }
 
-  private void line(String key, String label, Function<Offered, String> cell) {
+  private void row(String key, String label, Function<Offered, String> cell) {
     packages.forEach((kind, offered) -> value(key + "/" + kind, label, cell.apply(offered)));
   }
 
@@ -208,11 +202,10 @@ final class ExpectedChoices extends Expected {
         .forEach(o -> o.candidate().quote().items().forEach(item -> all.put(item.id(), item)));
     all.forEach(
         (id, item) ->
-            line(
+            row(
                 "choices/choices/item." + id,
                 item.name(words.locale()),
-                o ->
-                    o.candidate().quote().items().contains(item) ? money(item.amount()) : "–"));
+                o -> o.candidate().quote().items().contains(item) ? money(item.amount()) : "–"));
   }
 
   private void notes() {
@@ -222,8 +215,7 @@ final class ExpectedChoices extends Expected {
                 .against(offered.candidate())
                 .filter(reason -> !kind.equals("keep"))
                 .ifPresent(
-                    reason ->
-                        value("choices/notes/" + kind, name(kind), words.reason(reason))));
+                    reason -> value("choices/notes/" + kind, name(kind), words.reason(reason))));
   }
 
   /** Each taxed line on its own, to the cent. */
@@ -287,8 +279,7 @@ final class ExpectedChoices extends Expected {
         .ifPresent(
             years ->
                 said.add(
-                    words.text(
-                        "choices.renewed", Figure.of(years), Figure.of(item.renewal()))));
+                    words.text("choices.renewed", Figure.of(years), Figure.of(item.renewal()))));
     return String.join(" ", said).strip();
   }
 
@@ -307,7 +298,7 @@ final class ExpectedChoices extends Expected {
           key.append('.').append(extras.get(i).id());
         }
       }
-      line(key.toString(), listed(added), o -> amount(o, total(o, added)));
+      row(key.toString(), listed(added), o -> amount(o, total(o, added)));
     }
   }
 
@@ -318,7 +309,11 @@ final class ExpectedChoices extends Expected {
       case 0 -> words.text("choices.nothing");
       case 1 -> names.get(0);
       default ->
-          String.join(", ", names.subList(0, last)) + " " + words.text("and") + " " + names.get(last);
+          String.join(", ", names.subList(0, last))
+              + " "
+              + words.text("and")
+              + " "
+              + names.get(last);
     };
   }
 
@@ -337,11 +332,11 @@ final class ExpectedChoices extends Expected {
 
   private void monthly(Credit credit) {
     Figure months = Figure.of(credit.months());
-    line(
+    row(
         "price/pay/pay.monthly",
         words.text("pay.monthly", months, percent(credit)),
         o -> money(credit.payment(o.candidate().quote().balance())));
-    line(
+    row(
         "price/pay/pay.financed",
         words.text("pay.financed", months),
         o ->
@@ -370,9 +365,7 @@ final class ExpectedChoices extends Expected {
     for (Item item : extras) {
       String label =
           words.text(
-              "choices.priced",
-              Figure.of(item.name(words.locale())),
-              Figure.of(price(item)));
+              "choices.priced", Figure.of(item.name(words.locale())), Figure.of(price(item)));
       value("choices/extras/extra_" + item.id(), label, "TICK []");
       value("signing/extra_" + item.id(), label, "TICK []");
     }

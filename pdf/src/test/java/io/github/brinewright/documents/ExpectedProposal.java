@@ -258,8 +258,7 @@ final class ExpectedProposal extends ExpectedComparison {
           words.text("year.cost"),
           words.about(study.costs().get(control)));
       boolean best = control == study.candidate().setup().control();
-      String name =
-          best ? words.text("year.recommended", Figure.of(term(control))) : term(control);
+      String name = best ? words.text("year.recommended", Figure.of(term(control))) : term(control);
       head("year/year/Control." + control, name);
       head("changes/causes/Control." + control, name);
     }
@@ -278,8 +277,7 @@ final class ExpectedProposal extends ExpectedComparison {
     service.ifPresent(now -> value(key + "/now", label, cell.apply(now.asFound().years())));
     study
         .controls()
-        .forEach(
-            (control, years) -> value(key + "/Control." + control, label, cell.apply(years)));
+        .forEach((control, years) -> value(key + "/Control." + control, label, cell.apply(years)));
   }
 
   private String range(Spread spread, DoubleFunction<Figure> unit) {

@@ -103,7 +103,7 @@ class OwnSectionsTest {
 
     assertThat(keys(less)).doesNotContain("worked").hasSize(keys(PROPOSAL).size() - 2);
     assertFit(less.toPdf());
-    assertThat(ReadAloud.of(less.toPdf()).toString()).doesNotContain("Appendix");
+    assertThat(ReadAloud.of(less.toPdf()).toString()).doesNotContain("How it was worked out");
   }
 
   @Test
@@ -116,11 +116,11 @@ class OwnSectionsTest {
               return mine;
             });
 
-    assertThat(keys(reversed)).startsWith("every", "worked", "signing").endsWith("verdict");
+    assertThat(keys(reversed)).startsWith("every", "worked", "cost").endsWith("verdict");
     byte[] pdf = reversed.toPdf();
     assertFit(pdf);
     String aloud = ReadAloud.of(pdf).toString();
-    assertThat(aloud.indexOf("Appendix")).isLessThan(aloud.indexOf("Your water and your home"));
+    assertThat(aloud.indexOf("Every size")).isLessThan(aloud.indexOf("Your water and your home"));
   }
 
   @Test

@@ -8,6 +8,9 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.finding.Caution;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Severity;
+import io.github.brinewright.job.Dealer;
+import io.github.brinewright.model.Section;
+import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
@@ -20,6 +23,8 @@ import java.util.Set;
 import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,7 +95,7 @@ class ProposalPagesTest {
     assertThat(text)
         .contains(
             keeps(comparison)
-                ? List.of("The softener you have", "If you want a new one", "Best new one:")
+                ? List.of("The softener you have", "Best new one:")
                 : List.of(provisional ? "For now we" : "We recommend", "Recommended:"))
         .contains(provisional ? List.of("nothing to sign yet") : List.of("Acceptance", "Signature"))
         .contains(words.figure(Figure.of(candidate.quote().total())));
@@ -113,13 +118,14 @@ class ProposalPagesTest {
 
   @ParameterizedTest
   @MethodSource("io.github.brinewright.documents.DemoTown#homes")
-  void theBodyHasSevenPagesAtMostAndEachIsNumbered(String id) throws IOException {
+  void everyPageIsNumberedAndTheAppendixIsShort(String id) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf(DemoTown.compare(id)))) {
       int pages = document.getNumberOfPages();
       boolean options = DemoTown.compare(id).verdict().permitsRecommendation();
-      int body = options ? pageOf("Appendix: how it was worked out", document) - 1 : pages;
-      assertThat(body).as("pages before the appendix").isBetween(2, options ? 7 : 3);
-      assertThat(pages - body).as("pages of the appendix").isBetween(options ? 2 : 0, 5);
+      boolean chosen = options && DemoTown.compare(id).recommended().isPresent();
+      int body = chosen ? pageOf("Appendix: Your water", document) - 1 : pages;
+      assertThat(body).as("pages before the appendix").isBetween(2, chosen ? 4 : 5);
+      assertThat(pages - body).as("pages of the appendix").isBetween(chosen ? 5 : 0, 9);
       assertThat(document.getDocumentInformation().getTitle())
           .startsWith("Water softening proposal");
       assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-US");
@@ -128,6 +134,42 @@ class ProposalPagesTest {
       for (int page = 1; page <= pages; page++) {
         assertThat(text).contains("Page " + page + " of " + pages);
       }
+    }
+  }
+
+  /** In every language, and in both systems of units: French is written in metric ones. */
+  @ParameterizedTest
+  @MethodSource("io.github.brinewright.documents.DemoTown#homesAndLanguages")
+  void theSignatureIsOnTheFourthPageAtTheLatest(String id, String tag) throws IOException {
+    DemoTown.Home home = DemoTown.home(DemoTown.JOB, id);
+    try (PDDocument document = Loader.loadPDF(home.proposal(DemoTown.dealer(tag)).toPdf())) {
+      PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+      boolean signs =
+          home.comparison().verdict().permitsSignature()
+              && home.comparison().recommended().isPresent();
+      assertThat(form != null && form.getField("customer_signature") != null).isEqualTo(signs);
+      if (signs) {
+        PDPage page = form.getField("customer_signature").getWidgets().get(0).getPage();
+        assertThat(document.getPages().indexOf(page) + 1).isLessThanOrEqualTo(4);
+      }
+    }
+  }
+
+  @Test
+  void aDealerMayLeaveTheAppendixOut() throws IOException {
+    DemoTown.Home home = DemoTown.home(DemoTown.JOB, "H01");
+    Dealer brief =
+        Dealer.named("Brief")
+            .servicePrices(DemoTown.JOB.dealer().servicePrices())
+            .appendix(false)
+            .build();
+    Proposal proposal = home.proposal(brief);
+
+    assertThat(proposal.sections())
+        .extracting(Section::key)
+        .containsExactly("verdict", "opening", "choices", "year", "price", "signing");
+    try (PDDocument document = Loader.loadPDF(proposal.toPdf())) {
+      assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(4);
     }
   }
 

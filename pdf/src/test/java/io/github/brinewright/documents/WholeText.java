@@ -183,6 +183,24 @@ final class WholeText {
           + curve.stocked().stream()
               .map(each -> (each.chosen() ? " !" : " ") + point(each.at()))
               .collect(Collectors.joining());
+    } else if (chart instanceof Chart.UnitDrawing drawing) {
+      return drawing.vessels()
+          + " of "
+          + drawing.vessel()
+          + ", "
+          + drawing.brineTank()
+          + "; "
+          + in(drawing.height())
+          + "; "
+          + in(drawing.width());
+    } else if (chart instanceof Chart.Levels levels) {
+      return levels.bars().stream()
+          .map(
+              bar ->
+                  named(bar.key(), bar.name(), bar.label(), bar.chosen())
+                      + " "
+                      + Math.round(1000 * bar.share()))
+          .collect(Collectors.joining(";"));
     }
     throw new AssertionError("not known: " + chart);
   }

@@ -48,8 +48,7 @@ final class UnitChoice {
   }
 
   /** A unit and, where they are named, its dosage and control. */
-  static CandidateChoice choice(
-      String unit, @Nullable String dosage, @Nullable String control) {
+  static CandidateChoice choice(String unit, @Nullable String dosage, @Nullable String control) {
     CandidateChoice choice = CandidateChoice.ofSoftener(unit);
     if (control != null) {
       choice = choice.control(control(control));

@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Makes blocks of fields to fill. */
 record FieldBlocks(Wording words) {
-  private static final double LINE_ROOM = 24;
+  private static final double LINE_ROOM = 20;
   private static final double GUTTER = 20;
 
   /** Side of a box to tick, in points. */

@@ -67,7 +67,7 @@ final class Gaps {
       return 3;
     }
     if (below instanceof WritingLines) {
-      return above instanceof Ticks ? 16 : 10;
+      return above instanceof Ticks ? 16 : 8;
     }
     if (below instanceof Fields) {
       return 0;
