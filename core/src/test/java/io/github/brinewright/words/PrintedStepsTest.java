@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.PriceList;
+import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.ItemKind;
+import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.finding.Limits;
@@ -129,11 +132,22 @@ class PrintedStepsTest {
             });
   }
 
+  /** Something that is bought again every three years. */
+  private static Item cartridge() {
+    return Item.of("cartridge", ItemKind.ACCESSORY, Money.parse("USD 48.50"))
+        .need(ItemNeed.INCLUDED)
+        .renewedEvery(3)
+        .build();
+  }
+
   /** Homes and softeners in which every formula is used. */
   static List<Comparison> comparisons() {
     PriceList comparer = PriceList.of(offers());
     PriceList byRisk =
-        PriceList.builder(offers()).limits(Limits.builder().reserveRisk(0.05).build()).build();
+        PriceList.builder(offers())
+            .limits(Limits.builder().reserveRisk(0.05).build())
+            .items(List.of(cartridge()))
+            .build();
     return List.of(
         byRisk.compare(site(15, 0.3, Household.of(4)), tariff()),
         comparer.compare(site(18, 0.8, Household.of(3)), tariff()),
