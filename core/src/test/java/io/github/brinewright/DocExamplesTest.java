@@ -4,9 +4,13 @@ import static java.util.Map.entry;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.brinewright.cost.AnnualRate;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.Terms;
@@ -77,6 +81,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -312,6 +317,28 @@ class DocExamplesTest {
                       .yearlyCostOf(Volume.ofGallons(50_000), Volume.ofGallons(3_000))
                       .getAmount()
                       .doubleValue()),
+          entry(
+              "AnnualRate: 5,000.00, 24 payments of 230.00, the first after a month → 0.0969",
+              () ->
+                  AnnualRate.ofMonthly(
+                          Money.parse("USD 5000"),
+                          Collections.nCopies(24, Money.parse("USD 230")),
+                          1)
+                      .doubleValue()),
+          entry(
+              "PaymentPlan: 1,525.00 with a quarter down, the rest in 36 months at 8.9 % → 36.32 a"
+                  + " month",
+              () ->
+                  amount(
+                      new PaymentPlan(
+                              PaymentWay.of("w", PaymentKind.CREDIT, Money.parse("USD 0"))
+                                  .depositShare(new BigDecimal("0.25"))
+                                  .yearlyRate(new BigDecimal("0.089"))
+                                  .months(36)
+                                  .build(),
+                              Money.parse("USD 1525.00"))
+                          .monthly()
+                          .get(0))),
           entry(
               "Credit: 18 %, 15 → 0.196403",
               () -> Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),

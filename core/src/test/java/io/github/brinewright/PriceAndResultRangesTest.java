@@ -12,6 +12,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.cost.AnnualRate;
 import io.github.brinewright.cost.BlockRate;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Credit;
@@ -20,6 +21,9 @@ import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.PresentValue;
 import io.github.brinewright.cost.RunningYear;
 import io.github.brinewright.cost.RunningYears;
@@ -164,6 +168,21 @@ class PriceAndResultRangesTest {
     whole(Item.class, "quantity", 1, 99, v -> item.quantity((int) v));
     whole(Item.class, "years to renewal", 1, 30, v -> item.renewedEvery((int) v));
     rate(Item.class, "share", 1, v -> share(BigDecimal.valueOf(v)));
+    PaymentWay.Builder way = PaymentWay.of("w", PaymentKind.CREDIT, money(0));
+    price(PaymentWay.class, "fee", v -> way.fee(money(v)));
+    rate(PaymentWay.class, "deposit", 1, v -> way.depositShare(BigDecimal.valueOf(v)));
+    rate(PaymentWay.class, "rate", 0.6, v -> way.yearlyRate(BigDecimal.valueOf(v)));
+    rate(PaymentWay.class, "rent", 1, v -> way.monthlyShare(BigDecimal.valueOf(v)));
+    rate(PaymentWay.class, "end", 1, v -> way.endShare(BigDecimal.valueOf(v)));
+    whole(PaymentWay.class, "months", 1, 240, v -> way.months((int) v));
+    whole(PaymentWay.class, "first days", 3, 360, v -> way.firstDays((int) v));
+    price(PaymentPlan.class, "price", v -> new PaymentPlan(way.months(12).build(), money(v)));
+    real(
+        AnnualRate.class,
+        "first period",
+        0.1,
+        12,
+        v -> AnnualRate.ofMonthly(money(1), List.of(money(1)), v));
     Tariff.Builder tariff = Tariff.builder("t", USD);
     price(Tariff.class, "salt", v -> tariff.salt(price(v)));
     price(Tariff.class, "potassium", v -> tariff.potassium(price(v)));
@@ -425,6 +444,7 @@ class PriceAndResultRangesTest {
           "MeterSaving",
           "OwnReason",
           "Part",
+          "PaymentKind",
           "Point",
           "PriceList",
           "Quote",

@@ -3,6 +3,7 @@ package io.github.brinewright.comparison;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
@@ -74,6 +75,7 @@ public final class PriceList {
   public Builder toBuilder() {
     return new Builder(offers())
         .items(items())
+        .ways(ways())
         .terms(terms())
         .limits(limits())
         .margins(margins())
@@ -93,6 +95,11 @@ public final class PriceList {
   /** {@return what a customer may add to a quote, in the order of a bill} */
   public List<Item> extras() {
     return items().stream().filter(Item::isExtra).toList();
+  }
+
+  /** {@return ways to pay, in their order; none where {@link #terms} say all} */
+  public List<PaymentWay> ways() {
+    return values.ways;
   }
 
   /** {@return how it is sold} */
@@ -220,6 +227,7 @@ public final class PriceList {
   private record Values(
       List<Offer> offers,
       List<Item> items,
+      List<PaymentWay> ways,
       Terms terms,
       Limits limits,
       Margins margins,
@@ -229,6 +237,7 @@ public final class PriceList {
   public static final class Builder {
     private final List<Offer> offers;
     private List<Item> items = List.of();
+    private List<PaymentWay> ways = List.of();
     private Terms terms = Terms.USUAL;
     private Limits limits = Limits.USUAL;
     private Margins margins = Margins.USUAL;
@@ -247,6 +256,17 @@ public final class PriceList {
      */
     public Builder items(List<Item> items) {
       this.items = List.copyOf(items);
+      return this;
+    }
+
+    /**
+     * Ways to pay; none beside the deposit and credit of the terms unless set.
+     *
+     * @param ways in their order, each with an id of its own, in the currency of the offers
+     * @return this builder
+     */
+    public Builder ways(List<PaymentWay> ways) {
+      this.ways = List.copyOf(ways);
       return this;
     }
 
@@ -323,7 +343,7 @@ public final class PriceList {
         }
       }
       Item.check(items, offers.get(0).currency());
-      return new PriceList(byId, new Values(offers, items, terms, limits, margins, rules));
+      return new PriceList(byId, new Values(offers, items, ways, terms, limits, margins, rules));
     }
   }
 }

@@ -3,11 +3,9 @@ package io.github.brinewright.job;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.ItemNeed;
-import io.github.brinewright.cost.LocalText;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import org.joda.money.Money;
 
 /** The columns of items.csv: one row for each thing that is sold beside a unit, or taken off. */
@@ -29,31 +27,11 @@ public final class ItemColumns {
         .always(
             Typed.choice("kind", ItemKind.class).needed(),
             (draft, kind) -> draft.kind = kind,
-            Item::kind)
-        .add(
-            Typed.text("name"),
-            (draft, name) -> draft.name = new LocalText(name, draft.name.byLanguage()),
-            filled(item -> item.name().usual()))
-        .add(
-            Typed.text("text"),
-            (draft, text) -> draft.text = new LocalText(text, draft.text.byLanguage()),
-            filled(item -> item.text().usual()));
-    for (String code : Languages.CODES) {
-      columns
-          .add(
-              Typed.text("name_" + code),
-              (draft, name) -> draft.name = draft.name.with(code, name),
-              item -> Optional.ofNullable(item.name().byLanguage().get(code)))
-          .add(
-              Typed.text("text_" + code),
-              (draft, text) -> draft.text = draft.text.with(code, text),
-              item -> Optional.ofNullable(item.text().byLanguage().get(code)));
-    }
-    return columns;
-  }
-
-  private static Function<Item, Optional<String>> filled(Function<Item, String> text) {
-    return item -> Optional.of(text.apply(item)).filter(known -> !known.isEmpty());
+            Item::kind);
+    LocalTexts.add(
+        columns, "name", (draft, change) -> draft.name = change.apply(draft.name), Item::name);
+    return LocalTexts.add(
+        columns, "text", (draft, change) -> draft.text = change.apply(draft.text), Item::text);
   }
 
   private static Columns<ItemDraft, Item> price(Columns<ItemDraft, Item> columns) {

@@ -14,7 +14,13 @@ public interface JobFiles {
   /** Names that a job may have, in the order in which they are read. */
   List<String> NAMES =
       List.of(
-          "dealer.properties", "resins.csv", "units.csv", "items.csv", "tariffs.csv", "sites.csv");
+          "dealer.properties",
+          "resins.csv",
+          "units.csv",
+          "items.csv",
+          "payments.csv",
+          "tariffs.csv",
+          "sites.csv");
 
   /** {@return where the files are, for messages} */
   String place();

@@ -3,6 +3,7 @@ package io.github.brinewright.job;
 import io.github.brinewright.comparison.PriceList;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.job.Problem.Argument;
 import io.github.brinewright.softener.Resin;
@@ -76,6 +77,7 @@ public final class JobFolder {
     Map<String, Resin> resins = resins();
     List<Offer> offers = offers(resins, currency);
     List<Item> items = items(currency);
+    List<PaymentWay> ways = ways(currency);
     Map<String, Tariff> tariffs = tariffs(currency);
     boolean sharedFilesGood = problems.isEmpty();
     Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
@@ -86,6 +88,7 @@ public final class JobFolder {
             ? Job.of(
                     PriceList.builder(offers)
                         .items(items)
+                        .ways(ways)
                         .terms(dealer.builtTerms())
                         .limits(dealer.builtLimits())
                         .margins(dealer.builtMargins())
@@ -122,6 +125,12 @@ public final class JobFolder {
   private List<Item> items(CurrencyUnit currency) {
     return files.has(ItemColumns.COLUMNS.file())
         ? new ItemReader(currency).read(files, problems)
+        : List.of();
+  }
+
+  private List<PaymentWay> ways(CurrencyUnit currency) {
+    return files.has(PaymentColumns.COLUMNS.file())
+        ? PaymentReader.read(files, currency, problems)
         : List.of();
   }
 

@@ -59,6 +59,9 @@ final class JobWriter {
     if (!job.prices().items().isEmpty()) {
       texts.put(ItemColumns.COLUMNS.file(), ItemColumns.COLUMNS.csv(job.prices().items()));
     }
+    if (!job.prices().ways().isEmpty()) {
+      texts.put(PaymentColumns.COLUMNS.file(), PaymentColumns.COLUMNS.csv(job.prices().ways()));
+    }
     if (!job.tariffs().isEmpty()) {
       texts.put(TariffColumns.COLUMNS.file(), TariffColumns.COLUMNS.csv(job.tariffs()));
     }

@@ -12,6 +12,7 @@ final class AllColumns {
             SiteColumns.all(),
             UnitColumns.all(),
             ItemColumns.all(),
+            PaymentColumns.all(),
             ResinColumns.all(),
             TariffColumns.all(),
             DealerColumns.all())

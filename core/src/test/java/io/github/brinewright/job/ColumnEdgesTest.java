@@ -27,6 +27,8 @@ class ColumnEdgesTest {
           Map.of("unit_id", "U", "price", "1", "resin_ft3", "1", "dosages_lb_per_ft3", "6"),
           "items.csv",
           Map.of("item_id", "I", "kind", "labour", "price", "10"),
+          "payments.csv",
+          Map.of("way_id", "P", "kind", "credit", "months", "12"),
           "resins.csv",
           Map.of("resin_id", "R", "dosage_lb_per_ft3", "6", "capacity_grains_per_ft3", "20000"),
           "tariffs.csv",

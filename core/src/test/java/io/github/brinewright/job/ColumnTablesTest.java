@@ -31,6 +31,7 @@ class ColumnTablesTest {
             SiteColumns.all(),
             UnitColumns.all(),
             ItemColumns.all(),
+            PaymentColumns.all(),
             ResinColumns.all(),
             TariffColumns.all(),
             DealerColumns.all())) {

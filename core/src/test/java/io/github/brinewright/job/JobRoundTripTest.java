@@ -13,6 +13,8 @@ import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
@@ -419,6 +421,30 @@ class JobRoundTripTest {
       return List.of(sold, included, share, bundle).subList(0, yes() ? 4 : 0);
     }
 
+    List<PaymentWay> ways(CurrencyUnit currency) {
+      Money nothing = Money.zero(currency);
+      PaymentWay cash =
+          PaymentWay.of("P1", PaymentKind.CASH, nothing).depositShare(percent(100)).build();
+      PaymentWay credit =
+          PaymentWay.of("P2", PaymentKind.CREDIT, nothing)
+              .name(LocalText.of(name()).with("es", name()))
+              .text(LocalText.of(name()))
+              .yearlyRate(percent(60))
+              .months(whole(1, 240))
+              .fee(money(currency))
+              .firstDays(whole(3, 360))
+              .creditor(name())
+              .build();
+      PaymentWay rental =
+          PaymentWay.of("P3", PaymentKind.RENTAL, nothing)
+              .months(whole(1, 240))
+              .monthlyShare(new BigDecimal("0.025"))
+              .endShare(percent(100))
+              .serviceIncluded(yes())
+              .build();
+      return List.of(cash, credit, rental).subList(0, yes() ? 3 : 0);
+    }
+
     private Item.Builder named(Item.Builder item) {
       return item.name(LocalText.of(name()).with("fr", name()))
           .text(yes() ? LocalText.NONE : LocalText.of(name()).with("es", name()))
@@ -483,6 +509,7 @@ class JobRoundTripTest {
       return Job.of(
               PriceList.builder(offers)
                   .items(items(currency))
+                  .ways(ways(currency))
                   .terms(terms())
                   .limits(limits())
                   .margins(margins())
