@@ -119,7 +119,18 @@ public final class LifeCost implements Explained {
    * @param kind of the lines of a year
    */
   public Money of(CostKind kind) {
-    return running.of(kind, years());
+    return of(kind, years());
+  }
+
+  /**
+   * {@return the present value of one yearly line over the first years}
+   *
+   * @param kind of the lines of a year
+   * @param first years from now; 0 to 200
+   * @throws IllegalArgumentException outside that range
+   */
+  public Money of(CostKind kind, int first) {
+    return running.of(kind, first);
   }
 
   @Override

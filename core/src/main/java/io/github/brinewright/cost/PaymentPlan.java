@@ -122,17 +122,14 @@ public record PaymentPlan(PaymentWay way, Money price) {
   }
 
   /**
-   * {@return all that is paid over some years at today's prices, running included: what a rental
-   * holds of service is not paid twice, and its rent runs no longer than its term}
+   * {@return all that is paid over the years compared: what the way comes to, and running in
+   * today's money} What a rental holds of service is not paid twice.
    *
-   * @param years 0 to {@value LifeCost#MOST_YEARS}
-   * @param running of a year
-   * @param service that is part of the running
+   * @param life of what is bought at this price
    */
-  public Money over(int years, Money running, Money service) {
-    Money paid = total();
-    Money all = paid.plus(running.multipliedBy(years));
-    int covered = Math.min(years, way.months() / MONTHS_A_YEAR);
-    return way.serviceIncluded() ? all.minus(service.multipliedBy(covered)) : all;
+  public Money over(LifeCost life) {
+    Money all = total().plus(life.total().minus(life.quote().total()));
+    int covered = Math.min(life.years(), way.months() / MONTHS_A_YEAR);
+    return way.serviceIncluded() ? all.minus(life.of(CostKind.SERVICE, covered)) : all;
   }
 }

@@ -8,7 +8,11 @@ import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.ItemNeed;
+import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.home.Household;
@@ -122,6 +126,27 @@ class ItemsOfQuotesTest {
 
     assertThat(compare(60, tenYears).closest().life().renewals().isZero()).isTrue();
     assertThat(compare(60, nineYears).closest().life().renewals().isPositive()).isTrue();
+  }
+
+  /** Cash is what the life costs; a rent with service leaves out the service of its five years. */
+  @Test
+  void aWayToPayOverTheYearsIsWhatItComesToAndTheRunning() {
+    LifeCost life = compare(60, FILTER).closest().life();
+    Money price = life.quote().total();
+    Money nothing = Money.zero(CurrencyUnit.USD);
+    PaymentWay cash = PaymentWay.of("c", PaymentKind.CASH, nothing).build();
+    PaymentWay.Builder rental =
+        PaymentWay.of("r", PaymentKind.RENTAL, nothing)
+            .months(60)
+            .monthlyShare(new BigDecimal("0.02"));
+    PaymentPlan plain = new PaymentPlan(rental.build(), price);
+    PaymentPlan served = new PaymentPlan(rental.serviceIncluded(true).build(), price);
+
+    assertThat(new PaymentPlan(cash, price).over(life)).isEqualTo(life.total());
+    assertThat(plain.over(life).minus(life.total())).isEqualTo(plain.total().minus(price));
+    assertThat(plain.over(life).minus(served.over(life)))
+        .isEqualTo(life.of(CostKind.SERVICE, 5))
+        .isGreaterThan(usd("100"));
   }
 
   @Test

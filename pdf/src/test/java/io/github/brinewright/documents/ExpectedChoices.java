@@ -2,9 +2,13 @@ package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemNeed;
+import io.github.brinewright.cost.LifeCost;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.service.Advice;
@@ -15,6 +19,7 @@ import io.github.brinewright.words.Wording;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -146,7 +151,11 @@ final class ExpectedChoices extends Expected {
     notes();
     extras();
     totals();
-    payments();
+    if (comparison.priceList().ways().isEmpty()) {
+      payments();
+    } else {
+      ways();
+    }
     if (comparison.verdict().permitsSignature()) {
       fields();
     }
@@ -317,6 +326,92 @@ final class ExpectedChoices extends Expected {
     };
   }
 
+  /** Each way to pay for the recommended one, added up here. */
+  private void ways() {
+    for (String key : new String[] {"down", "after", "month", "rate", "total"}) {
+      head("price/ways/ways." + key, words.text("ways." + key));
+    }
+    head("price/ways/ways.years", words.text("ways.years", Figure.of(terms().years())));
+    comparison.priceList().ways().forEach(this::way);
+  }
+
+  private void way(PaymentWay way) {
+    Offered bought = packages.get("recommended");
+    BigDecimal price = total(bought, List.of());
+    BigDecimal down = cents(price.multiply(way.depositShare()));
+    List<BigDecimal> monthly = monthly(way, price, price.subtract(down));
+    BigDecimal all = monthly.stream().reduce(down, BigDecimal::add);
+    all = way.months() == 0 ? price : all;
+    all =
+        all.add(
+            way.endShare()
+                .map(share -> cents(price.multiply(share)))
+                .orElse(cents(BigDecimal.ZERO)));
+    String key = "price/ways/way." + way.id() + "/ways.";
+    String name = way.name().in(words.locale());
+    boolean cash = way.months() == 0;
+    value(key + "down", name, amount(bought, down));
+    value(key + "after", name, cash ? amount(bought, price.subtract(down)) : "–");
+    value(
+        key + "month",
+        name,
+        cash
+            ? "–"
+            : words.text(
+                "choices.several",
+                Figure.of(monthly.size()),
+                Figure.of(amount(bought, monthly.get(0)))));
+    value(key + "rate", name, rate(way, price.subtract(down), monthly));
+    value(key + "total", name, amount(bought, all));
+    LifeCost life = bought.candidate().life();
+    BigDecimal span = life.total().getAmount().subtract(price).add(all);
+    if (way.serviceIncluded()) {
+      span = span.subtract(life.of(CostKind.SERVICE, way.months() / 12).getAmount());
+    }
+    value(key + "years", name, words.about(Money.of(life.total().getCurrencyUnit(), span)));
+  }
+
+  /** Level payments up to the cent, the last one what is left. */
+  private static List<BigDecimal> monthly(PaymentWay way, BigDecimal price, BigDecimal balance) {
+    List<BigDecimal> payments = new ArrayList<>();
+    if (way.kind() == PaymentKind.RENTAL) {
+      return Collections.nCopies(way.months(), cents(price.multiply(way.monthlyShare())));
+    }
+    if (way.kind() == PaymentKind.CASH) {
+      return payments;
+    }
+    double i = way.yearlyRate().doubleValue() / 12;
+    double level = balance.doubleValue() * i / (1 - Math.pow(1 + i, -way.months()));
+    BigDecimal each = BigDecimal.valueOf(level).setScale(2, RoundingMode.CEILING);
+    BigDecimal owed = balance;
+    for (int month = 1; month <= way.months(); month++) {
+      owed = owed.add(cents(owed.multiply(BigDecimal.valueOf(i))));
+      BigDecimal paid = month < way.months() ? each : owed;
+      payments.add(paid);
+      owed = owed.subtract(paid);
+    }
+    return payments;
+  }
+
+  /** By bisection of what the payments are worth. */
+  private String rate(PaymentWay way, BigDecimal financed, List<BigDecimal> payments) {
+    if (way.kind() != PaymentKind.CREDIT) {
+      return "–";
+    }
+    double low = 0;
+    double high = 1;
+    for (int n = 0; n < 80; n++) {
+      double middle = (low + high) / 2;
+      double worth = 0;
+      for (int k = 0; k < payments.size(); k++) {
+        worth += payments.get(k).doubleValue() * Math.pow(1 + middle, -k - 1);
+      }
+      low = worth > financed.doubleValue() ? middle : low;
+      high = worth > financed.doubleValue() ? high : middle;
+    }
+    return words.figure(new Figure.Share(12 * low, 2));
+  }
+
   private void payments() {
     heads("price/pay");
     line("price/pay/", "price.total", o -> amount(o, total(o, List.of())));
@@ -360,6 +455,12 @@ final class ExpectedChoices extends Expected {
                         Figure.of(name(kind)),
                         Figure.of(amount(offered, total(offered, List.of())))),
                     "ONE_OF [" + kind + "]"));
+      }
+    }
+    for (PaymentWay way : comparison.priceList().ways()) {
+      for (String where : List.of("price/ways", "signing")) {
+        value(
+            where + "/way=" + way.id(), way.name().in(words.locale()), "ONE_OF [" + way.id() + "]");
       }
     }
     for (Item item : extras) {

@@ -41,7 +41,9 @@ public final class Price {
 
   private Section section(Candidate candidate) {
     List<Element> elements = new ArrayList<>();
-    elements.add(matter(candidate));
+    WaysToPay.of(subject)
+        .map(WaysToPay::elements)
+        .ifPresentOrElse(elements::addAll, () -> elements.add(matter(candidate)));
     if (subject.offersChoices() && !subject.packages().extras().isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.text("pay.extras")));
     }

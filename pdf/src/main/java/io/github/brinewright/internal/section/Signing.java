@@ -97,6 +97,9 @@ public final class Signing {
     if (!packages.extras().isEmpty()) {
       columns.add(List.of(new Ticks(packages.extras().stream().map(names::tick).toList())));
     }
+    WaysToPay.of(subject)
+        .map(ways -> new Ticks(ways.ways().stream().map(ways::mark).toList()))
+        .ifPresent(ticks -> columns.add(List.of(ticks)));
     return new Columns(columns);
   }
 
