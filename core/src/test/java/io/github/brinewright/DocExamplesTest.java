@@ -29,6 +29,7 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentSoftener;
 import io.github.brinewright.home.Site;
@@ -58,6 +59,8 @@ import io.github.brinewright.regeneration.MeteredSchedule;
 import io.github.brinewright.regeneration.Reserve;
 import io.github.brinewright.regeneration.WeekdayClock;
 import io.github.brinewright.regeneration.WeekdaySchedule;
+import io.github.brinewright.sale.HomeSale;
+import io.github.brinewright.sale.SigningTerms;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.sizing.Setup;
@@ -84,6 +87,7 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Supplier;
@@ -339,6 +343,17 @@ class DocExamplesTest {
                               Money.parse("USD 1525.00"))
                           .monthly()
                           .get(0))),
+          entry(
+              "SigningTerms: a price of 1,525.00 in California → 152.50",
+              () ->
+                  amount(
+                      SigningTerms.of(
+                              Place.of("US-CA"),
+                              HomeSale.USUAL,
+                              Locale.US,
+                              LocalDate.of(2026, 11, 27))
+                          .highestDeposit(Money.parse("USD 1525.00"))
+                          .orElseThrow())),
           entry(
               "Credit: 18 %, 15 → 0.196403",
               () -> Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),

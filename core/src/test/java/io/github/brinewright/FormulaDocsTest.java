@@ -19,7 +19,7 @@ import org.junit.jupiter.api.Test;
 class FormulaDocsTest {
   private static final Path SOURCES = Path.of("src/main/java/io/github/brinewright");
   static final List<String> CALCULATING =
-      List.of("softener", "home", "demand", "hydraulics", "regeneration", "sizing", "cost");
+      List.of("softener", "home", "demand", "hydraulics", "regeneration", "sizing", "cost", "sale");
   private static final Pattern FORMULA =
       Pattern.compile(
           "/\\*\\*((?:(?!\\*/).)*)\\*/\\s+public static"

@@ -3,6 +3,7 @@ package io.github.brinewright.job;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.quantity.Require;
+import io.github.brinewright.sale.HomeSale;
 import io.github.brinewright.words.UnitSystem;
 import java.util.List;
 import java.util.Locale;
@@ -151,6 +152,11 @@ public final class Dealer {
     return set.appendix;
   }
 
+  /** {@return how proposals are signed at homes} */
+  public HomeSale homeSale() {
+    return set.homeSale;
+  }
+
   /** {@return the picture beside the name on the first page} */
   public Optional<Logo> logo() {
     return Optional.ofNullable(set.logo);
@@ -201,6 +207,7 @@ public final class Dealer {
     private Paper paper = Paper.LETTER;
     private UnitSystem units = UnitSystem.US;
     private boolean appendix = true;
+    private HomeSale homeSale = HomeSale.USUAL;
     private @Nullable Logo logo;
     private ServicePrices servicePrices = ServicePrices.NONE;
 
@@ -360,6 +367,18 @@ public final class Dealer {
     }
 
     /**
+     * How proposals are signed at homes; at the home, without a word on forms, unless set.
+     *
+     * @param sale at the home or not, whether the forms of cancellation are attached, and own
+     *     statements
+     * @return this builder
+     */
+    public Builder homeSale(HomeSale sale) {
+      homeSale = sale;
+      return this;
+    }
+
+    /**
      * Picture beside the name; none unless set.
      *
      * @param picture printed on the first page
@@ -415,6 +434,7 @@ public final class Dealer {
           paper,
           units,
           appendix,
+          homeSale,
           servicePrices,
           Objects.requireNonNullElse(logo, ""));
     }

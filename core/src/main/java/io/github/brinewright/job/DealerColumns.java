@@ -28,7 +28,9 @@ public final class DealerColumns {
 
   /** All of them. */
   static final Columns<DealerDraft, Source> COLUMNS =
-      limits(service(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties"))))));
+      limits(
+          service(
+              signing(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties")))))));
 
   private DealerColumns() {}
 
@@ -106,6 +108,26 @@ public final class DealerColumns {
             Typed.yesNo("appendix").usual(usual.appendix()),
             (draft, yes) -> draft.dealer.appendix(yes),
             of(Dealer::appendix));
+  }
+
+  private static Columns<DealerDraft, Source> signing(Columns<DealerDraft, Source> columns) {
+    columns
+        .always(
+            Typed.yesNo("sold_at_home").usual(true),
+            (draft, yes) -> draft.atHome = yes,
+            of(dealer -> dealer.homeSale().atHome()))
+        .always(
+            Typed.yesNo("cancellation_forms_attached").usual(false),
+            (draft, yes) -> draft.formsAttached = yes,
+            of(dealer -> dealer.homeSale().formsAttached()));
+    for (String code : Languages.CODES) {
+      columns.add(
+          Typed.text("cancellation_statement_" + code),
+          (draft, text) -> draft.statement = draft.statement.with(code, text),
+          source ->
+              Optional.ofNullable(source.dealer().homeSale().statement().byLanguage().get(code)));
+    }
+    return columns;
   }
 
   private static Columns<DealerDraft, Source> terms(Columns<DealerDraft, Source> columns) {

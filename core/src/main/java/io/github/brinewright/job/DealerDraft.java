@@ -2,10 +2,12 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.comparison.Margins;
 import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.cost.Terms;
 import io.github.brinewright.finding.Limits;
 import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.sale.HomeSale;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -34,6 +36,9 @@ final class DealerDraft {
   @Nullable Double designUse;
   @Nullable BigDecimal meterRetrofit;
   @Nullable BigDecimal serviceVisit;
+  boolean atHome = true;
+  boolean formsAttached;
+  LocalText statement = LocalText.NONE;
 
   CurrencyUnit currency() {
     return dealer.build().currency();
@@ -41,7 +46,11 @@ final class DealerDraft {
 
   Dealer builtDealer() {
     ServicePrices prices = new ServicePrices(money(meterRetrofit), money(serviceVisit));
-    return dealer.contact(contact).servicePrices(prices).build();
+    return dealer
+        .contact(contact)
+        .servicePrices(prices)
+        .homeSale(new HomeSale(atHome, formsAttached, statement))
+        .build();
   }
 
   private Optional<Money> money(@Nullable BigDecimal amount) {

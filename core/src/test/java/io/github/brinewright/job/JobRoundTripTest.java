@@ -58,6 +58,7 @@ import io.github.brinewright.quantity.SaltEfficiency;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.sale.HomeSale;
 import io.github.brinewright.softener.Arrangement;
 import io.github.brinewright.softener.BrineTank;
 import io.github.brinewright.softener.Control;
@@ -482,7 +483,10 @@ class JobRoundTripTest {
               .place(place())
               .paper(one(Dealer.Paper.class))
               .units(one(UnitSystem.class))
-              .appendix(yes());
+              .appendix(yes())
+              .homeSale(
+                  new HomeSale(
+                      yes(), yes(), yes() ? LocalText.NONE : LocalText.NONE.with("es", name())));
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
       }

@@ -40,9 +40,12 @@ final class ExpectedChoices extends Expected {
   private final Optional<ServiceStudy> service;
   private final Map<String, Offered> packages = new LinkedHashMap<>();
   private final List<Item> extras;
+  private final boolean signs;
 
-  ExpectedChoices(Comparison comparison, Optional<ServiceStudy> service, Wording words) {
+  ExpectedChoices(
+      Comparison comparison, Optional<ServiceStudy> service, Wording words, boolean signs) {
     super(words);
+    this.signs = signs;
     this.comparison = comparison;
     this.service = service;
     extras =
@@ -156,7 +159,7 @@ final class ExpectedChoices extends Expected {
     } else {
       ways();
     }
-    if (comparison.verdict().permitsSignature()) {
+    if (signs) {
       fields();
     }
   }

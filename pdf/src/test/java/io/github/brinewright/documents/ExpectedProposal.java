@@ -1,6 +1,7 @@
 package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Credit;
@@ -124,7 +125,8 @@ final class ExpectedProposal extends ExpectedComparison {
     }
     costs();
     present(now -> now.costs("cost/cost"));
-    ExpectedChoices choices = new ExpectedChoices(comparison, service, words);
+    boolean signs = signs(comparison, dealer);
+    ExpectedChoices choices = new ExpectedChoices(comparison, service, words, signs);
     if (choices.any()) {
       choices.all(this::control);
       values().putAll(choices.values());
@@ -136,10 +138,20 @@ final class ExpectedProposal extends ExpectedComparison {
     comparison.smaller().ifPresent(c -> neighbour("opening.smaller", c));
     comparison.larger().ifPresent(c -> neighbour("opening.larger", c));
     everySetting(candidate.setup().control());
-    if (comparison.verdict().permitsSignature()) {
+    if (signs) {
       sign("customer", "accept.customer", words.text("accept.name"));
       sign("dealer", "accept.forDealer", words.text("accept.dealer", Figure.of(dealer.name())));
     }
+  }
+
+  /** In the United States the forms must be attached, and the statement be in the language. */
+  static boolean signs(Comparison comparison, Dealer dealer) {
+    String language = dealer.locale().getLanguage();
+    boolean stated =
+        language.equals("en") || dealer.homeSale().statement().byLanguage().containsKey(language);
+    boolean free = !comparison.home().site().place().code().startsWith("US");
+    return comparison.verdict().permitsSignature()
+        && (free || dealer.homeSale().formsAttached() && stated);
   }
 
   private void neighbour(String key, Candidate candidate) {

@@ -39,7 +39,11 @@ class VerdictDocumentsTest {
   private static final Job WELLS = job();
 
   private static Job job() {
-    JobReading reading = JobFolder.read(JobFiles.of(Map.of("sites.csv", WELL)));
+    JobReading reading =
+        JobFolder.read(
+            JobFiles.of(
+                Map.of(
+                    "sites.csv", WELL, "dealer.properties", "cancellation_forms_attached=yes\n")));
     return reading.job().orElseThrow(() -> new AssertionError(String.valueOf(reading.problems())));
   }
 

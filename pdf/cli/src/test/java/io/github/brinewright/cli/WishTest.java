@@ -25,6 +25,7 @@ class WishTest extends CommandTest {
             + "MIDDLE,1100,1.5,6 8,metered_at_night\n"
             + "TINY,500,0.5,6,clock\n"
             + "LARGE,2400,3,6 8,metered_at_night\n");
+    Files.writeString(folder.resolve("dealer.properties"), "cancellation_forms_attached=yes\n");
     target = folder.resolve("out");
   }
 
@@ -72,6 +73,28 @@ class WishTest extends CommandTest {
 
     assertThat(propose("--unit", "TINY")).isEqualTo(1);
     assertThat(err.toString()).contains("cannot be quoted", "it breaks");
+    assertThat(target.resolve("proposal-A1.pdf")).doesNotExist();
+  }
+
+  @Test
+  void withoutTheFormsOfCancellationThereIsNoPlaceToSign() throws IOException {
+    Files.writeString(folder.resolve("dealer.properties"), "name=Weir Street Water\n");
+
+    assertThat(propose()).isZero();
+    try (PDDocument document = Loader.loadPDF(target.resolve("proposal-A1.pdf").toFile())) {
+      assertThat(document.getDocumentCatalog().getAcroForm(null)).isNull();
+      assertThat(new PDFTextStripper().getText(document)).contains("without a place to sign");
+    }
+  }
+
+  @Test
+  void aDepositAboveWhatThePlaceAllowsIsAnErrorOfTheHome() throws IOException {
+    Files.writeString(
+        folder.resolve("dealer.properties"),
+        "cancellation_forms_attached=yes\ndeposit_percent=25\nplace=US-CA\n");
+
+    assertThat(propose()).isEqualTo(1);
+    assertThat(err.toString()).contains("home A1: not written", "7159.5", "lower deposit_percent");
     assertThat(target.resolve("proposal-A1.pdf")).doesNotExist();
   }
 }

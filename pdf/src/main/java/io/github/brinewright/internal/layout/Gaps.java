@@ -31,7 +31,7 @@ final class Gaps {
       return aboveParagraph(last, paragraph.voice());
     }
     if (first instanceof Heading) {
-      return last instanceof Items ? 22 : 16;
+      return last instanceof Items ? 16 : 15;
     }
     return last instanceof Heading ? BELOW_HEADING : aboveMatter(last, first);
   }
@@ -67,7 +67,7 @@ final class Gaps {
       return 3;
     }
     if (below instanceof WritingLines) {
-      return above instanceof Ticks ? 16 : 8;
+      return above instanceof Ticks ? 14 : 8;
     }
     if (below instanceof Fields) {
       return 0;

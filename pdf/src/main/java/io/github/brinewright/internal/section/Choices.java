@@ -56,7 +56,8 @@ public final class Choices {
 
   private Phrase lead() {
     if (!subject.signs()) {
-      return Phrase.text("choices.notYet");
+      boolean tests = !subject.comparison().verdict().permitsSignature();
+      return Phrase.text(tests ? "choices.notYet" : "choices.unsigned");
     }
     boolean several = packages.all().size() > 1;
     boolean more = !packages.extras().isEmpty();

@@ -22,7 +22,8 @@ record NextSteps(Subject subject) {
   private Phrase step(int number) {
     String key = "next." + number;
     if (number == 1 && !subject.signs()) {
-      return Phrase.text("next.tests");
+      boolean tests = !subject.comparison().verdict().permitsSignature();
+      return Phrase.text(tests ? "next.tests" : "next.forms");
     }
     return Phrase.text(number == 2 && subject.keeps() ? key + ".keep" : key);
   }

@@ -20,6 +20,7 @@ public final class ProposalSections {
    */
   public static List<Section> of(
       Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
+    subject.requireDeposits();
     List<Section> sections = new ArrayList<>(toTheSignature(subject, study, revision));
     if (subject.dealer().appendix() || !subject.recommends()) {
       sections.addAll(appendix(subject, study));

@@ -16,6 +16,8 @@ import io.github.brinewright.model.Together;
 import io.github.brinewright.model.WritingLines;
 import io.github.brinewright.sale.PackageKind;
 import io.github.brinewright.sale.Packages;
+import io.github.brinewright.sale.PlaceRule;
+import io.github.brinewright.sale.SigningTerms;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,10 +42,40 @@ public final class Signing {
       }
       subject.comparison().recommended().map(this::acceptance).ifPresent(elements::add);
     } else if (subject.recommends()) {
-      elements.add(Paragraph.strong(Phrase.text("accept.notYet")));
+      elements.add(Paragraph.strong(whyNot()));
     }
+    subject.signing().outdated().forEach(rule -> elements.add(Paragraph.quiet(outdated(rule))));
     return new Section(
         "signing", Phrase.text(any ? "cautions.heading" : "cautions.alone"), elements, false);
+  }
+
+  /** Why there is no place to sign: tests, or the rules of the place. */
+  private Phrase whyNot() {
+    if (!subject.comparison().verdict().permitsSignature()) {
+      return Phrase.text("accept.notYet");
+    }
+    SigningTerms terms = subject.signing();
+    return Phrase.text(
+        "accept." + terms.obstacle().orElseThrow().name(),
+        Phrase.plain(terms.cancellationRule().orElseThrow()));
+  }
+
+  private static Phrase outdated(PlaceRule rule) {
+    return Phrase.text(
+        "accept.outdated", Phrase.plain(rule.citation()), new Phrase.Day(rule.checked()));
+  }
+
+  /** The statement that a law asks for beside the signature, with its citation. */
+  private List<Element> statement() {
+    return subject.signing().statement().stream()
+        .<Element>map(
+            each ->
+                Paragraph.strong(
+                    Phrase.text(
+                        "accept.statement",
+                        Phrase.plain(each.text()),
+                        Phrase.plain(each.citation()))))
+        .toList();
   }
 
   /** What the acceptance rests on; nothing where no treatment is stated. */
@@ -81,6 +113,7 @@ public final class Signing {
     if (subject.offersChoices()) {
       elements.add(chosen());
     }
+    elements.addAll(statement());
     elements.add(party("customer", "accept.customer", Phrase.text("accept.name")));
     elements.add(party("dealer", "accept.forDealer", Phrase.text("accept.dealer", dealer)));
     return new Together(elements);

@@ -2,9 +2,11 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.PaymentPlan;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.sale.Packages;
 import io.github.brinewright.sale.SalePackage;
+import io.github.brinewright.sale.SigningTerms;
 import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceStudy;
 import java.time.LocalDate;
@@ -78,9 +80,38 @@ public record Subject(
     return comparison.verdict().permitsRecommendation();
   }
 
-  /** Whether there is something to sign for: recommended, and no test is missing. */
+  /**
+   * Whether there is something to sign for: recommended, no test is missing, and the rules of the
+   * place are kept.
+   */
   boolean signs() {
-    return recommends() && comparison.verdict().permitsSignature();
+    return recommends()
+        && comparison.verdict().permitsSignature()
+        && signing().obstacle().isEmpty();
+  }
+
+  /** What the rules of the place ask of a proposal that is signed. */
+  SigningTerms signing() {
+    return SigningTerms.of(
+        comparison.home().site().place(), dealer.homeSale(), dealer.locale(), date);
+  }
+
+  /**
+   * Sees that no package asks for a higher deposit than the place allows.
+   *
+   * @throws IllegalArgumentException when one does
+   */
+  void requireDeposits() {
+    for (SalePackage each : packages().all()) {
+      signing().requireDeposit(each.total(), each.quote().deposit());
+      comparison
+          .priceList()
+          .ways()
+          .forEach(
+              way ->
+                  signing()
+                      .requireDeposit(each.total(), new PaymentPlan(way, each.total()).down()));
+    }
   }
 
   /** The softener that is in the house; empty where there is none. */
