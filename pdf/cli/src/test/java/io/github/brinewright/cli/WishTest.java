@@ -92,6 +92,10 @@ class WishTest extends CommandTest {
     Files.writeString(
         folder.resolve("dealer.properties"),
         "cancellation_forms_attached=yes\ndeposit_percent=25\nplace=US-CA\n");
+    Files.writeString(
+        folder.resolve("units.csv"),
+        "unit_id,price,resin_ft3,dosages_lb_per_ft3,controls,certified_grains_per_lb\n"
+            + "SMALL,900,1,6,metered_at_night,4200\nMIDDLE,1100,1.5,6,metered_at_night,4200\n");
 
     assertThat(propose()).isEqualTo(1);
     assertThat(err.toString()).contains("home A1: not written", "7159.5", "lower deposit_percent");
