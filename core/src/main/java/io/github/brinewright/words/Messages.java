@@ -17,6 +17,9 @@ final class Messages {
 
   private static final Locale FIRST = Locale.US;
 
+  /** A place and the words for one and for several. */
+  private static final int FORMS = 3;
+
   private final Map<String, String> texts = new HashMap<>();
   private final Plural plural;
 
@@ -103,14 +106,20 @@ final class Messages {
     return counted == null ? get(key) : counted;
   }
 
-  /** Replaces each {n} of the text by the nth value; braces of values are left alone. */
+  /**
+   * Replaces each {n} of the text by the nth value, and each {n|one|several} by the word for one
+   * where the nth value is printed as 1, or else by the word for several; braces of values are left
+   * alone.
+   */
   static String fill(String text, List<String> values) {
     StringBuilder out = new StringBuilder();
     int from = 0;
     for (int open = text.indexOf('{'); open >= 0; open = text.indexOf('{', from)) {
       int close = text.indexOf('}', open);
       out.append(text, from, open);
-      out.append(values.get(place(text, open)));
+      String value = values.get(place(text, open));
+      String[] forms = text.substring(open, close).split("\\|");
+      out.append(forms.length < FORMS ? value : forms[value.equals("1") ? 1 : 2]);
       from = close + 1;
     }
     return out.append(text, from, text.length()).toString();

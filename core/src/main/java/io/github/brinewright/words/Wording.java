@@ -49,6 +49,11 @@ import org.joda.money.Money;
  * form for one and a form for more, as {@link Texts} says, is chosen by its first figure.
  */
 public final class Wording {
+  /** Places of the days between regenerations among the figures of a reason. */
+  private static final int OWN_DAYS = 3;
+
+  private static final int OTHER_DAYS = 4;
+
   private static final int MORE_PRICE_DECIMALS = 2;
   private static final Set<String> KNOWN_CURRENCIES =
       Currency.getAvailableCurrencies().stream()
@@ -398,13 +403,24 @@ public final class Wording {
    * @param reason why a candidate stands where it does
    */
   public String reason(Reason reason) {
-    String key = "reason." + reason.kind().name();
+    String key = reasonKey(reason);
     return reason
         .because()
         .map(this::finding)
         .or(() -> reason.margin().map(this::margin))
         .map(cause -> Messages.fill(messages.get(key), with(cause, reason.figures())))
         .orElseGet(() -> fill(key, reason.figures()));
+  }
+
+  /** Where both would regenerate as often as printed, a text that does not set the two apart. */
+  private String reasonKey(Reason reason) {
+    String key = "reason." + reason.kind().name();
+    List<Figure> figures = reason.figures();
+    boolean alike =
+        messages.has(key + ".same")
+            && figures.size() > OTHER_DAYS
+            && figure(figures.get(OWN_DAYS)).equals(figure(figures.get(OTHER_DAYS)));
+    return alike ? key + ".same" : key;
   }
 
   private List<String> with(String cause, List<Figure> figures) {

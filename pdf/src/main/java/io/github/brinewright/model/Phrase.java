@@ -119,6 +119,20 @@ public sealed interface Phrase {
   }
 
   /**
+   * A range; the one figure alone where both ends are printed alike.
+   *
+   * @param low end of the range
+   * @param high end of the range
+   */
+  record Span(Figure low, Figure high) implements Phrase {
+    @Override
+    public String in(Wording words) {
+      String from = words.number(low);
+      return from.equals(words.number(high)) ? words.figure(high) : from + "–" + words.figure(high);
+    }
+  }
+
+  /**
    * A volume of resin, in the unit that beds are sold by.
    *
    * @param volume to write

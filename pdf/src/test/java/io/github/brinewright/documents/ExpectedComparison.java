@@ -66,6 +66,11 @@ abstract class ExpectedComparison extends Expected {
         .orElse(control);
   }
 
+  /** The unit once; one figure alone where both are printed alike. */
+  private static String range(String low, String high) {
+    return low.equals(high) ? high : low.replaceAll("[ \u00A0\u202F].*", "") + "–" + high;
+  }
+
   private Map<String, Function<Candidate, String>> lines() {
     Map<String, Function<Candidate, String>> lines = new LinkedHashMap<>();
     lines.put("compare.bed", c -> words.resin(c.design().basis().resin()));
@@ -103,9 +108,9 @@ abstract class ExpectedComparison extends Expected {
     lines.put(
         "compare.loss",
         c ->
-            words.number(Figure.of(c.design().flow().pressureLoss().low()))
-                + "–"
-                + words.figure(Figure.of(c.design().flow().pressureLoss().high())));
+            range(
+                words.figure(Figure.of(c.design().flow().pressureLoss().low())),
+                words.figure(Figure.of(c.design().flow().pressureLoss().high()))));
     lines.put("compare.efficiency", c -> words.figure(Figure.of(c.design().efficiency().salt())));
     lines.put("compare.price", c -> words.about(c.quote().total()));
     lines.put("compare.yearly", c -> ofYear(c, y -> words.about(c.yearly().total())));

@@ -29,7 +29,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /** A whole document as plain text, with everything that its model says. */
-final class WholeText {
+public final class WholeText {
   private final Wording words;
   private final StringBuilder out = new StringBuilder();
 
@@ -37,7 +37,8 @@ final class WholeText {
     this.words = words;
   }
 
-  static String of(Document document, Wording words) {
+  /** All that a document says, line by line. */
+  public static String of(Document document, Wording words) {
     WholeText text = new WholeText(words);
     text.line("", document.kind() + ": " + text.in(document.title()));
     text.line("", document.letterhead().name(), document.letterhead().details());

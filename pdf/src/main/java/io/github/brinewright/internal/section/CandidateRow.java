@@ -151,8 +151,7 @@ enum CandidateRow {
   }
 
   private static Phrase loss(Range<Pressure> range) {
-    return new Phrase.Joined(
-        List.of(new Phrase.Bare(Figure.of(range.low())), Phrase.of(Figure.of(range.high()))), "–");
+    return new Phrase.Span(Figure.of(range.low()), Figure.of(range.high()));
   }
 
   /** A figure that is not known of a bed that cannot serve the home. */
