@@ -443,12 +443,20 @@ public final class Wording {
    */
   public String meterSaving(MeterSaving saving) {
     return text(
-        saving.saved().isNegative() ? "study.METER_COSTS" : "study.METER_SAVES",
+        meterKey(saving.saved()),
         Figure.about(saving.saved().abs()),
         Figure.of(saving.setFor()),
         Figure.of(saving.used()),
         Figure.of(saving.byClock().total()),
         Figure.of(saving.byMeter().total()));
+  }
+
+  /** What is printed as nothing is no saving. */
+  private String meterKey(Money saved) {
+    if (about(saved.abs()).equals(about(saved.multipliedBy(0)))) {
+      return "study.METER_LEVEL";
+    }
+    return saved.isNegative() ? "study.METER_COSTS" : "study.METER_SAVES";
   }
 
   /**

@@ -40,7 +40,8 @@ final class WordsProof {
           "nothing more or less",
           Pattern.compile(
               "(?<![\\d.,])([$¥€]0|0 ([$¥€]|[A-Z]{3})( US)?)"
-                  + " (more|less|más|menos|de plus|de moins|a year more)"),
+                  + " (more|less|más|menos|de plus|de moins|a year (more|against)|al año frente"
+                  + "|par an par)"),
           "from and to the same",
           Pattern.compile(
               "\\b(from|de|desde|entre) (" + NUMBER + ") (to|a|hasta|à|et|y) \\2(?![\\d.,]*\\d)"),

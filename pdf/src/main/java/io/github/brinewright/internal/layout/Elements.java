@@ -39,7 +39,7 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
   private static final double MOST_WHOLE = 520;
 
   private static final double LABEL_WIDTH = 128;
-  private static final double ITEM_GAP = 4;
+  private static final double ITEM_GAP = 3;
   private static final double GUTTER = 20;
 
   /** Elements from top to bottom, with room between them. */

@@ -13,7 +13,7 @@ import java.util.List;
 
 /** Makes blocks of fields to fill. */
 record FieldBlocks(Wording words) {
-  private static final double LINE_ROOM = 20;
+  private static final double LINE_ROOM = 18;
   private static final double GUTTER = 20;
 
   /** Side of a box to tick, in points. */
@@ -52,7 +52,7 @@ record FieldBlocks(Wording words) {
   Block ticks(Ticks ticks, Part within) {
     Part list = within.child(Tag.Role.LIST);
     return Block.stack(
-        ticks.fields().stream().map(each -> tick(field(each), list).after(4)).toList());
+        ticks.fields().stream().map(each -> tick(field(each), list).after(3)).toList());
   }
 
   private static Block tick(Field field, Part list) {

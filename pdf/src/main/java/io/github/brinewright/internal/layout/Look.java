@@ -36,7 +36,7 @@ record Look(
     TextStyle small = partHeading(accent);
     TextStyle large = TextStyle.HEADING;
     return switch (kind) {
-      case PROPOSAL -> new Look(large.sized(24), 16, large.sized(15.5), 20, 6, 14, 0.2, accent);
+      case PROPOSAL -> new Look(large.sized(21), 14, large.sized(15.5), 18, 5, 13, 0.2, accent);
       case PAGE -> new Look(large.sized(20), 8, small, 9, 2, 5, USUAL, accent);
       case REPORT -> new Look(large.sized(20), 10, small, 13, 3, 8, USUAL, accent);
       case SHEET -> new Look(large.sized(21), 10, small, 12, 3, 8, CLOSE, accent);

@@ -23,6 +23,9 @@ import java.util.Optional;
  * says what becomes of that: before anything new where it should be kept.
  */
 public final class Opening {
+  /** So many that a picture gives way to them. */
+  private static final int MANY_CAUTIONS = 3;
+
   private final Subject subject;
   private final Comparison comparison;
   private final Optional<PresentAdvice> present;
@@ -76,7 +79,7 @@ public final class Opening {
       elements.add(new DealFigures(candidate).facts());
     }
     present.map(PresentAdvice::topic).ifPresent(elements::add);
-    if (present.isEmpty() && candidate.hardWater().isPresent()) {
+    if (roomForBars() && candidate.hardWater().isPresent()) {
       elements.add(
           Together.of(
               Heading.of(Phrase.text("opening.hard")), new HardWaterBars(candidate).chart()));
@@ -84,6 +87,11 @@ public final class Opening {
     if (!subject.offersChoices()) {
       elements.add(cheapest(candidate));
     }
+  }
+
+  /** Cautions go before pictures, and a softener in the house has a table of its own. */
+  private boolean roomForBars() {
+    return present.isEmpty() && comparison.cautions().size() < MANY_CAUTIONS;
   }
 
   private boolean changesSalt(Candidate candidate) {

@@ -44,7 +44,9 @@ public final class Price {
     WaysToPay.of(subject)
         .map(WaysToPay::elements)
         .ifPresentOrElse(elements::addAll, () -> elements.add(matter(candidate)));
-    if (subject.offersChoices() && !subject.packages().extras().isEmpty()) {
+    if (subject.offersChoices()
+        && !subject.packages().extras().isEmpty()
+        && WaysToPay.of(subject).isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.text("pay.extras")));
     }
     if (!subject.dealer().terms().isEmpty()) {

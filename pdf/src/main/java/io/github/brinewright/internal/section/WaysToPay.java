@@ -8,6 +8,7 @@ import io.github.brinewright.model.Field;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
+import io.github.brinewright.model.Together;
 import io.github.brinewright.sale.PackageKind;
 import io.github.brinewright.sale.SalePackage;
 import io.github.brinewright.trace.Figure;
@@ -44,7 +45,7 @@ record WaysToPay(Subject subject, SalePackage bought) {
             Phrase.plain(bought.candidate().softener().name()),
             Phrase.of(Figure.of(bought.total())),
             Phrase.of(Figure.of(years())));
-    List<Element> elements = new ArrayList<>(List.of(Paragraph.of(lead), table()));
+    List<Element> elements = new ArrayList<>(List.of(Together.of(Paragraph.of(lead), table())));
     ways().stream()
         .map(this::said)
         .filter(text -> !text.isEmpty())
