@@ -51,14 +51,14 @@ public final class Gallery {
     Dealer metric = english.writing(Locale.CANADA_FRENCH, Dealer.Paper.A4, UnitSystem.METRIC);
     Dealer spanish = english.writing(Locale.forLanguageTag("es-US"));
     byte[] proposal = gallery.proposal("H01", english);
-    gallery.draw("proposal", 72, proposal, 1, 5);
+    gallery.draw("proposal", 72, proposal, 1, 2);
     gallery.draw("pages", 36, proposal, 1, 2, 3, 4, 5, 6, 7, 8);
     gallery.draw("settings", 60, gallery.settings("H01", english), 1, 2);
     gallery.draw("three-sizes", 72, gallery.threeSizes("H01", english), 1);
     gallery.draw("service", 60, gallery.service("S02", english), 1, 2);
     gallery.draw("form", 60, gallery.form("H07", english), 1, 2);
     gallery.draw("spanish", 60, gallery.proposal("H06", spanish), 1, 2);
-    gallery.draw("french", 60, gallery.proposal("H11", metric), 1, 3);
+    gallery.draw("french", 60, gallery.proposal("H11", metric), 1, 2);
   }
 
   private Comparison compare(String id) {
