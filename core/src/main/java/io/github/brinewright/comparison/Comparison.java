@@ -8,6 +8,7 @@ import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CurveBasis;
 import io.github.brinewright.trace.Figure;
@@ -42,18 +43,14 @@ public final class Comparison {
   public static final double LEVEL = 1.02;
 
   private final PriceList priceList;
-  private final HomeLoad home;
+  private final Surveyed surveyed;
   private final Tariff tariff;
-  private final Verdict verdict;
-  private final List<Finding> homeFindings;
   private final Ranking ranking;
 
-  Comparison(PriceList priceList, HomeLoad home, Tariff tariff, List<Candidate> candidates) {
+  Comparison(PriceList priceList, Surveyed surveyed, Tariff tariff, List<Candidate> candidates) {
     this.priceList = priceList;
-    this.home = home;
+    this.surveyed = surveyed;
     this.tariff = tariff;
-    verdict = priceList.rules().verdict(home);
-    homeFindings = priceList.rules().findings(home);
     ranking = Ranking.of(candidates.stream().distinct().toList());
   }
 
@@ -64,7 +61,7 @@ public final class Comparison {
 
   /** {@return what the home asks for} */
   public HomeLoad home() {
-    return home;
+    return surveyed.home();
   }
 
   /** {@return the prices reckoned with} */
@@ -76,12 +73,12 @@ public final class Comparison {
    * {@return what is to be said of the home before any softener is named, by the dealer's rules}
    */
   public Verdict verdict() {
-    return verdict;
+    return surveyed.verdict();
   }
 
   /** {@return what else was found in the water and the home, the gravest first} */
   public List<Finding> homeFindings() {
-    return homeFindings;
+    return surveyed.findings();
   }
 
   /**
@@ -90,7 +87,7 @@ public final class Comparison {
    * @param rule on the water or the home
    */
   public Optional<Finding> homeFinding(Rule<HomeLoad> rule) {
-    return homeFindings.stream().filter(finding -> finding.isOf(rule)).findFirst();
+    return homeFindings().stream().filter(finding -> finding.isOf(rule)).findFirst();
   }
 
   /**
@@ -100,7 +97,7 @@ public final class Comparison {
    * @param candidate of this comparison
    */
   public List<Finding> cautions(Candidate candidate) {
-    return Stream.concat(homeFindings.stream(), candidate.findings().stream())
+    return Stream.concat(homeFindings().stream(), candidate.findings().stream())
         .filter(finding -> finding.severity() == Severity.CAUTION)
         .toList();
   }
@@ -111,7 +108,7 @@ public final class Comparison {
         .map(this::cautions)
         .orElseGet(
             () ->
-                homeFindings.stream()
+                homeFindings().stream()
                     .filter(finding -> finding.severity() == Severity.CAUTION)
                     .toList());
   }
@@ -131,7 +128,7 @@ public final class Comparison {
    * limit, and where the {@link Verdict} permits no recommendation.
    */
   public Optional<Candidate> recommended() {
-    return best().filter(candidate -> verdict.permitsRecommendation());
+    return best().filter(candidate -> verdict().permitsRecommendation());
   }
 
   private Optional<Candidate> best() {
@@ -143,7 +140,7 @@ public final class Comparison {
    * figures}
    */
   public boolean isProvisional() {
-    return verdict.isProvisional() && recommended().isPresent();
+    return verdict().isProvisional() && recommended().isPresent();
   }
 
   /**
@@ -179,6 +176,17 @@ public final class Comparison {
       marks.add(Mark.CHEAPEST_THAT_FITS);
     }
     return marks;
+  }
+
+  /**
+   * Prices another design for the home of this comparison, and looks for what speaks against it.
+   *
+   * @param design of a softener that is sold here, made by {@link PriceList#sizer} for this home
+   * @return the design with its prices and what was found
+   * @throws IllegalArgumentException when the softener is not sold here, or not with this control
+   */
+  public Candidate appraise(Design design) {
+    return priceList.appraise(design, tariff, surveyed);
   }
 
   /**
@@ -313,13 +321,13 @@ public final class Comparison {
   public boolean equals(Object other) {
     return other instanceof Comparison comparison
         && priceList.equals(comparison.priceList)
-        && home.site().equals(comparison.home.site())
+        && home().site().equals(comparison.home().site())
         && tariff.equals(comparison.tariff);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(home.site(), tariff);
+    return Objects.hash(home().site(), tariff);
   }
 
   @Override
@@ -327,7 +335,7 @@ public final class Comparison {
     return "Comparison of "
         + candidates().size()
         + " candidates for "
-        + home.site().id()
+        + home().site().id()
         + ", best first: "
         + candidates();
   }

@@ -147,14 +147,14 @@ public final class PriceList {
   public Comparison compare(Site site, Tariff tariff) {
     HomeLoad home = home(site);
     Sizer sizer = sizer(home);
-    ItemChoice choice = ItemChoice.of(this, home);
+    Surveyed surveyed = Surveyed.of(this, home);
     List<Candidate> candidates = new ArrayList<>();
     for (Offer offer : offers()) {
       for (Setup setup : Setup.of(offer.softener())) {
-        candidates.add(appraise(sizer.design(setup), offer, tariff, choice));
+        candidates.add(appraise(sizer.design(setup), offer, tariff, surveyed));
       }
     }
-    return new Comparison(this, home, tariff, candidates);
+    return new Comparison(this, surveyed, tariff, candidates);
   }
 
   /**
@@ -190,6 +190,10 @@ public final class PriceList {
    *     the tariff is in another currency
    */
   public Candidate appraise(Design design, Tariff tariff) {
+    return appraise(design, tariff, Surveyed.of(this, design.home()));
+  }
+
+  Candidate appraise(Design design, Tariff tariff, Surveyed surveyed) {
     Offer offer =
         offer(design.softener().id())
             .orElseThrow(
@@ -198,12 +202,12 @@ public final class PriceList {
                         "the softener "
                             + design.softener().id()
                             + " is not in this price list; add an offer of it"));
-    return appraise(design, offer, tariff, ItemChoice.of(this, design.home()));
+    return appraise(design, offer, tariff, surveyed);
   }
 
-  private Candidate appraise(Design design, Offer offer, Tariff tariff, ItemChoice choice) {
+  private Candidate appraise(Design design, Offer offer, Tariff tariff, Surveyed surveyed) {
     List<Finding> findings = rules().findings(design, limits());
-    Quote quote = new Quote(offer, design.setup().control(), terms(), choice.with(findings));
+    Quote quote = new Quote(offer, design.setup().control(), terms(), surveyed.itemsWith(findings));
     YearlyCost yearly = YearlyCost.of(design, offer, tariff, quote.upkeep());
     return new Candidate(
         design, findings, Served.of(design, margins(), limits()), LifeCost.of(quote, yearly));

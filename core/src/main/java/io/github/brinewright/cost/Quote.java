@@ -4,9 +4,12 @@ import io.github.brinewright.softener.Control;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The price of a candidate with what is sold beside it: exact decimals, each line and the tax on it
@@ -16,14 +19,18 @@ import org.joda.money.Money;
  * there. Example: 999.99 and 333.33 for the installation, 6.25 % tax on the softener → 62.50 tax,
  * 1,395.82 in all. Source: product and sum of the figures named.
  *
- * @param offer the unit with its prices
- * @param control the control it is bought with; one that it is sold with
- * @param terms tax, deposit and credit
- * @param items what else is sold or taken off, each once
+ * <p>Immutable; quotes of the same are equal.
  */
-public record Quote(Offer offer, Control control, Terms terms, List<Item> items) {
+public final class Quote {
+  private final Offer offer;
+  private final Control control;
+  private final Terms terms;
+  private final List<Item> items;
+  private final List<BillLine> lines;
+  private final Money total;
+
   /**
-   * Keeps its own copy of the items.
+   * Keeps its own copy of the items, and reckons the bill once.
    *
    * @param offer the unit with its prices
    * @param control the control it is bought with; one that it is sold with
@@ -32,8 +39,11 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
    * @throws IllegalArgumentException when the softener is not sold with the control, an item stands
    *     twice, or is in another currency
    */
-  public Quote {
-    items = List.copyOf(items);
+  public Quote(Offer offer, Control control, Terms terms, List<Item> items) {
+    this.offer = offer;
+    this.control = control;
+    this.terms = terms;
+    this.items = List.copyOf(items);
     Item.check(items, offer.currency());
     if (!offer.softener().controls().contains(control)) {
       throw new IllegalArgumentException(
@@ -44,6 +54,8 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
               + ", but with "
               + offer.softener().controls());
     }
+    lines = Bill.lines(this);
+    total = sum(BillLine::total);
   }
 
   /**
@@ -68,9 +80,33 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
     return new Quote(offer, control, terms, Stream.concat(items.stream(), more.stream()).toList());
   }
 
+  private Money sum(Function<BillLine, Money> part) {
+    return Money.total(lines.stream().map(part).toList());
+  }
+
+  /** {@return the unit with its prices} */
+  public Offer offer() {
+    return offer;
+  }
+
+  /** {@return the control it is bought with} */
+  public Control control() {
+    return control;
+  }
+
+  /** {@return tax, deposit and credit} */
+  public Terms terms() {
+    return terms;
+  }
+
+  /** {@return what else is sold or taken off, each once} */
+  public List<Item> items() {
+    return items;
+  }
+
   /** {@return what is sold, then what is taken off, line by line} */
   public List<BillLine> lines() {
-    return Bill.lines(this);
+    return lines;
   }
 
   /** {@return the price of the unit with its control} */
@@ -80,12 +116,12 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
 
   /** {@return the price of all lines before tax} */
   public Money net() {
-    return Money.total(lines().stream().map(BillLine::amount).toList());
+    return sum(BillLine::amount);
   }
 
   /** {@return the sales tax: the sum of the tax on each line} */
   public Money tax() {
-    return Money.total(lines().stream().map(BillLine::tax).toList());
+    return sum(BillLine::tax);
   }
 
   /** {@return what the upkeep of all items costs in a year} */
@@ -95,7 +131,7 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
 
   /** {@return what the customer pays} */
   public Money total() {
-    return Money.total(lines().stream().map(BillLine::total).toList());
+    return total;
   }
 
   /** {@return what is due with the signature} */
@@ -116,5 +152,24 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
   /** {@return the deposit and all monthly payments; empty when no credit is offered} */
   public Optional<Money> totalFinanced() {
     return terms.financing().map(credit -> deposit().plus(credit.totalPaid(balance())));
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Quote quote
+        && offer.equals(quote.offer)
+        && control == quote.control
+        && terms.equals(quote.terms)
+        && items.equals(quote.items);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(offer, control, terms, items);
+  }
+
+  @Override
+  public String toString() {
+    return "Quote of " + offer.softener().id() + " with " + control + ": " + total + ", " + lines;
   }
 }

@@ -100,7 +100,7 @@ final class DosageSearch {
         new DosageCurveBasis(
             basis.resinType(), basis.resin(), dosage, basis.designFactor(), basis.regenerant());
     Setup setup = new Setup(candidate.softener(), other, candidate.setup().control());
-    Candidate tried = comparison.priceList().appraise(sizer.design(setup), comparison.tariff());
+    Candidate tried = comparison.appraise(sizer.design(setup));
     return tried.feasible() && keepsTheMarginsOf(candidate, tried)
         ? Optional.of(new Point(dosage, tried.life().total()))
         : Optional.empty();

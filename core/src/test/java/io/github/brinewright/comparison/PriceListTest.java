@@ -82,7 +82,8 @@ class PriceListTest {
     List<Candidate> reversed = new ArrayList<>(comparison.candidates());
     Collections.reverse(reversed);
 
-    Comparison again = new Comparison(prices, comparison.home(), TARIFF, reversed);
+    Comparison again =
+        new Comparison(prices, Surveyed.of(prices, comparison.home()), TARIFF, reversed);
 
     assertThat(again.recommended()).isEqualTo(comparison.recommended());
     assertThat(again.candidates()).isEqualTo(comparison.candidates());

@@ -169,12 +169,7 @@ enum CandidateRow {
   private static Phrase hard(Candidate candidate) {
     return candidate
         .hardWater()
-        .<Phrase>map(
-            hard ->
-                Phrase.text(
-                    "compare.hardOf",
-                    Phrase.of(Figure.of(hard.total(), 0)),
-                    Phrase.of(Figure.days(candidate.hardWaterDays().orElseThrow(), 1))))
+        .map(hard -> HardWaterText.of(hard, candidate.design().home()))
         .orElse(NONE);
   }
 

@@ -5,6 +5,7 @@ import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.quantity.Volume;
+import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 
@@ -17,12 +18,8 @@ record HardWaterBars(Candidate candidate) {
   Chart chart() {
     HomeLoad home = candidate.design().home();
     Volume now = home.softenedYear();
-    Volume with = candidate.hardWater().orElseThrow().total();
-    Phrase left =
-        Phrase.text(
-            "compare.hardOf",
-            figure(with),
-            Phrase.of(Figure.days(candidate.hardWaterDays().orElseThrow(), 1)));
+    HardWater with = candidate.hardWater().orElseThrow();
+    Phrase left = HardWaterText.of(with, home);
     return new Chart.Levels(
         Phrase.text("opening.hard.alt", figure(now), left),
         List.of(
@@ -30,7 +27,7 @@ record HardWaterBars(Candidate candidate) {
             new Chart.Level(
                 "with",
                 Phrase.text("opening.hard.with"),
-                Math.min(1, with.ratioTo(now)),
+                Math.min(1, with.total().ratioTo(now)),
                 left,
                 true)));
   }

@@ -105,14 +105,7 @@ record PackageTable(Subject subject, List<SalePackage> packages) {
   /** Gallons, and the days of mean use that they are. */
   private Phrase hard(SalePackage each) {
     return each.hardWater()
-        .<Phrase>map(
-            hard ->
-                Phrase.text(
-                    "compare.hardOf",
-                    Phrase.of(Figure.of(hard.total(), 0)),
-                    Phrase.of(
-                        Figure.days(
-                            hard.daysOf(subject.comparison().home().softenedExpected()), 1))))
+        .map(hard -> HardWaterText.of(hard, subject.comparison().home()))
         .orElse(PresentColumn.NONE);
   }
 

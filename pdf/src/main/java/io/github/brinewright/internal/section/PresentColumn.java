@@ -7,7 +7,6 @@ import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceStudy;
-import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.sizing.FoundSoftener;
 import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
@@ -79,11 +78,7 @@ record PresentColumn(ServiceStudy study) {
 
   /** Gallons from all causes, and the days of mean use that they are. */
   Phrase hard() {
-    HardWater hard = asFound().hardWater();
-    return Phrase.text(
-        "compare.hardOf",
-        Phrase.of(Figure.of(hard.total(), 0)),
-        Phrase.of(Figure.days(hard.daysOf(home().softenedExpected()), 1)));
+    return HardWaterText.of(asFound().hardWater(), home());
   }
 
   /** What is taken as so of it, because nobody found it. */

@@ -10,7 +10,6 @@ import io.github.brinewright.model.Table;
 import io.github.brinewright.model.Together;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
-import io.github.brinewright.simulation.HardWater;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
 import io.github.brinewright.softener.Control;
@@ -138,12 +137,7 @@ public final class YearInHome {
 
   /** From all causes: gallons, and the days of mean use that they are. */
   private Phrase hardInAll(SimulatedYears years) {
-    HardWater hard = years.hardWater();
-    Volume daily = study.candidate().design().home().softenedExpected();
-    return Phrase.text(
-        "compare.hardOf",
-        Phrase.of(Figure.of(hard.total(), 0)),
-        Phrase.of(Figure.days(hard.daysOf(daily), 1)));
+    return HardWaterText.of(years.hardWater(), study.candidate().design().home());
   }
 
   private static Figure gallons(double value) {
