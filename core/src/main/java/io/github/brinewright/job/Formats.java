@@ -2,8 +2,8 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
+import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -49,7 +49,7 @@ final class Formats {
 
   /** Year-month-day. */
   static final Format<LocalDate> DATE =
-      parsed(LocalDate::parse, DateTimeParseException.class, ProblemCode.NOT_A_DATE);
+      parsed(Formats::date, DateTimeException.class, ProblemCode.NOT_A_DATE);
 
   /** A language that documents are written in, with its country. */
   static final Format<Locale> LOCALE =
@@ -70,6 +70,15 @@ final class Formats {
               IllegalArgumentException.class,
               ProblemCode.NOT_A_PLACE)
           .as(Place::of, Place::code);
+
+  /** A day that somebody alive may have written: of the years 1900 to 2199. */
+  private static LocalDate date(String text) {
+    LocalDate day = LocalDate.parse(text);
+    if (day.getYear() < 1900 || day.getYear() > 2199) {
+      throw new DateTimeException("not of our time");
+    }
+    return day;
+  }
 
   /** Whether a text is a colour. */
   static boolean isColour(String text) {

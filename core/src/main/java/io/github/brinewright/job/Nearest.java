@@ -2,6 +2,7 @@ package io.github.brinewright.job;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds the known name that was probably meant. */
@@ -13,6 +14,14 @@ final class Nearest {
     return known.stream()
         .min(Comparator.comparingInt((String name) -> distance(written, name)))
         .filter(name -> distance(written, name) <= Math.max(2, name.length() / 2));
+  }
+
+  /** The nearest of the known names, however far, the nearest first. */
+  static List<String> first(int most, String written, Collection<String> known) {
+    return known.stream()
+        .sorted(Comparator.comparingInt((String name) -> distance(written, name)))
+        .limit(most)
+        .toList();
   }
 
   /** Levenshtein's distance: insertions, deletions and replacements. */

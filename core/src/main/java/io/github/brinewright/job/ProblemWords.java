@@ -23,6 +23,9 @@ public final class ProblemWords {
   private static final int LONGEST_VALUE = 40;
   private static final int LONGEST_TEXT = 300;
 
+  /** As many names as help to choose. */
+  private static final int MOST_NAMES = 5;
+
   /** Controls, invisible marks, line separators and halves of characters. */
   private static final Pattern UNPRINTABLE =
       Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}]");
@@ -144,7 +147,18 @@ public final class ProblemWords {
   private String meant(Argument.Meant meant) {
     return Nearest.to(meant.written(), meant.known())
         .map(name -> texts.get("problem.meant.one", clean(name)))
-        .orElseGet(() -> texts.get("problem.meant.any", clean(String.join(", ", meant.known()))));
+        .orElseGet(() -> known(meant));
+  }
+
+  /** All known names, or of many those that are nearest. */
+  private String known(Argument.Meant meant) {
+    int all = meant.known().size();
+    return all <= MOST_NAMES
+        ? texts.get("problem.meant.any", clean(String.join(", ", meant.known())))
+        : texts.get(
+            "problem.meant.some",
+            clean(String.join(", ", Nearest.first(MOST_NAMES, meant.written(), meant.known()))),
+            String.valueOf(all));
   }
 
   private String shortened(String text, int longest) {

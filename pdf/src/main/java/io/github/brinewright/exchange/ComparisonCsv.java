@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,9 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class ComparisonCsv {
+  /** A sign that begins a formula, behind blanks and marks that a spreadsheet passes over. */
+  private static final Pattern FORMULA = Pattern.compile("[\\p{C}\\p{Z}\\s]*[=+@\\-＝＋＠－]");
+
   private ComparisonCsv() {}
 
   /**
@@ -134,7 +138,7 @@ public final class ComparisonCsv {
       return number.toPlainString();
     }
     String text = value instanceof List<?> codes ? joined(codes) : value.toString();
-    return text.matches("^[=+@-].*") ? "'" + text : text;
+    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
   }
 
   private static String joined(List<?> codes) {

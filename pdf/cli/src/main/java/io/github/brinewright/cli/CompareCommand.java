@@ -54,9 +54,8 @@ final class CompareCommand implements Callable<Integer>, WithColumns {
   @Option(
       names = "--simulate",
       paramLabel = "YEARS",
-      defaultValue = "0",
       description = "Runs each option through so many simulated years (1 to 100000).")
-  int years;
+  @Nullable Integer years;
 
   private final QuickHome quick = new QuickHome();
 
@@ -67,9 +66,12 @@ final class CompareCommand implements Callable<Integer>, WithColumns {
 
   @Override
   public Integer call() {
-    PrintWriter out = spec.commandLine().getOut();
+    int simulated = years();
     if (folder == null) {
-      print(List.of(quick.compare()), true, out);
+      if (site != null) {
+        throw new UsageException("--site is a home of a JOBFOLDER; name that too");
+      }
+      print(List.of(quick.compare()), true, simulated);
       return 0;
     }
     if (quick.given()) {
@@ -81,15 +83,21 @@ final class CompareCommand implements Callable<Integer>, WithColumns {
     }
     String wanted = input.siteOr(site);
     List<Comparison> comparisons = input.homes(wanted).stream().map(input.job()::compare).toList();
-    print(comparisons, wanted != null, out);
-    return input.clean() ? 0 : 1;
+    print(comparisons, wanted != null, simulated);
+    return input.clean() || wanted != null ? 0 : 1;
   }
 
-  private void print(List<Comparison> comparisons, boolean single, PrintWriter out) {
-    if (years < 0 || years > Simulated.MOST_YEARS) {
+  /** How many years are simulated; 0 for none. */
+  private int years() {
+    if (years != null && (years < 1 || years > Simulated.MOST_YEARS)) {
       throw new UsageException(
-          "--simulate is " + years + ", but must be from 0 to " + Simulated.MOST_YEARS);
+          "--simulate is " + years + ", but must be from 1 to " + Simulated.MOST_YEARS);
     }
+    return years == null ? 0 : years;
+  }
+
+  private void print(List<Comparison> comparisons, boolean single, int years) {
+    PrintWriter out = spec.commandLine().getOut();
     Wording words = Wording.of(Locale.US, UnitSystem.US);
     List<Simulated> simulated =
         comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();

@@ -13,6 +13,9 @@ final class Dated {
   private @Nullable LocalDate date;
 
   LocalDate day() {
+    if (date != null && (date.getYear() < 1900 || date.getYear() > 2199)) {
+      throw new UsageException("--date is " + date + ", but must be of the years 1900 to 2199");
+    }
     return date == null ? LocalDate.now() : date;
   }
 }

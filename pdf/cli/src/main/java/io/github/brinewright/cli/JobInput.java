@@ -26,6 +26,8 @@ final class JobInput {
       "is neither a folder that holds sites.csv"
           + " nor a proposal or a form written by this program with its data";
 
+  private static final int MOST_NAMED = 20;
+
   private final JobReading reading;
   private final @Nullable PdfInput pdf;
 
@@ -38,6 +40,9 @@ final class JobInput {
   static JobInput read(Path path, PrintWriter err) {
     if (Files.isDirectory(path)) {
       return new JobInput(JobFolder.read(path), null).reported(err);
+    }
+    if (!Files.exists(path)) {
+      throw new UsageException("there is no file or folder " + path);
     }
     if (!Files.isRegularFile(path)) {
       throw new UsageException(path + " " + NO_JOB);
@@ -75,7 +80,7 @@ final class JobInput {
 
   /** Says what is wrong and what was assumed. */
   private JobInput reported(PrintWriter err) {
-    reading.problems().stream().map(this::describe).forEach(err::println);
+    new ProblemList(reading.problems(), this::describe).lines().forEach(err::println);
     ProblemWords words = new ProblemWords(Locale.ENGLISH);
     reading.notes().forEach(note -> err.println("note: " + words.say(note)));
     if (usable() && Proposals.of(job()).darkensAccent()) {
@@ -175,6 +180,10 @@ final class JobInput {
   }
 
   private String ids() {
-    return job().homes().stream().map(home -> home.site().id()).collect(Collectors.joining(", "));
+    return job().homes().stream()
+        .map(home -> home.site().id())
+        .limit(MOST_NAMED)
+        .collect(
+            Collectors.joining(", ", "", job().homes().size() > MOST_NAMED ? " and others" : ""));
   }
 }

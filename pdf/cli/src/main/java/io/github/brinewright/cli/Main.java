@@ -57,13 +57,28 @@ public final class Main implements Runnable {
    * @param args as they are typed after the name of the command
    */
   public static void main(String[] args) {
+    // What libraries log is not for whoever reads the screen.
+    System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
     CommandLine line = commandLine();
     line.setOut(writer(System.out));
     line.setErr(writer(System.err));
-    int code = line.execute(args);
-    line.getOut().flush();
+    System.exit(run(line, args));
+  }
+
+  /** Runs a command and sees that all that it printed has reached its reader. */
+  static int run(CommandLine line, String... args) {
+    int code;
+    try {
+      code = line.execute(args);
+    } catch (OutOfMemoryError | StackOverflowError exhausted) {
+      code = Failures.report(exhausted, line.getErr());
+    }
+    boolean lost = line.getOut().checkError();
+    if (lost) {
+      line.getErr().println("brinewright: what is printed could not be written; is the disk full?");
+    }
     line.getErr().flush();
-    System.exit(code);
+    return lost && code == 0 ? CommandLine.ExitCode.SOFTWARE : code;
   }
 
   /** {@return the command line, for tests and for programs that run it within their own process} */
@@ -80,12 +95,7 @@ public final class Main implements Runnable {
           return CommandLine.ExitCode.USAGE;
         });
     line.setExecutionExceptionHandler(
-        (failure, command, parsed) -> {
-          command.getErr().println("brinewright: " + failure.getMessage());
-          return failure instanceof UsageException
-              ? CommandLine.ExitCode.USAGE
-              : CommandLine.ExitCode.SOFTWARE;
-        });
+        (failure, command, parsed) -> Failures.report(failure, command.getErr()));
     return line;
   }
 
@@ -96,6 +106,7 @@ public final class Main implements Runnable {
   }
 
   private static PrintWriter writer(PrintStream stream) {
-    return new PrintWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), true);
+    return new PrintWriter(
+        new CleanWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
   }
 }

@@ -26,6 +26,7 @@ final class OneFile {
     Path folder = Objects.requireNonNull(target.toAbsolutePath().getParent());
     try {
       Files.createDirectories(folder);
+      SafeFile.sweep(folder);
     } catch (IOException failure) {
       throw new UsageException(folder + " cannot be made a folder: " + failure.getMessage());
     }

@@ -15,11 +15,17 @@ import java.nio.file.Path;
  * @param content what it carries
  */
 record PdfInput(Path path, Reopened content) {
+  private static final long LARGEST = 100_000_000;
+
   static PdfInput read(Path path) {
     try {
+      if (Files.size(path) > LARGEST) {
+        throw new UsageException(
+            path + " is larger than " + LARGEST / 1_000_000 + " MB; no document of ours is");
+      }
       return new PdfInput(path, Reopened.read(Files.readAllBytes(path)));
     } catch (IOException unreadable) {
-      throw new UsageException(path + " cannot be opened: " + unreadable.getMessage());
+      throw new UsageException("cannot be opened: " + Failures.inWords(unreadable));
     } catch (ReopenException refused) {
       throw new UsageException(path + " " + inWords(refused));
     }

@@ -123,7 +123,7 @@ final class ProposeCommand implements Callable<Integer> {
                 + ": "
                 + (homes.size() - failed)
                 + refused);
-    return input.clean() && failed == 0 ? 0 : 1;
+    return (input.clean() || which.site != null) && failed == 0 ? 0 : 1;
   }
 
   /** The documents asked for. */
@@ -162,6 +162,7 @@ final class ProposeCommand implements Callable<Integer> {
   private static void createFolder(Path target) {
     try {
       Files.createDirectories(target);
+      SafeFile.sweep(target);
     } catch (IOException failure) {
       throw new UsageException(target + " cannot be made a folder: " + failure.getMessage());
     }

@@ -1,15 +1,23 @@
 package io.github.brinewright.cli;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.UUID;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Writes a file whole or not at all. */
 final class SafeFile {
+  private static final String MARK = ".brinewright-";
+  private static final Pattern WRITER = Pattern.compile("(\\d{1,18})-[0-9a-f-]{36}");
+
   private SafeFile() {}
 
   /**
@@ -21,13 +29,42 @@ final class SafeFile {
       throw new UsageException(target + " is a folder; name a file in it");
     }
     Path folder = target.toAbsolutePath().getParent();
-    Path temporary = folder.resolve(".brinewright-" + UUID.randomUUID() + ".tmp");
+    Path temporary = folder.resolve(MARK + ProcessHandle.current().pid() + "-" + UUID.randomUUID());
     try {
-      Files.write(temporary, content, StandardOpenOption.CREATE_NEW);
+      write(temporary, ByteBuffer.wrap(content));
       move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
     }
+  }
+
+  /**
+   * Writes all of it to the disk itself, so that no loss of power leaves a name without content.
+   */
+  private static void write(Path temporary, ByteBuffer content) throws IOException {
+    try (FileChannel file =
+        FileChannel.open(temporary, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+      while (content.hasRemaining()) {
+        file.write(content);
+      }
+      file.force(true);
+    }
+  }
+
+  /** Removes what runs that were killed left behind in a folder; those of living runs stay. */
+  static void sweep(Path folder) throws IOException {
+    try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, MARK + "*")) {
+      for (Path each : left) {
+        if (isDead(each.getFileName().toString().substring(MARK.length()))) {
+          Files.deleteIfExists(each);
+        }
+      }
+    }
+  }
+
+  private static boolean isDead(String rest) {
+    Matcher writer = WRITER.matcher(rest);
+    return writer.matches() && ProcessHandle.of(Long.parseLong(writer.group(1))).isEmpty();
   }
 
   private static void move(Path from, Path to) throws IOException {

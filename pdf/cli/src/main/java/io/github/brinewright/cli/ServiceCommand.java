@@ -76,7 +76,7 @@ final class ServiceCommand implements Callable<Integer>, WithColumns {
         throw new UsageException("--site is a home of a JOBFOLDER; name that too");
       }
       Job job = quick.job(prices.files(), prices.names());
-      return study(job, job.homes().get(0), true);
+      return study(job, job.homes().get(0));
     }
     if (quick.given()) {
       throw new UsageException("give either a JOBFOLDER or options of a home, not both");
@@ -89,11 +89,11 @@ final class ServiceCommand implements Callable<Integer>, WithColumns {
     if (wanted == null) {
       throw new UsageException("name a home with --site" + known(input.job()));
     }
-    return study(prices.over(input.job()), input.homes(wanted).get(0), input.clean());
+    return study(prices.over(input.job()), input.homes(wanted).get(0));
   }
 
   /** Writes and prints only when all of it is worked out. */
-  private int study(Job job, QuotedHome home, boolean clean) throws IOException {
+  private int study(Job job, QuotedHome home) throws IOException {
     if (home.site().present().isEmpty()) {
       throw new UsageException(
           "nothing is known of a softener at home \""
@@ -109,7 +109,7 @@ final class ServiceCommand implements Callable<Integer>, WithColumns {
     }
     spec.commandLine().getOut().print(text);
     spec.commandLine().getOut().flush();
-    return clean ? 0 : 1;
+    return 0;
   }
 
   /** Beside what is printed for another program, it is said where that does not read. */

@@ -337,7 +337,7 @@ class ServiceCommandTest extends CommandTest {
   void aHomeWithErrorsBesideItIsSaidAndTheOneAskedForIsDone() throws IOException {
     Files.writeString(
         folder.resolve("sites.csv"), PRESENT + "S1,24,4,clock,7,40000\nS2,24,0,clock,7,40000\n");
-    assertThat(service(folder.toString(), "--site", "S1")).isEqualTo(1);
+    assertThat(service(folder.toString(), "--site", "S1")).isZero();
     assertThat(err.toString()).contains("sites.csv, row 3, column people");
     assertThat(printed()).contains("S1: ", "advice: ");
   }
