@@ -114,6 +114,15 @@ public interface JobFiles {
   }
 
   /**
+   * {@return the same files as they were when each was first read: what is computed and what is
+   * passed on with it are of one state, whatever happens to the folder meanwhile} For use by one
+   * thread until all are read, then by several.
+   */
+  default JobFiles asFirstRead() {
+    return new FilesOnceRead(this);
+  }
+
+  /**
    * {@return files held as text; a picture among them as Base64}
    *
    * @param texts by name of the file

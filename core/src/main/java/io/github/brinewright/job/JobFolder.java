@@ -23,7 +23,7 @@ public final class JobFolder {
   private final List<Note> notes = new ArrayList<>();
 
   private JobFolder(JobFiles files) {
-    this.files = files;
+    this.files = files.asFirstRead();
   }
 
   /**

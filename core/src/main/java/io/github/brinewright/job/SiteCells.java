@@ -36,20 +36,28 @@ public final class SiteCells {
    * @throws IOException when sites.csv is not there, or is no CSV
    */
   public static Optional<Map<String, String>> of(JobFiles files, String siteId) throws IOException {
+    Map<String, Map<String, String>> all =
+        files instanceof FilesOnceRead once ? once.sites() : all(files);
+    return Optional.ofNullable(all.get(siteId));
+  }
+
+  /** The filled cells of every home, by its id. */
+  static Map<String, Map<String, String>> all(JobFiles files) throws IOException {
     List<Problem> problems = new ArrayList<>();
     Optional<String> text = TextFile.read(files, FILE, problems);
     if (text.isEmpty()) {
       throw new IOException(problems.get(0).toString());
     }
+    Map<String, Map<String, String>> all = new LinkedHashMap<>();
     try (CSVReader in = Csv.reader(text.get())) {
-      List<String[]> rows = in.readAll();
+      String[] first = in.readNext();
       List<String> header =
-          rows.isEmpty() ? List.of() : Arrays.stream(rows.get(0)).map(String::strip).toList();
-      return rows.stream()
-          .skip(1)
-          .map(row -> filled(header, row))
-          .filter(cells -> siteId.equals(cells.get(ID)))
-          .findFirst();
+          first == null ? List.of() : Arrays.stream(first).map(String::strip).toList();
+      for (String[] row = in.readNext(); row != null; row = in.readNext()) {
+        Map<String, String> cells = filled(header, row);
+        all.putIfAbsent(cells.getOrDefault(ID, ""), cells);
+      }
+      return all;
     } catch (CsvException malformed) {
       throw new IOException(FILE + " cannot be read: " + malformed.getMessage(), malformed);
     }

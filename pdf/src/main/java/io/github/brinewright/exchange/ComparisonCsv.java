@@ -1,22 +1,14 @@
 package io.github.brinewright.exchange;
 
-import com.opencsv.CSVWriter;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.UncheckedIOException;
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -29,9 +21,6 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class ComparisonCsv {
-  /** A sign that begins a formula, behind blanks and marks that a spreadsheet passes over. */
-  private static final Pattern FORMULA = Pattern.compile("[\\p{C}\\p{Z}\\s]*[=+@\\-＝＋＠－]");
-
   private ComparisonCsv() {}
 
   /**
@@ -40,7 +29,7 @@ public final class ComparisonCsv {
    * @param comparisons all simulated or none
    */
   public static String of(List<Simulated> comparisons) {
-    return csv(comparisons.stream().flatMap(ComparisonCsv::rows).toList());
+    return CsvRows.csv(comparisons.stream().flatMap(ComparisonCsv::rows).toList());
   }
 
   /**
@@ -50,7 +39,7 @@ public final class ComparisonCsv {
    * @param comparisons of the homes, in their order
    */
   public static String grid(List<Comparison> comparisons) {
-    return csv(comparisons.stream().flatMap(ComparisonCsv::cells).toList());
+    return CsvRows.csv(comparisons.stream().flatMap(ComparisonCsv::cells).toList());
   }
 
   private static Stream<Map<String, @Nullable Object>> rows(Simulated simulated) {
@@ -66,20 +55,6 @@ public final class ComparisonCsv {
                   row.putAll(cell);
                   return row;
                 });
-  }
-
-  /** Rows below the names of the first. */
-  private static String csv(List<Map<String, @Nullable Object>> rows) {
-    StringWriter text = new StringWriter();
-    try (CSVWriter csv = new CSVWriter(text)) {
-      rows.stream()
-          .findFirst()
-          .ifPresent(row -> csv.writeNext(row.keySet().toArray(String[]::new), false));
-      rows.forEach(row -> csv.writeNext(cells(row), false));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
-    return text.toString();
   }
 
   private static Map<String, @Nullable Object> home(Comparison comparison) {
@@ -119,29 +94,5 @@ public final class ComparisonCsv {
   private static @Nullable Object mean(
       @Nullable SimulatedYears outcome, Function<SimulatedYears, Spread> figure) {
     return outcome == null ? null : Numbers.of(figure.apply(outcome).mean());
-  }
-
-  private static String[] cells(Map<String, @Nullable Object> row) {
-    List<String> cells = new ArrayList<>();
-    for (Object value : row.values()) {
-      cells.add(cell(value));
-    }
-    return cells.toArray(String[]::new);
-  }
-
-  /** Text that a spreadsheet would take for a formula gets an apostrophe in front. */
-  private static String cell(@Nullable Object value) {
-    if (value == null) {
-      return "";
-    }
-    if (value instanceof BigDecimal number) {
-      return number.toPlainString();
-    }
-    String text = value instanceof List<?> codes ? joined(codes) : value.toString();
-    return FORMULA.matcher(text).lookingAt() ? "'" + text : text;
-  }
-
-  private static String joined(List<?> codes) {
-    return codes.stream().map(Object::toString).collect(Collectors.joining(" "));
   }
 }

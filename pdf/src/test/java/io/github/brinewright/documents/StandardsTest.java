@@ -3,6 +3,7 @@ package io.github.brinewright.documents;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.comparison.HomeOutcome;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.internal.document.Canvas;
@@ -15,6 +16,7 @@ import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
+import io.github.brinewright.proposal.BatchSummary;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.ServiceReport;
 import io.github.brinewright.proposal.SettingsSheet;
@@ -127,6 +129,26 @@ class StandardsTest {
     byte[] page = DemoTown.home(JOB, id).page(DemoTown.dealer(tag)).toPdf();
 
     assertThat(TextBoxes.of(page).pages()).isEqualTo(1);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"en-US", "es-US", "fr-CA"})
+  void allHomesAtAGlanceAreOnOnePage(String tag) throws Exception {
+    List<HomeOutcome> outcomes =
+        new ArrayList<>(
+            DemoTown.homes()
+                .map(id -> HomeOutcome.of(DemoTown.compare(id), "proposal-" + id + ".pdf"))
+                .toList());
+    outcomes.add(HomeOutcome.failed("X1", "the disk is full"));
+    byte[] page = new BatchSummary(outcomes, DemoTown.dealer(tag), DAY).toPdf();
+
+    assertThat(failures(page, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(page, PDFAFlavour.PDFA_3_A)).isEmpty();
+    TextBoxes boxes = TextBoxes.of(page);
+    assertThat(boxes.pages()).isEqualTo(1);
+    assertThat(boxes.outsideTheMargins()).isEmpty();
+    assertThat(boxes.overlaps()).isEmpty();
+    assertThat(ReadAloud.of(page).outOfOrder()).isEmpty();
   }
 
   /** The geometry check itself can fail. */

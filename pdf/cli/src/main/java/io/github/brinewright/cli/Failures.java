@@ -25,10 +25,22 @@ final class Failures {
         : CommandLine.ExitCode.SOFTWARE;
   }
 
-  /** What is wrong and what to do; never a bare path, or the name of a class alone. */
+  /**
+   * What is wrong and what to do; never a bare path, or the name of a class alone. What happened in
+   * a fault of the program is kept in a temporary file.
+   */
   static String inWords(Throwable failure) {
+    return inWords(failure, () -> Files.createTempFile("brinewright-fault-", ".txt"));
+  }
+
+  /** Where what happened is kept. */
+  interface Kept {
+    Path file() throws IOException;
+  }
+
+  static String inWords(Throwable failure, Kept kept) {
     if (failure instanceof UncheckedIOException wrapped) {
-      return inWords(wrapped.getCause());
+      return inWords(wrapped.getCause(), kept);
     }
     if (failure instanceof FileSystemException file) {
       return file.getFile() + ": " + ofFile(file);
@@ -51,7 +63,7 @@ final class Failures {
     boolean worded =
         failure instanceof UsageException || failure instanceof IllegalArgumentException;
     String said = failure.getMessage();
-    return worded && said != null ? said : ofProgram(failure);
+    return worded && said != null ? said : ofProgram(failure, kept);
   }
 
   private static String ofFile(FileSystemException file) {
@@ -68,17 +80,16 @@ final class Failures {
   }
 
   /** A fault of the program itself; what happened is kept in a file for whoever mends it. */
-  private static String ofProgram(Throwable failure) {
+  private static String ofProgram(Throwable failure, Kept kept) {
     StringWriter trace = new StringWriter();
     failure.printStackTrace(new PrintWriter(trace, true));
-    String kept;
+    String fault = "this is a fault of the program, not of what you gave it; what happened ";
     try {
-      Path file = Files.createTempFile("brinewright-fault-", ".txt");
+      Path file = kept.file();
       Files.writeString(file, trace.toString());
-      kept = "what happened stands in " + file;
-    } catch (IOException | RuntimeException unwritable) {
-      kept = "what happened could not be written to a file (" + unwritable.getMessage() + ")";
+      return fault + "stands in " + file;
+    } catch (IOException unwritable) {
+      return fault + "could not be written to a file (" + unwritable.getMessage() + ")";
     }
-    return "this is a fault of the program, not of what you gave it; " + kept;
   }
 }

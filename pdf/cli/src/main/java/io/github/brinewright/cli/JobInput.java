@@ -1,5 +1,6 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.comparison.HomeOutcome;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
@@ -17,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -146,6 +148,18 @@ final class JobInput {
 
   int refused() {
     return reading.homesRefused();
+  }
+
+  /** The rows that no home came of, each with the first that is wrong with it. */
+  List<HomeOutcome> refusals() {
+    ProblemWords words = new ProblemWords(job().dealer().locale());
+    Map<Integer, Problem> first = new TreeMap<>();
+    reading.problems().stream()
+        .filter(problem -> problem.file().equals(SiteCells.FILE) && problem.row() > 0)
+        .forEach(problem -> first.putIfAbsent(problem.row(), problem));
+    return first.values().stream()
+        .map(each -> HomeOutcome.failed(SiteCells.FILE + ":" + each.row(), words.say(each)))
+        .toList();
   }
 
   int problems() {

@@ -1,7 +1,8 @@
 package io.github.brinewright.cli;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
@@ -60,8 +61,8 @@ public final class Main implements Runnable {
     // What libraries log is not for whoever reads the screen.
     System.setProperty("org.apache.commons.logging.Log", "org.apache.commons.logging.impl.NoOpLog");
     CommandLine line = commandLine();
-    line.setOut(writer(System.out));
-    line.setErr(writer(System.err));
+    line.setOut(writer(FileDescriptor.out));
+    line.setErr(writer(FileDescriptor.err));
     System.exit(run(line, args));
   }
 
@@ -105,8 +106,10 @@ public final class Main implements Runnable {
     }
   }
 
-  private static PrintWriter writer(PrintStream stream) {
+  /** Straight to the system: its print streams would keep a failure to themselves. */
+  private static PrintWriter writer(FileDescriptor to) {
     return new PrintWriter(
-        new CleanWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8)), true);
+        new CleanWriter(new OutputStreamWriter(new FileOutputStream(to), StandardCharsets.UTF_8)),
+        true);
   }
 }

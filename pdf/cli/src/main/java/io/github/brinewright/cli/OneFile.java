@@ -28,7 +28,7 @@ final class OneFile {
       Files.createDirectories(folder);
       SafeFile.sweep(folder);
     } catch (IOException failure) {
-      throw new UsageException(folder + " cannot be made a folder: " + failure.getMessage());
+      throw new UsageException(folder + " cannot be made a folder; " + Failures.inWords(failure));
     }
     SafeFile.write(target, pdf);
     return target;

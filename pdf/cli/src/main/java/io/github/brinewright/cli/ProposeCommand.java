@@ -1,21 +1,21 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.cli.Batch.Written;
+import io.github.brinewright.comparison.HomeOutcome;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.BatchSummary;
 import io.github.brinewright.proposal.CandidateChoice;
-import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -94,7 +94,7 @@ final class ProposeCommand implements Callable<Integer> {
   @Mixin Dated dated = new Dated();
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter err = spec.commandLine().getErr();
     Path from = Objects.requireNonNull(folder);
     if (which.site == null && !which.all && Files.isDirectory(from)) {
@@ -110,20 +110,38 @@ final class ProposeCommand implements Callable<Integer> {
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     LocalDate day = dated.day();
-    List<String> summary = new ArrayList<>();
-    int failed = writeAll(homes, home -> summary.add(write(proposals, home, target, day)));
-    summary.forEach(spec.commandLine().getOut()::println);
-    String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
-    spec.commandLine()
-        .getOut()
-        .println(
-            (onePage ? "Pages" : "Proposals")
-                + " written to "
-                + target
-                + ": "
-                + (homes.size() - failed)
-                + refused);
+    Batch batch = new Batch(proposals, target, day);
+    List<Written> written = batch.write(homes, new Progress(homes.size(), which.all));
+    written.stream().filter(Written::failed).map(Written::line).forEach(err::println);
+    List<HomeOutcome> outcomes = outcomes(written, input);
+    boolean summed = which.all && outcomes.size() > 1;
+    if (summed) {
+      batch.summarize(new BatchSummary(outcomes, input.job().dealer(), day));
+    }
+    int failed = (int) written.stream().filter(Written::failed).count();
+    report(written, target, input.refused(), summed);
     return (input.clean() || which.site != null) && failed == 0 ? 0 : 1;
+  }
+
+  /** What came of every home, those with errors in their row among them. */
+  private static List<HomeOutcome> outcomes(List<Written> written, JobInput input) {
+    return Stream.concat(input.refusals().stream(), written.stream().map(Written::outcome))
+        .toList();
+  }
+
+  private void report(List<Written> written, Path target, int refused, boolean summed) {
+    List<String> lines =
+        written.stream().filter(each -> !each.failed()).map(Written::line).toList();
+    PrintWriter out = spec.commandLine().getOut();
+    lines.forEach(out::println);
+    out.println(
+        (onePage ? "Pages" : "Proposals")
+            + " written to "
+            + target
+            + ": "
+            + lines.size()
+            + (refused == 0 ? "" : "; homes refused: " + refused)
+            + (summed ? "; all at a glance in " + BatchSummary.PDF : ""));
   }
 
   /** The documents asked for. */
@@ -164,36 +182,7 @@ final class ProposeCommand implements Callable<Integer> {
       Files.createDirectories(target);
       SafeFile.sweep(target);
     } catch (IOException failure) {
-      throw new UsageException(target + " cannot be made a folder: " + failure.getMessage());
-    }
-  }
-
-  private int writeAll(List<QuotedHome> homes, Consumer<QuotedHome> writing) {
-    Progress progress = new Progress(homes.size(), which.all);
-    int failed = 0;
-    for (QuotedHome home : homes) {
-      try {
-        writing.accept(home);
-      } catch (RuntimeException failure) {
-        failed++;
-        spec.commandLine()
-            .getErr()
-            .println("home " + home.site().id() + ": not written: " + failure.getMessage());
-      }
-      progress.step();
-    }
-    progress.done();
-    return failed;
-  }
-
-  /** Writes the document of a home and says in a line what it comes to. */
-  private static String write(Proposals proposals, QuotedHome home, Path target, LocalDate day) {
-    try {
-      HomeDocument document = proposals.document(home, day);
-      SafeFile.write(target.resolve(document.fileName()), document.pdf());
-      return SummaryLine.of(document.comparison());
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure.getMessage(), failure);
+      throw new UsageException(target + " cannot be made a folder; " + Failures.inWords(failure));
     }
   }
 }

@@ -37,4 +37,9 @@ abstract class CommandTest {
       return files.map(file -> file.getFileName().toString()).sorted().toList();
     }
   }
+
+  /** The names without those of the summary of all homes. */
+  static List<String> documents(Path folder) throws IOException {
+    return names(folder).stream().filter(name -> !name.startsWith("summary.")).toList();
+  }
 }

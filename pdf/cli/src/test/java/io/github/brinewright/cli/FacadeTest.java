@@ -31,7 +31,7 @@ class FacadeTest extends CommandTest {
                 Stream.concat(Stream.of(options), Stream.of("--out", target.toString())))
             .toArray(String[]::new);
     assertThat(run(args)).as(err.toString()).isZero();
-    for (String name : names(target)) {
+    for (String name : documents(target)) {
       String id = name.replaceAll("^[a-z]+-|\\.pdf$", "");
       QuotedHome home = JOB.home(id).orElseThrow();
       assertThat(Files.readAllBytes(target.resolve(name)))
@@ -44,7 +44,7 @@ class FacadeTest extends CommandTest {
   @Test
   void proposalsHaveTheBytesOfTheCommand() throws IOException {
     assertWritten(Proposals.of(JOB), "--all");
-    assertThat(names(folder.resolve("out"))).hasSameSizeAs(JOB.homes());
+    assertThat(documents(folder.resolve("out"))).hasSameSizeAs(JOB.homes());
   }
 
   @Test

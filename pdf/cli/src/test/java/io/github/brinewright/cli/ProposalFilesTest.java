@@ -26,7 +26,7 @@ class ProposalFilesTest extends CommandTest {
 
     assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
 
-    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(documents(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
     assertThat(out.toString()).contains("Proposals written to " + target + ": 2");
     assertThat(Files.readAllBytes(target.resolve("proposal-A1.pdf"))).startsWith("%PDF".getBytes());
   }
@@ -38,7 +38,7 @@ class ProposalFilesTest extends CommandTest {
 
     assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isEqualTo(1);
 
-    assertThat(names(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
+    assertThat(documents(target)).containsExactly("proposal-A1.pdf", "proposal-B2.pdf");
     assertThat(out.toString()).contains(": 2; homes refused: 1");
     assertThat(err.toString()).contains("sites.csv, row 4, column hardness_gpg");
   }
