@@ -24,5 +24,6 @@ module io.github.brinewright.core {
   exports io.github.brinewright.softener;
   exports io.github.brinewright.study;
   exports io.github.brinewright.trace;
+  exports io.github.brinewright.treatment;
   exports io.github.brinewright.words;
 }

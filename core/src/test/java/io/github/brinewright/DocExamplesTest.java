@@ -29,6 +29,7 @@ import io.github.brinewright.home.Fixture;
 import io.github.brinewright.home.FoulingAllowances;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.IonHardness;
+import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.home.PresentControl;
 import io.github.brinewright.home.PresentSoftener;
@@ -75,6 +76,9 @@ import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.softener.ShippedResins;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.softener.Vessel;
+import io.github.brinewright.treatment.NeutralizerMineral;
+import io.github.brinewright.treatment.Treatment;
+import io.github.brinewright.treatment.TreatmentPosition;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -357,11 +361,38 @@ class DocExamplesTest {
           entry(
               "Credit: 18 %, 15 → 0.196403",
               () -> Credit.recovery(new BigDecimal("0.18"), 15).doubleValue()),
+          entry(
+              "NeutralizerMineral: calcite → 2.274",
+              NeutralizerMineral.CALCITE::hardnessPerCarbonDioxide),
+          entry(
+              "Treatment: 60 gal every 3 days → 7,300 gal",
+              () ->
+                  Treatment.at(TreatmentPosition.METALS)
+                      .backwash(Volume.ofGallons(60), 3)
+                      .build()
+                      .drainOfYear()
+                      .gallons()),
+          entry(
+              "Treatment: 3.4 mg/L of iron, of which 95 % are taken → 0.17 mg/L",
+              DocExamplesTest::ironLeft),
           entry("PresentValue: 3 %, 10 years → 0.7441", () -> PresentValue.single(0.03, 10)),
           entry("PresentValue: 3 %, 10 years → 8.5302", () -> PresentValue.uniform(0.03, 10)),
           entry(
               "PresentValue: 3 %, 2 %, 10 years → 9.4813",
               () -> PresentValue.escalating(0.03, 0.02, 10)));
+
+  private static double ironLeft() {
+    WaterAnalysis water =
+        WaterAnalysis.ofHardness(Hardness.ofGrainsPerGallon(10))
+            .found(Substance.IRON, LabResult.measured(Concentration.ofMilligramsPerLitre(3.4)))
+            .build();
+    return Treatment.at(TreatmentPosition.METALS)
+        .takes(Substance.IRON, 0.95)
+        .build()
+        .treat(water)
+        .foundOrNone(Substance.IRON)
+        .milligramsPerLitre();
+  }
 
   private static List<Double> quoted() {
     Softener softener = Softener.withResin("u", Volume.ofCubicFeet(1)).build();

@@ -1,5 +1,6 @@
 package io.github.brinewright;
 
+import static io.github.brinewright.treatment.NeutralizerMineral.CALCITE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -37,8 +38,11 @@ import io.github.brinewright.finding.OwnRule;
 import io.github.brinewright.finding.Rule;
 import io.github.brinewright.home.Household;
 import io.github.brinewright.home.Site;
+import io.github.brinewright.home.Substance;
 import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.Energy;
+import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.FlowVelocity;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Length;
@@ -58,6 +62,9 @@ import io.github.brinewright.softener.Softener;
 import io.github.brinewright.study.Draws;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.treatment.Neutralizer;
+import io.github.brinewright.treatment.Treatment;
+import io.github.brinewright.treatment.TreatmentPosition;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -370,6 +377,7 @@ class PriceAndResultRangesTest {
             new double[] {0, 100_001}));
     whole(Draws.class, "draws", 1, 100_000, v -> new Draws(COMPARISON.home(), (int) v, 1));
     paybacks();
+    treatments();
     cases.add(
         new Case(
             Revision.Item.class,
@@ -377,6 +385,45 @@ class PriceAndResultRangesTest {
             v -> new Revision.Item(Revision.Kind.PEOPLE, Figure.of(3), Figure.of((int) v)),
             new double[] {2, 4},
             new double[] {3}));
+  }
+
+  private void treatments() {
+    Treatment.Builder treatment = Treatment.at(TreatmentPosition.METALS);
+    ends(Neutralizer.class, "pH after", 6.5, 8.5, v -> new Neutralizer(CALCITE, v));
+    ends(Treatment.class, "share", 0, 1, v -> treatment.takes(Substance.IRON, v));
+    ends(Treatment.class, "share of turbidity", 0, 1, treatment::takesTurbidity);
+    ends(Treatment.class, "least pH", 0, 14, treatment::leastPh);
+    ends(
+        Treatment.class,
+        "most",
+        0,
+        50_000,
+        v -> treatment.most(Substance.IRON, Concentration.ofMilligramsPerLitre(v)));
+    ends(
+        Treatment.class,
+        "flow",
+        0.5,
+        200,
+        v -> treatment.serviceFlow(FlowRate.ofGallonsPerMinute(v)));
+    ends(Treatment.class, "loss", 0, 30, v -> treatment.pressureLoss(Pressure.ofPsi(v)));
+    ends(Treatment.class, "backwash", 1, 2_000, v -> treatment.backwash(Volume.ofGallons(v), 1));
+    whole(
+        Treatment.class,
+        "days between backwashes",
+        1,
+        365,
+        v -> treatment.backwash(Volume.ofGallons(1), (int) v));
+  }
+
+  private void ends(Class<?> type, String what, double low, double high, DoubleFunction<?> make) {
+    double beyond = 1e-6 * Math.max(1, high);
+    cases.add(
+        new Case(
+            type,
+            what,
+            make,
+            new double[] {low, high},
+            new double[] {low - beyond, high + beyond, Double.NaN}));
   }
 
   private void paybacks() {
@@ -459,7 +506,12 @@ class PriceAndResultRangesTest {
           "ServiceStudy",
           "Severity",
           "SimulatedYears",
+          "HomeOutcome",
           "Subject",
+          "TreatmentPosition",
+          "TreatmentStage",
+          "TreatmentTrain",
+          "NeutralizerMineral",
           "TypicalYear",
           "Undominated",
           "Verdict",
@@ -481,7 +533,8 @@ class PriceAndResultRangesTest {
                     "io.github.brinewright.simulation",
                     "io.github.brinewright.comparison",
                     "io.github.brinewright.service",
-                    "io.github.brinewright.study")
+                    "io.github.brinewright.study",
+                    "io.github.brinewright.treatment")
                 .stream()
                 .filter(type -> type.getModifiers().contains(JavaModifier.PUBLIC))
                 .map(JavaClass::getSimpleName)

@@ -159,16 +159,22 @@ public final class PriceList {
 
   /**
    * {@return what a home asks for, sized on the share of its days that this dealer chose, if any}
-   * What readings of the present softener tell of its use is worked in.
+   * What readings of the present softener tell of its use is worked in; so is the water behind the
+   * treatments of this list that its water asks for, where they answer all that is to be treated.
    *
    * @param site the home
    */
   public HomeLoad home(Site site) {
-    Site known = ReadUse.of(site).site();
+    HomeLoad raw = load(ReadUse.of(site).site());
+    Site treated = new Treating(this, raw).site();
+    return treated.equals(raw.site()) ? raw : load(treated);
+  }
+
+  private HomeLoad load(Site site) {
     OptionalDouble share = limits().designUse();
     return share.isPresent()
-        ? HomeLoad.coveringShare(known, share.getAsDouble())
-        : new HomeLoad(known);
+        ? HomeLoad.coveringShare(site, share.getAsDouble())
+        : new HomeLoad(site);
   }
 
   /**
@@ -208,7 +214,7 @@ public final class PriceList {
   private Candidate appraise(Design design, Offer offer, Tariff tariff, Surveyed surveyed) {
     List<Finding> findings = rules().findings(design, limits());
     Quote quote = new Quote(offer, design.setup().control(), terms(), surveyed.itemsWith(findings));
-    YearlyCost yearly = YearlyCost.of(design, offer, tariff, quote.upkeep());
+    YearlyCost yearly = YearlyCost.of(design, offer, tariff, quote.items());
     return new Candidate(
         design, findings, Served.of(design, margins(), limits()), LifeCost.of(quote, yearly));
   }

@@ -31,6 +31,16 @@ record Surveyed(HomeLoad home, Verdict verdict, List<Finding> findings, List<Ite
         .forEach(finding -> codes.add(finding.code()));
     return items.stream()
         .filter(item -> item.need() != ItemNeed.REQUIRED || item.requiredBy(codes))
+        .filter(this::isUsed)
         .toList();
+  }
+
+  /** Of the treatments that the water is computed for, those alone. */
+  private boolean isUsed(Item item) {
+    return !item.changesWater()
+        || home.site()
+            .treated()
+            .map(water -> !water.isComputed() || water.treatments().contains(item.id()))
+            .orElse(true);
   }
 }

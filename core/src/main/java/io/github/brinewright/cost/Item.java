@@ -2,6 +2,7 @@ package io.github.brinewright.cost;
 
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.Require;
+import io.github.brinewright.treatment.Treatment;
 import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
@@ -187,6 +188,16 @@ public final class Item {
     return values.bundled;
   }
 
+  /** {@return what it does to the water; empty where that is not stated, or it does nothing} */
+  public Optional<Treatment> treatment() {
+    return Optional.ofNullable(values.treatment);
+  }
+
+  /** {@return whether a softener is sized on the water behind it where it is in a quote} */
+  public boolean changesWater() {
+    return treatment().filter(Treatment::changesWater).isPresent();
+  }
+
   /** {@return whether a customer may choose it; a bundle applies by itself} */
   public boolean isExtra() {
     return need() == ItemNeed.OFFERED && kind() != ItemKind.BUNDLE;
@@ -230,7 +241,8 @@ public final class Item {
       Money renewal,
       ItemNeed need,
       List<String> requiredBy,
-      List<String> bundled) {}
+      List<String> bundled,
+      @Nullable Treatment treatment) {}
 
   /** Collects an item. */
   public static final class Builder {
@@ -248,6 +260,7 @@ public final class Item {
     private ItemNeed need = ItemNeed.OFFERED;
     private List<String> requiredBy = List.of();
     private List<String> bundled = List.of();
+    private @Nullable Treatment treatment;
 
     private Builder(String id, ItemKind kind, Money price) {
       this.id = Require.notBlank("item id", id);
@@ -378,6 +391,17 @@ public final class Item {
     }
 
     /**
+     * What it does to the water; nothing unless set.
+     *
+     * @param effect of an item of the kind treatment
+     * @return this builder
+     */
+    public Builder treatment(Treatment effect) {
+      treatment = effect;
+      return this;
+    }
+
+    /**
      * {@return the finished item; later calls of this builder do not change it}
      *
      * @throws IllegalArgumentException when it is required by nothing, when a bundle names fewer
@@ -393,6 +417,9 @@ public final class Item {
           kind == ItemKind.BUNDLE
               ? "is a bundle of no items; name them"
               : "is no bundle, but names items; leave them out");
+      refuse(
+          treatment != null && kind != ItemKind.TREATMENT,
+          "is no treatment, but says what it does to the water; leave that out");
       refuse(
           kind.reduces() && (renewedEvery > 0 || yearlyUpkeep.isPositive()),
           "is taken off the price, so that it has no upkeep and is not renewed");
@@ -411,7 +438,8 @@ public final class Item {
               renewal == null ? Money.zero(price.getCurrencyUnit()) : renewal,
               need,
               requiredBy,
-              bundled));
+              bundled,
+              treatment));
     }
 
     private void refuse(boolean wrong, String why) {

@@ -30,22 +30,22 @@ public final class YearlyCost implements Explained {
   private final Design design;
   private final Offer offer;
   private final Tariff tariff;
-  private final Money upkeep;
+  private final List<Item> items;
   private final Map<CostKind, BigMoney> exact = new EnumMap<>(CostKind.class);
   private final Map<CostKind, Money> lines = new EnumMap<>(CostKind.class);
 
-  private YearlyCost(Design design, Offer offer, Tariff tariff, Money upkeep) {
+  private YearlyCost(Design design, Offer offer, Tariff tariff, List<Item> items) {
     this.design = design;
     this.offer = offer;
     this.tariff = tariff;
-    this.upkeep = upkeep;
+    this.items = items;
     RunningYear year =
         new RunningYear(
             design.basis().regenerant(),
             salt(),
             drain(),
             design.softener().standby().throughoutYear(),
-            offer.yearlyService().plus(upkeep));
+            offer.yearlyService().plus(upkeep()).plus(treatmentWater()));
     exact.putAll(year.exact(tariff, design.home().yearlyUse()));
     exact.forEach((kind, cost) -> lines.put(kind, cost.toMoney(RoundingMode.HALF_EVEN)));
   }
@@ -61,21 +61,22 @@ public final class YearlyCost implements Explained {
    *     currency
    */
   public static YearlyCost of(Design design, Offer offer, Tariff tariff) {
-    return of(design, offer, tariff, Money.zero(offer.currency()));
+    return of(design, offer, tariff, List.of());
   }
 
   /**
-   * Prices a year of a design with the upkeep of what is sold beside it.
+   * Prices a year of a design with the upkeep and the backwash water of what is sold beside it.
    *
    * @param design the softener as it is set up for the home
    * @param offer its prices
    * @param tariff in the currency of the offer
-   * @param upkeep of a year, counted as service; 0 to 10^12
+   * @param items sold beside it, in the currency of the offer; what a year of them costs is counted
+   *     as service
    * @return the cost of its first year, line by line
-   * @throws IllegalArgumentException when the offer is of another softener, or the tariff or the
-   *     upkeep in another currency
+   * @throws IllegalArgumentException when the offer is of another softener, or the tariff or an
+   *     item in another currency
    */
-  public static YearlyCost of(Design design, Offer offer, Tariff tariff, Money upkeep) {
+  public static YearlyCost of(Design design, Offer offer, Tariff tariff, List<Item> items) {
     if (!offer.softener().equals(design.softener())) {
       throw new IllegalArgumentException(
           "the offer is of "
@@ -84,8 +85,8 @@ public final class YearlyCost implements Explained {
               + design.softener().id());
     }
     Prices.requireCurrency("the tariff " + tariff.id(), tariff.salt(), offer.currency());
-    Prices.require("upkeep of a year", upkeep, offer.currency());
-    return new YearlyCost(design, offer, tariff, upkeep);
+    Item.check(items, offer.currency());
+    return new YearlyCost(design, offer, tariff, List.copyOf(items));
   }
 
   /** {@return the offer whose service is priced} */
@@ -95,7 +96,12 @@ public final class YearlyCost implements Explained {
 
   /** {@return the upkeep of what is sold beside it; part of the service} */
   public Money upkeep() {
-    return upkeep;
+    return items.stream().map(Item::upkeep).reduce(Money.zero(offer.currency()), Money::plus);
+  }
+
+  /** {@return the cost of the water that treatments ahead of it send to the drain; also service} */
+  public Money treatmentWater() {
+    return TreatmentWater.ofYear(items, tariff, design.home().yearlyUse());
   }
 
   /** {@return the prices reckoned with} */
@@ -186,7 +192,7 @@ public final class YearlyCost implements Explained {
         design.year().map(YearlyUse::regenerations),
         offer,
         tariff,
-        upkeep);
+        items);
   }
 
   @Override

@@ -95,13 +95,23 @@ public final class Verdict {
     return permitsRecommendation() && !isProvisional();
   }
 
+  /**
+   * {@return whether the treatment that the water is sized behind answers a reason}
+   *
+   * @param reason of this verdict
+   */
+  public boolean isAnswered(Finding reason) {
+    return treated
+        && kindOf(reason) == VerdictKind.TREAT_FIRST
+        && ruleOf(reason).answeredByTreatment();
+  }
+
   private boolean asksFor(VerdictKind kind) {
     return reasons.stream().anyMatch(reason -> kindOf(reason) == kind);
   }
 
   private boolean mayWait(Finding reason) {
-    return kindOf(reason) != VerdictKind.TREAT_FIRST
-        || treated && ruleOf(reason).answeredByTreatment();
+    return kindOf(reason) != VerdictKind.TREAT_FIRST || isAnswered(reason);
   }
 
   @Override

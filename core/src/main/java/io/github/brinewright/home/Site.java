@@ -187,6 +187,19 @@ public final class Site {
         : WaterAnalysis.HARDNESS.nearest(treated.hardness().plus(hardness.minus(water.hardness())));
   }
 
+  /**
+   * {@return the same home with treatments ahead of the softener that are sold with it}
+   *
+   * @param behind the water that they leave, and the pressure that they take
+   * @throws IllegalArgumentException when that water is no harder than the target
+   */
+  public Site withTreated(TreatedWater behind) {
+    return builder(water, household)
+        .treated(behind)
+        .supply(supply.withLossAhead(behind.pressureLoss()))
+        .build();
+  }
+
   private Builder builder(WaterAnalysis otherWater, Household otherHousehold) {
     Builder builder =
         new Builder(id, otherWater, otherHousehold)

@@ -3,6 +3,7 @@ package io.github.brinewright.home;
 import io.github.brinewright.quantity.Bounds;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Pressure;
+import io.github.brinewright.quantity.Require;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -23,15 +24,22 @@ public final class Supply {
   public static final Bounds<Pressure> FLOWING_PRESSURE =
       Bounds.of(Pressure.ofPsi(1), Pressure.ofPsi(200));
 
+  private static final Pressure NONE = Pressure.ofPsi(0);
+
   /** Neither pressure nor flow was measured. */
-  public static final Supply NOT_MEASURED = new Supply(null, null, null);
+  public static final Supply NOT_MEASURED = new Supply(null, null, null, NONE);
 
   private final @Nullable Pressure pressure;
   private final @Nullable Pressure flowingPressure;
   private final @Nullable FlowRate flow;
+  private final Pressure lossAhead;
 
   private Supply(
-      @Nullable Pressure pressure, @Nullable Pressure flowingPressure, @Nullable FlowRate flow) {
+      @Nullable Pressure pressure,
+      @Nullable Pressure flowingPressure,
+      @Nullable FlowRate flow,
+      Pressure lossAhead) {
+    this.lossAhead = lossAhead;
     this.pressure = pressure;
     this.flowingPressure = flowingPressure;
     this.flow = flow;
@@ -55,7 +63,8 @@ public final class Supply {
    * @throws IllegalArgumentException outside that range
    */
   public Supply withPressure(Pressure measured) {
-    return new Supply(PRESSURE.require("supply pressure", measured), flowingPressure, flow);
+    return new Supply(
+        PRESSURE.require("supply pressure", measured), flowingPressure, flow, lossAhead);
   }
 
   /**
@@ -65,7 +74,8 @@ public final class Supply {
    * @throws IllegalArgumentException outside that range
    */
   public Supply withFlowingPressure(Pressure measured) {
-    return new Supply(pressure, FLOWING_PRESSURE.require("flowing pressure", measured), flow);
+    return new Supply(
+        pressure, FLOWING_PRESSURE.require("flowing pressure", measured), flow, lossAhead);
   }
 
   /**
@@ -75,7 +85,23 @@ public final class Supply {
    * @throws IllegalArgumentException outside that range
    */
   public Supply withFlow(FlowRate measured) {
-    return new Supply(pressure, flowingPressure, FLOW.require("supply flow", measured));
+    return new Supply(pressure, flowingPressure, FLOW.require("supply flow", measured), lossAhead);
+  }
+
+  /**
+   * {@return the same supply with treatments ahead of the softener}
+   *
+   * @param loss pressure that they take; zero or more
+   * @throws IllegalArgumentException when it is negative
+   */
+  public Supply withLossAhead(Pressure loss) {
+    return new Supply(
+        pressure, flowingPressure, flow, Require.notNegative("pressure loss ahead", loss));
+  }
+
+  /** {@return the pressure that treatments ahead of the softener take} */
+  public Pressure lossAhead() {
+    return lossAhead;
   }
 
   /** {@return the static pressure; empty when it was not measured} */
@@ -90,10 +116,11 @@ public final class Supply {
 
   /**
    * {@return what a softener gets while water flows: the flowing pressure, or where that was not
-   * measured the static one, which is higher; empty when neither was}
+   * measured the static one, which is higher, less what treatments ahead of it take; empty when
+   * neither was}
    */
   public Optional<Pressure> pressureInUse() {
-    return flowingPressure().or(this::pressure);
+    return flowingPressure().or(this::pressure).map(each -> each.minus(lossAhead).max(NONE));
   }
 
   /** {@return the most it delivers; empty when it was not measured} */
@@ -107,12 +134,13 @@ public final class Supply {
     return other instanceof Supply that
         && Objects.equals(pressure, that.pressure)
         && Objects.equals(flowingPressure, that.flowingPressure)
-        && Objects.equals(flow, that.flow);
+        && Objects.equals(flow, that.flow)
+        && lossAhead.equals(that.lossAhead);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(pressure, flowingPressure, flow);
+    return Objects.hash(pressure, flowingPressure, flow, lossAhead);
   }
 
   /** What was measured, for developers; people read what {@code words} writes. */
@@ -123,7 +151,8 @@ public final class Supply {
         + ", flowing "
         + shown(flowingPressure)
         + ", flow "
-        + shown(flow);
+        + shown(flow)
+        + (lossAhead.isPositive() ? ", less " + lossAhead + " ahead" : "");
   }
 
   private static String shown(@Nullable Object value) {

@@ -61,15 +61,33 @@ public final class WaterAnalysis {
   }
 
   /**
-   * The same water after a treatment: hardness, and what else of iron, manganese and pH is stated.
-   * Where the iron is stated, what was said of its form in the raw water no longer holds.
+   * This water, to be changed.
+   *
+   * @return a builder that begins with all that this has
+   */
+  public Builder toBuilder() {
+    return set.copy();
+  }
+
+  /**
+   * The same water after a treatment: hardness, and what else is stated of it. Where the iron is
+   * stated, what was said of its form in the raw water no longer holds.
    */
   WaterAnalysis after(TreatedWater treated) {
     Builder changed = set.copy();
     changed.hardness = treated.hardness();
-    treated.iron().ifPresent(changed::ironLeft);
-    treated.manganese().ifPresent(left -> changed.found(Substance.MANGANESE, left));
+    treated
+        .left()
+        .forEach(
+            (substance, left) -> {
+              if (substance == Substance.IRON) {
+                changed.ironLeft(left);
+              } else {
+                changed.found(substance, left);
+              }
+            });
     treated.ph().ifPresent(changed::ph);
+    treated.turbidity().ifPresent(changed::turbidity);
     return changed.build();
   }
 
@@ -250,10 +268,16 @@ public final class WaterAnalysis {
           date);
     }
 
-    private void ironLeft(LabResult left) {
-      found(Substance.IRON, left);
+    /**
+     * Iron that a treatment leaves; what was known of its form no longer holds.
+     *
+     * @param left in the water behind the treatment
+     * @return this builder
+     */
+    public Builder ironLeft(LabResult left) {
       tested.remove(Substance.DISSOLVED_IRON);
       ironAtTap = null;
+      return found(Substance.IRON, left);
     }
 
     /**

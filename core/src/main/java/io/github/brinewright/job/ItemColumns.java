@@ -12,7 +12,7 @@ import org.joda.money.Money;
 public final class ItemColumns {
   /** All of them. */
   static final Columns<ItemDraft, Item> COLUMNS =
-      need(upkeep(price(texts(new Columns<ItemDraft, Item>("items.csv")))));
+      TreatmentColumns.add(need(upkeep(price(texts(new Columns<ItemDraft, Item>("items.csv"))))));
 
   private ItemColumns() {}
 

@@ -4,6 +4,7 @@ import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.LocalText;
+import io.github.brinewright.treatment.Treatment;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -27,6 +28,7 @@ final class ItemDraft {
   ItemNeed need = ItemNeed.OFFERED;
   List<String> requiredBy = List.of();
   List<String> bundled = List.of();
+  final TreatmentDraft treatment = new TreatmentDraft();
 
   Item build(CurrencyUnit currency) {
     Item.Builder item =
@@ -37,6 +39,10 @@ final class ItemDraft {
             .yearlyUpkeep(Money.of(currency, upkeep))
             .need(need)
             .bundled(bundled);
+    Treatment effect = treatment.build();
+    if (effect != null) {
+      item.treatment(effect);
+    }
     if (taxed != null) {
       item.taxed(taxed);
     }

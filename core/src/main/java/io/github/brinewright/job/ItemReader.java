@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
@@ -49,6 +50,7 @@ final class ItemReader {
     checkPrice(row, draft);
     checkNeed(row, draft);
     checkBundle(row, draft);
+    checkTreatment(row, draft);
     Stream.of("price", "upkeep_price_per_year", "renewal_price")
         .forEach(column -> checkMoney(row, column, draft));
     if (row.has("renewal_price") && !row.has("renewed_every_years")) {
@@ -101,12 +103,31 @@ final class ItemReader {
       row.note(
           "bundled_items",
           row.cell("bundled_items").orElse(""),
-          ProblemCode.BUNDLE_UNFIT,
+          ProblemCode.KIND_UNFIT,
           new Argument.Words(List.of(Formats.word(ItemKind.BUNDLE))));
     }
     draft.bundled.stream()
         .filter(id -> !ids.contains(id) || id.equals(draft.id))
         .forEach(id -> row.unknown("bundled_items", id, others(draft)));
+  }
+
+  /** An effect belongs to a treatment and needs its position; some of it comes in pairs. */
+  private static void checkTreatment(Row row, ItemDraft draft) {
+    Optional<String> first = TreatmentColumns.names().stream().filter(row::has).findFirst();
+    if (first.isEmpty()) {
+      return;
+    }
+    if (draft.kind != null && draft.kind != ItemKind.TREATMENT) {
+      row.note(
+          first.get(),
+          row.cell(first.get()).orElse(""),
+          ProblemCode.KIND_UNFIT,
+          new Argument.Words(List.of(Formats.word(ItemKind.TREATMENT))));
+    } else if (!row.has(TreatmentColumns.POSITION)) {
+      row.needed(COLUMNS.column(TreatmentColumns.POSITION));
+    }
+    row.bothOrNone(COLUMNS.column("neutralizer_mineral"), COLUMNS.column("ph_after"));
+    row.bothOrNone(COLUMNS.column("backwash_gal"), COLUMNS.column("backwash_every_days"));
   }
 
   private List<String> others(ItemDraft draft) {

@@ -148,7 +148,7 @@ public enum ProblemCode {
   /** Findings are named for an item that is not required: the word for it. */
   NEED_UNFIT,
   /** Items are named for one that is no bundle: the word for it. */
-  BUNDLE_UNFIT,
+  KIND_UNFIT,
 
   /** The library refuses it; in its words, for developers. */
   REFUSED,

@@ -20,6 +20,9 @@ public final class MolarMass {
   /** Potassium chloride, KCl. */
   public static final double POTASSIUM_CHLORIDE = 74.551;
 
+  /** CO2. */
+  public static final double CARBON_DIOXIDE = 44.009;
+
   /** Calcium carbonate, CaCO3, as which hardness is expressed. */
   public static final double CALCIUM_CARBONATE = 100.0869;
 

@@ -41,6 +41,15 @@ class ColumnEdgesTest {
       Map.of("present_control", "clock", "present_days", "7");
 
   /** Cells that a column needs beside it. */
+  private static final Map<String, String> TREATMENT =
+      Map.of("kind", "treatment", "treatment_position", "metals");
+
+  private static Map<String, String> with(Map<String, String> row, String name, String value) {
+    Map<String, String> all = new HashMap<>(row);
+    all.put(name, value);
+    return all;
+  }
+
   private static final Map<String, Map<String, String>> WITH =
       Map.ofEntries(
           Map.entry("bill_gal", Map.of("bill_days", "60")),
@@ -71,6 +80,29 @@ class ColumnEdgesTest {
           Map.entry("present_refill_gpm", Map.of("present_refill_min", "10")),
           Map.entry("percent", Map.of("price", "", "kind", "discount")),
           Map.entry("renewal_price", Map.of("renewed_every_years", "5")),
+          Map.entry("iron_taken_percent", TREATMENT),
+          Map.entry("manganese_taken_percent", TREATMENT),
+          Map.entry("hydrogen_sulfide_taken_percent", TREATMENT),
+          Map.entry("free_chlorine_taken_percent", TREATMENT),
+          Map.entry("chloramine_taken_percent", TREATMENT),
+          Map.entry("turbidity_taken_percent", TREATMENT),
+          Map.entry("iron_most_mg_per_l", TREATMENT),
+          Map.entry("manganese_most_mg_per_l", TREATMENT),
+          Map.entry("hydrogen_sulfide_most_mg_per_l", TREATMENT),
+          Map.entry("least_ph", TREATMENT),
+          Map.entry("treated_flow_gpm", TREATMENT),
+          Map.entry("pressure_loss_psi", TREATMENT),
+          Map.entry(
+              "ph_after",
+              Map.of(
+                  "kind",
+                  "treatment",
+                  "treatment_position",
+                  "neutralizer",
+                  "neutralizer_mineral",
+                  "calcite")),
+          Map.entry("backwash_gal", with(TREATMENT, "backwash_every_days", "3")),
+          Map.entry("backwash_every_days", with(TREATMENT, "backwash_gal", "50")),
           Map.entry("credit_percent", Map.of("credit_months", "12")),
           Map.entry("water_steps_gal_per_month", Map.of("water_price_per_1000_gal", "4 5")),
           Map.entry("sewer_steps_gal_per_month", Map.of("sewer_price_per_1000_gal", "4 5")));

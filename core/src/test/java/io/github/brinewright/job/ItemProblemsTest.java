@@ -35,7 +35,7 @@ class ItemProblemsTest {
         "a,bundle,5,,,,,,                | TEXT_NEEDED     | bundled_items",
         "a,bundle,5,,,,b,,               | ID_UNKNOWN      | bundled_items",
         "a,bundle,5,,,,a,,               | ID_UNKNOWN      | bundled_items",
-        "a,accessory,5,,,,b,,            | BUNDLE_UNFIT    | bundled_items",
+        "a,accessory,5,,,,b,,            | KIND_UNFIT    | bundled_items",
         "a,accessory,5,,,,,,9            | NUMBER_NEEDED   | renewed_every_years",
         "a,discount,5,,,,,3,             | REFUSED         | ''"
       })

@@ -26,6 +26,7 @@ public final class Panel {
         JobFolder.read(
             JobFiles.in(DEMO)
                 .with("sites.csv", Files.readString(FOLDER.resolve("homes.csv")))
+                .with("items.csv", "item_id,kind\n")
                 .with("units.csv", Files.readString(FOLDER.resolve("units.csv"))));
     return reading.job().orElseThrow(() -> new AssertionError(reading.problems().toString()));
   }

@@ -74,6 +74,7 @@ public final class ComparisonJson {
     Map<String, @Nullable Object> fields = new LinkedHashMap<>();
     fields.put("version", VERSION);
     fields.put("site", SiteFields.of(comparison, words));
+    fields.put("treatment", TreatmentFields.of(comparison));
     fields.put("currency", comparison.tariff().currency().getCode());
     Optional<HowSure> sure = HowSure.of(comparison);
     fields.put(

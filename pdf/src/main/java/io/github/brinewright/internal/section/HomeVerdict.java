@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.Item;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.finding.VerdictKind;
@@ -49,7 +50,7 @@ public final class HomeVerdict {
   }
 
   private void addReasons(List<Element> matter, boolean compact) {
-    List<Phrase> reasons = verdict.reasons().stream().map(HomeVerdict::reason).toList();
+    List<Phrase> reasons = verdict.reasons().stream().map(this::reason).toList();
     if (compact && reasons.size() == 1) {
       matter.add(Paragraph.quiet(reasons.get(0)));
     } else if (!reasons.isEmpty()) {
@@ -57,7 +58,11 @@ public final class HomeVerdict {
     }
   }
 
-  private static Phrase reason(Finding reason) {
+  /** With what would change it, where that is not sold with the softener. */
+  private Phrase reason(Finding reason) {
+    if (comparison.treatment().isPresent() && verdict.isAnswered(reason)) {
+      return new Phrase.Found(reason);
+    }
     return Phrase.text("verdict.reason", new Phrase.Found(reason), new Phrase.Change(reason));
   }
 
@@ -65,15 +70,11 @@ public final class HomeVerdict {
   private List<Phrase> meaning() {
     List<Phrase> meaning = new ArrayList<>();
     if (!verdict.permitsRecommendation()) {
-      meaning.add(
-          Phrase.text(
-              verdict.kind() == VerdictKind.SOFT_ENOUGH
-                  ? "verdict.noneAsked"
-                  : "verdict.noneUntilTreated"));
+      meaning.add(Phrase.text(none()));
       return meaning;
     }
     if (verdict.isConditional()) {
-      meaning.add(Phrase.text("verdict.conditional", TreatedAs.stated(comparison.home().site())));
+      meaning.add(treated());
     }
     if (verdict.isProvisional()) {
       meaning.add(Phrase.text("verdict.provisional"));
@@ -82,5 +83,21 @@ public final class HomeVerdict {
       meaning.add(Phrase.text("verdict.nothing"));
     }
     return meaning;
+  }
+
+  private String none() {
+    if (verdict.kind() == VerdictKind.SOFT_ENOUGH) {
+      return "verdict.noneAsked";
+    }
+    boolean some = comparison.priceList().items().stream().anyMatch(Item::changesWater);
+    return some ? "verdict.noneFits" : "verdict.noneUntilTreated";
+  }
+
+  /** The water that all is sized on: behind what is sold with it, or as it is stated. */
+  private Phrase treated() {
+    Phrase water = TreatedAs.stated(comparison.home().site());
+    return WaterOnItsWay.names(comparison)
+        .map(names -> Phrase.text("verdict.planned", water, names))
+        .orElseGet(() -> Phrase.text("verdict.conditional", water));
   }
 }

@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
+import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Caution;
-import io.github.brinewright.home.Site;
 import io.github.brinewright.model.Columns;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Field;
@@ -80,10 +80,14 @@ public final class Signing {
 
   /** What the acceptance rests on; nothing where no treatment is stated. */
   private Phrase condition() {
-    Site site = subject.comparison().home().site();
-    return subject.comparison().verdict().isConditional()
-        ? Phrase.text("accept.condition", TreatedAs.stated(site))
-        : Phrase.NONE;
+    Comparison comparison = subject.comparison();
+    if (!comparison.verdict().isConditional()) {
+      return Phrase.NONE;
+    }
+    boolean planned = comparison.treatment().isPresent();
+    return Phrase.text(
+        planned ? "accept.planned" : "accept.condition",
+        TreatedAs.stated(comparison.home().site()));
   }
 
   private Items cautions() {

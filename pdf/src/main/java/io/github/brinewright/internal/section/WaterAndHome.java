@@ -19,10 +19,11 @@ public final class WaterAndHome {
   private final WaterAnalysis water;
   private final WaterFindings findings;
   private final boolean sized;
+  private final Comparison comparison;
 
   /** The section of a proposal. */
   public WaterAndHome(Subject subject) {
-    Comparison comparison = subject.comparison();
+    comparison = subject.comparison();
     sized = subject.showsOptions();
     home = comparison.home();
     water = home.site().water();
@@ -34,6 +35,7 @@ public final class WaterAndHome {
     List<Element> elements = new ArrayList<>();
     elements.add(Together.of(Paragraph.of(lead()), findings.rows()));
     findings.more().forEach(note -> elements.add(Paragraph.quiet(note)));
+    elements.addAll(WaterOnItsWay.of(comparison));
     if (sized) {
       elements.add(Heading.of(Phrase.text("home.heading")));
       elements.add(new HomeRows(home).rows());

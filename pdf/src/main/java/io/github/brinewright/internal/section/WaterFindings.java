@@ -90,7 +90,11 @@ record WaterFindings(HomeLoad home, List<Finding> findings, boolean sized) {
         .map(
             treated ->
                 List.of(
-                    tested, Row.of("water.treated", TreatedAs.stated(home.site())).noting(meaning)))
+                    tested,
+                    (treated.isComputed()
+                            ? Row.of("water.planned", Figure.of(treated.hardness()))
+                            : Row.of("water.treated", TreatedAs.stated(home.site())))
+                        .noting(meaning)))
         .orElseGet(() -> List.of(tested.noting(meaning)));
   }
 
