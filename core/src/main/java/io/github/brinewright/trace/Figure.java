@@ -3,7 +3,6 @@ package io.github.brinewright.trace;
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
-import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -50,7 +49,7 @@ public sealed interface Figure {
   /** An amount of money; a price for each unit keeps all its digits. */
   record Amount(BigMoney value) implements Figure {}
 
-  /** An estimated amount of money, written to the whole unit. */
+  /** An amount of money as sure as a forecast is, rounded already, written to the whole unit. */
   record Estimate(Money value) implements Figure {}
 
   /** A name that a person entered or that a publication uses. */
@@ -211,22 +210,23 @@ public sealed interface Figure {
   }
 
   /**
-   * {@return an estimated amount of money}
-   *
-   * @param value the estimate
-   */
-  static Figure about(Money value) {
-    return new Estimate(value);
-  }
-
-  /**
-   * {@return an amount of money as precise as a forecast is sure}
+   * {@return a cost of running, or a sum with one in it, as precise as a forecast is sure: rounded
+   * as {@link Rough} says}
    *
    * @param value the forecast
    */
-  static Figure roughly(Money value) {
-    double units = value.getAmount().doubleValue();
-    return about(Money.of(value.getCurrencyUnit(), Rough.of(units), RoundingMode.HALF_UP));
+  static Figure about(Money value) {
+    return new Estimate(Rough.of(value));
+  }
+
+  /**
+   * {@return how far two such costs are apart as they are printed; never negative}
+   *
+   * @param one a forecast
+   * @param other a forecast in the same currency
+   */
+  static Figure apart(Money one, Money other) {
+    return new Estimate(Rough.apart(one, other));
   }
 
   /**

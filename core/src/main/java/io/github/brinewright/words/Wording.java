@@ -221,7 +221,7 @@ public final class Wording {
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
     } else if (figure instanceof Figure.Estimate estimate) {
-      return about(estimate.value());
+      return whole(estimate.value());
     } else if (figure instanceof Figure.Name name) {
       return name.text();
     } else if (figure instanceof Figure.Term term) {
@@ -309,11 +309,16 @@ public final class Wording {
   }
 
   /**
-   * {@return money to the whole unit, for an estimate}
+   * {@return a cost of running, or a sum with one in it, as precise as a forecast is sure: rounded
+   * as {@link Rough} says}
    *
-   * @param amount an estimate, in any currency
+   * @param amount a forecast, in any currency
    */
   public String about(Money amount) {
+    return whole(Rough.of(amount));
+  }
+
+  private String whole(Money amount) {
     return money(amount.toBigMoney(), 0, 0);
   }
 
@@ -412,15 +417,25 @@ public final class Wording {
         .orElseGet(() -> fill(key, reason.figures()));
   }
 
-  /** Where both would regenerate as often as printed, a text that does not set the two apart. */
+  /**
+   * Where both are printed as costing the same, or would regenerate as often as printed, a text
+   * that does not set the two apart.
+   */
   private String reasonKey(Reason reason) {
     String key = "reason." + reason.kind().name();
     List<Figure> figures = reason.figures();
+    if (messages.has(key + ".level") && figures.stream().anyMatch(Wording::isNothing)) {
+      return key + ".level";
+    }
     boolean alike =
         messages.has(key + ".same")
             && figures.size() > OTHER_DAYS
             && figure(figures.get(OWN_DAYS)).equals(figure(figures.get(OTHER_DAYS)));
     return alike ? key + ".same" : key;
+  }
+
+  private static boolean isNothing(Figure figure) {
+    return figure instanceof Figure.Estimate estimate && estimate.value().isZero();
   }
 
   private List<String> with(String cause, List<Figure> figures) {
@@ -443,20 +458,20 @@ public final class Wording {
    */
   public String meterSaving(MeterSaving saving) {
     return text(
-        meterKey(saving.saved()),
-        Figure.about(saving.saved().abs()),
+        meterKey(saving),
+        Figure.apart(saving.clockCost(), saving.meterCost()),
         Figure.of(saving.setFor()),
         Figure.of(saving.used()),
         Figure.of(saving.byClock().total()),
         Figure.of(saving.byMeter().total()));
   }
 
-  /** What is printed as nothing is no saving. */
-  private String meterKey(Money saved) {
-    if (about(saved.abs()).equals(about(saved.multipliedBy(0)))) {
+  /** What is printed alike is no saving. */
+  private static String meterKey(MeterSaving saving) {
+    if (saving.isLevel()) {
       return "study.METER_LEVEL";
     }
-    return saved.isNegative() ? "study.METER_COSTS" : "study.METER_SAVES";
+    return saving.saved().isNegative() ? "study.METER_COSTS" : "study.METER_SAVES";
   }
 
   /**
