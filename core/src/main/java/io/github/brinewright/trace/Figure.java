@@ -1,5 +1,6 @@
 package io.github.brinewright.trace;
 
+import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
@@ -51,6 +52,15 @@ public sealed interface Figure {
 
   /** An amount of money as sure as a forecast is, rounded already, written to the whole unit. */
   record Estimate(Money value) implements Figure {}
+
+  /** A price of a mass, written for the pound with all its digits or for the kilogram. */
+  record PriceOfMass(BigMoney perPound) implements Figure {}
+
+  /** A mass of salt as a number of usual bags: to the bag, and not less than one. */
+  record Bags(Mass salt) implements Figure {}
+
+  /** What a usual bag of salt weighs. */
+  record UsualBag() implements Figure {}
 
   /** A name that a person entered or that a publication uses. */
   record Name(String text) implements Figure {}

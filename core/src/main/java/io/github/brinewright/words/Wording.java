@@ -20,6 +20,7 @@ import io.github.brinewright.trace.Rough;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -45,8 +46,9 @@ import org.joda.money.Money;
 /**
  * Words and numbers for one locale and system of units. May be used by several threads at once.
  *
- * <p>The steps of a calculation are always in US units, in which their formulas hold. A text with a
- * form for one and a form for more, as {@link Texts} says, is chosen by its first figure.
+ * <p>The steps of a calculation are always in US units, in which their formulas are published and
+ * hold; in metric words a result has its metric figure in brackets besides. A text with a form for
+ * one and a form for more, as {@link Texts} says, is chosen by its first figure.
  */
 public final class Wording {
   /** Places of the days between regenerations among the figures of a reason. */
@@ -59,6 +61,11 @@ public final class Wording {
       Currency.getAvailableCurrencies().stream()
           .map(Currency::getCurrencyCode)
           .collect(Collectors.toUnmodifiableSet());
+
+  /** By definition of the pound, 0.45359237 kg; NIST Special Publication 811, appendix B. */
+  private static final BigDecimal POUNDS_IN_A_KILOGRAM =
+      BigDecimal.ONE.divide(new BigDecimal("0.45359237"), MathContext.DECIMAL64);
+
   private static final int NUMBER_DECIMALS = 2;
   private static final int DAY_DECIMALS = 0;
   private static final int MINUTE_DECIMALS = 1;
@@ -73,7 +80,7 @@ public final class Wording {
   private Wording(Locale locale, UnitSystem system, List<Texts> own) {
     this.locale = locale;
     this.system = system;
-    messages = new Messages(locale, own);
+    messages = new Messages(locale, system, own);
     plain = NumberFormat.getNumberInstance(locale);
     currency = NumberFormat.getCurrencyInstance(locale);
     service = new ServiceWords(this, messages);
@@ -169,6 +176,8 @@ public final class Wording {
   private static Optional<String> unit(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Physical physical) {
       return Optional.of(UnitStyle.of(physical.value(), units).key());
+    } else if (figure instanceof Figure.UsualBag) {
+      return Optional.of(UnitStyle.of(units.bag(), units).key());
     } else if (figure instanceof Figure.Heat) {
       return Optional.of(units == UnitSystem.US ? "fahrenheit" : "celsius");
     } else if (figure instanceof Figure.Time) {
@@ -185,6 +194,10 @@ public final class Wording {
   private static Optional<BigDecimal> decimal(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Physical physical) {
       return Optional.of(physical(physical, units));
+    } else if (figure instanceof Figure.UsualBag) {
+      return Optional.of(physical(new Figure.Physical(units.bag(), 0), units));
+    } else if (figure instanceof Figure.Bags bags) {
+      return Optional.of(rounded(Math.max(1, bags.salt().ratioTo(units.bag())), 0));
     } else if (figure instanceof Figure.Heat heat) {
       double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
       return Optional.of(rounded(degrees, 0));
@@ -212,14 +225,16 @@ public final class Wording {
 
   /** A figure without its unit. */
   private String bare(Figure figure, UnitSystem units) {
-    return decimal(figure, units).map(this::number).orElseGet(() -> word(figure));
+    return decimal(figure, units).map(this::number).orElseGet(() -> word(figure, units));
   }
 
-  private String word(Figure figure) {
+  private String word(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Share share) {
       return share(share);
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
+    } else if (figure instanceof Figure.PriceOfMass price) {
+      return price(price.perPound(), units);
     } else if (figure instanceof Figure.Estimate estimate) {
       return whole(estimate.value());
     } else if (figure instanceof Figure.Name name) {
@@ -316,6 +331,18 @@ public final class Wording {
    */
   public String about(Money amount) {
     return whole(Rough.of(amount));
+  }
+
+  private String price(BigMoney perPound, UnitSystem units) {
+    return units == UnitSystem.US
+        ? Messages.fill(messages.get("unit.price.lb"), List.of(money(perPound)))
+        : Messages.fill(messages.get("unit.price.kg"), List.of(perKilogram(perPound)));
+  }
+
+  /** To the smallest unit: more digits than the price of a pound has would be made up. */
+  private String perKilogram(BigMoney perPound) {
+    int decimals = perPound.getCurrencyUnit().getDecimalPlaces();
+    return money(perPound.multipliedBy(POUNDS_IN_A_KILOGRAM), decimals, decimals);
   }
 
   private String whole(Money amount) {
@@ -532,11 +559,14 @@ public final class Wording {
         messages.get(key + "formula"),
         StepText.fill(
             messages.get(key + "numbers"), step.inputs(), figure -> bare(figure, UnitSystem.US)),
-        StepText.fill(
-            messages.get(key + "result"),
-            List.of(step.result()),
-            figure -> figure(figure, UnitSystem.US)),
+        StepText.fill(messages.get(key + "result"), List.of(step.result()), this::result),
         source(step.source()));
+  }
+
+  private String result(Figure figure) {
+    String us = figure(figure, UnitSystem.US);
+    String own = figure(figure, system);
+    return own.equals(us) ? us : us + " (" + own + ")";
   }
 
   /**
