@@ -15,7 +15,7 @@ enum Leveller {
   PRICE(Comparator.comparing(Ranking::price)) {
     @Override
     List<Figure> figures(Candidate candidate) {
-      return List.of(Figure.about(Ranking.price(candidate)));
+      return List.of(Figure.of(Ranking.price(candidate)));
     }
   },
   /** Less hard water, compared at two figures. */

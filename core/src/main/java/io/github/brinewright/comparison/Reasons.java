@@ -33,12 +33,11 @@ final class Reasons {
 
   private Reason lowestCost(int unitsThatFit) {
     Candidate next = next();
-    Money lead = over(next);
     Kind kind =
         chosen.offer().isUnpriced()
             ? Kind.LOWEST_RUNNING_COST
             : Ranking.level(next, chosen) ? Kind.LOWEST_COST_NARROWLY : Kind.LOWEST_COST;
-    return Reason.of(kind, figures(unitsThatFit, lead, next));
+    return Reason.of(kind, figures(unitsThatFit, next));
   }
 
   /** The cheapest of the other units that keep every limit. */
@@ -52,7 +51,7 @@ final class Reasons {
   }
 
   private Reason instead(int unitsThatFit, Candidate cheapest) {
-    Figure[] figures = figures(unitsThatFit, over(cheapest).negated(), cheapest);
+    Figure[] figures = figures(unitsThatFit, cheapest);
     Optional<MarginCheck> margin = margin(cheapest);
     if (margin.isPresent()) {
       return Reason.of(Kind.KEEPS_MARGIN, margin.get(), figures);
@@ -78,12 +77,12 @@ final class Reasons {
     return Reason.of(others ? Kind.GIVES_MARGIN_UP : Kind.NONE_KEEPS_MARGIN, check);
   }
 
-  private Figure[] figures(int unitsThatFit, Money apart, Candidate other) {
+  private Figure[] figures(int unitsThatFit, Candidate other) {
     return new Figure[] {
       Figure.of(unitsThatFit),
       Figure.of(chosen.life().years()),
       Figure.about(chosen.life().total()),
-      Figure.about(apart),
+      apart(other),
       named(other)
     };
   }
@@ -95,8 +94,8 @@ final class Reasons {
         : Figure.of(other.softener().name());
   }
 
-  private Money over(Candidate other) {
-    return other.life().total().minus(chosen.life().total());
+  private Figure apart(Candidate other) {
+    return Figure.apart(other.life().total(), chosen.life().total());
   }
 
   /** How another candidate differs from the chosen one, by what decides between them. */
@@ -125,11 +124,11 @@ final class Reasons {
   }
 
   private Reason byMargin(Candidate other, MarginCheck check) {
-    Money over = over(other);
+    boolean cheaper = other.life().total().isLessThan(chosen.life().total());
     return Reason.of(
-        over.isNegative() ? Kind.CHEAPER_BEYOND_MARGIN : Kind.DEARER_BEYOND_MARGIN,
+        cheaper ? Kind.CHEAPER_BEYOND_MARGIN : Kind.DEARER_BEYOND_MARGIN,
         check,
-        differences(other, over.abs()));
+        differences(other));
   }
 
   private Reason byCost(Candidate other) {
@@ -142,11 +141,11 @@ final class Reasons {
         dearer.isZero()
             ? Kind.SAME_TO_BUY
             : dearer.isNegative() ? Kind.CHEAPER_TO_BUY : Kind.DEARER_TO_BUY;
-    return Reason.of(kind, differences(other, over(other)));
+    return Reason.of(kind, differences(other));
   }
 
   private Reason byLevel(Candidate other) {
-    List<Figure> figures = new ArrayList<>(List.of(differences(other, over(other).abs())));
+    List<Figure> figures = new ArrayList<>(List.of(differences(other)));
     Leveller leveller = leveller(other);
     figures.addAll(leveller.figures(chosen, other));
     return Reason.of(
@@ -165,10 +164,10 @@ final class Reasons {
     return Leveller.between(chosen, other, leader);
   }
 
-  private Figure[] differences(Candidate other, Money overYears) {
+  private Figure[] differences(Candidate other) {
     return new Figure[] {
-      Figure.about(Ranking.price(other).minus(Ranking.price(chosen)).abs()),
-      Figure.about(overYears),
+      Figure.of(Ranking.price(other).minus(Ranking.price(chosen)).abs()),
+      apart(other),
       Figure.of(chosen.life().years()),
       Figure.days(other.design().year().orElseThrow().daysBetween(), 1),
       Figure.days(chosen.design().year().orElseThrow().daysBetween(), 1)

@@ -139,7 +139,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
       (design, limits) ->
           Rule.when(
               design.softener().resinVolumeAssumed(),
-              Figure.of(design.softener().resinVolume().cubicFeet(), 2)));
+              Figure.of(design.softener().resinVolume().cubicFeet(), 2),
+              Figure.of(design.softener().resinVolume().litres(), 0)));
 
   /**
    * What a design rule looks at.
@@ -204,7 +205,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
         !design.feasible() && !holdsADay(design),
         Figure.of(design.usable()),
         Figure.of(design.dailyLoad()),
-        Figure.of(bedFor(design, 1).cubicFeet(), 1));
+        Figure.of(bedFor(design, 1).cubicFeet(), 1),
+        Figure.of(bedFor(design, 1).litres(), 0));
   }
 
   private static boolean holdsADay(Design design) {
@@ -220,7 +222,8 @@ public enum DesignRule implements Rule<DesignRule.Subject> {
     return Rule.when(
         !design.feasible() && holdsADay(design),
         Figure.of(design.usable()),
-        Figure.of(bedFor(design, 2).cubicFeet(), 1));
+        Figure.of(bedFor(design, 2).cubicFeet(), 1),
+        Figure.of(bedFor(design, 2).litres(), 0));
   }
 
   private static Optional<List<Figure>> longestInterval(Design design) {

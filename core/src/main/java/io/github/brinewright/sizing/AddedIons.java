@@ -19,6 +19,7 @@ import java.util.List;
  * 17.118). Example: 10 gpg → 78.6 mg/L of sodium. Source: atomic weights.
  */
 public final class AddedIons implements Explained {
+  private static final double QUARTER = 4;
   private static final Volume GLASS = Volume.ofLitres(0.2366);
   private static final Volume DRUNK_IN_A_DAY = Volume.ofLitres(2);
   private static final Concentration NONE = Concentration.ofMilligramsPerLitre(0);
@@ -79,6 +80,11 @@ public final class AddedIons implements Explained {
    */
   public double sodiumMilligramsPerGlass() {
     return sodiumInColdWater().milligramsPerLitre() * GLASS.litres();
+  }
+
+  /** {@return the milligrams of sodium that softening adds to a glass of 250 mL of cold water} */
+  public double sodiumMilligramsPerQuarterLiter() {
+    return sodiumInColdWater().milligramsPerLitre() / QUARTER;
   }
 
   /**

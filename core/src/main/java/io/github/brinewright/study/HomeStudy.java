@@ -206,15 +206,16 @@ public final class HomeStudy {
    */
   public Optional<MeterSaving> meterSaving() {
     HomeLoad home = candidate.design().home();
-    return meterSaves()
+    return meter()
         .map(
-            saved ->
+            meter ->
                 new MeterSaving(
-                    saved,
+                    costs.get(clock()),
+                    costs.get(meter),
                     home.softenedDesign(),
                     home.softenedExpected(),
                     controls.get(clock()).hardWater(),
-                    controls.get(meterFor(recommended())).hardWater()));
+                    controls.get(meter).hardWater()));
   }
 
   /**

@@ -1,9 +1,9 @@
 package io.github.brinewright.trace;
 
+import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Quantity;
 import io.github.brinewright.quantity.Temperature;
 import io.github.brinewright.quantity.Volume;
-import java.math.RoundingMode;
 import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalTime;
@@ -50,8 +50,17 @@ public sealed interface Figure {
   /** An amount of money; a price for each unit keeps all its digits. */
   record Amount(BigMoney value) implements Figure {}
 
-  /** An estimated amount of money, written to the whole unit. */
+  /** An amount of money as sure as a forecast is, rounded already, written to the whole unit. */
   record Estimate(Money value) implements Figure {}
+
+  /** A price of a mass, written for the pound with all its digits or for the kilogram. */
+  record PriceOfMass(BigMoney perPound) implements Figure {}
+
+  /** A mass of salt as a number of usual bags: to the bag, and not less than one. */
+  record Bags(Mass salt) implements Figure {}
+
+  /** What a usual bag of salt weighs. */
+  record UsualBag() implements Figure {}
 
   /** A name that a person entered or that a publication uses. */
   record Name(String text) implements Figure {}
@@ -211,22 +220,23 @@ public sealed interface Figure {
   }
 
   /**
-   * {@return an estimated amount of money}
-   *
-   * @param value the estimate
-   */
-  static Figure about(Money value) {
-    return new Estimate(value);
-  }
-
-  /**
-   * {@return an amount of money as precise as a forecast is sure}
+   * {@return a cost of running, or a sum with one in it, as precise as a forecast is sure: rounded
+   * as {@link Rough} says}
    *
    * @param value the forecast
    */
-  static Figure roughly(Money value) {
-    double units = value.getAmount().doubleValue();
-    return about(Money.of(value.getCurrencyUnit(), Rough.of(units), RoundingMode.HALF_UP));
+  static Figure about(Money value) {
+    return new Estimate(Rough.of(value));
+  }
+
+  /**
+   * {@return how far two such costs are apart as they are printed; never negative}
+   *
+   * @param one a forecast
+   * @param other a forecast in the same currency
+   */
+  static Figure apart(Money one, Money other) {
+    return new Estimate(Rough.apart(one, other));
   }
 
   /**

@@ -17,6 +17,9 @@ final class Messages {
 
   private static final Locale FIRST = Locale.US;
 
+  /** End of the key of a text that takes the place of another in metric words. */
+  private static final String METRIC = ".metric";
+
   /** A place and the words for one and for several. */
   private static final int FORMS = 3;
 
@@ -29,7 +32,7 @@ final class Messages {
    * @throws IllegalArgumentException when a key has no text in this language, or when an embedder's
    *     text names a figure that is not given to it
    */
-  Messages(Locale locale, List<Texts> own) {
+  Messages(Locale locale, UnitSystem system, List<Texts> own) {
     plural = Plural.of(locale);
     Set<String> missing = new TreeSet<>(LIBRARY.keys());
     texts.putAll(LIBRARY.in(locale));
@@ -38,9 +41,10 @@ final class Messages {
       refuseUnknownPlaces(added, LIBRARY.in(FIRST));
       refuseUnknownPlaces(added, more.in(FIRST));
       missing.addAll(more.keys());
-      texts.putAll(added);
+      replace(added);
     }
     missing.removeAll(texts.keySet());
+    missing.removeIf(key -> key.endsWith(METRIC));
     if (!missing.isEmpty()) {
       throw new IllegalArgumentException(
           "there are no texts in %s for %d keys; give them as Texts: %s"
@@ -49,6 +53,26 @@ final class Messages {
                   missing.size(),
                   String.join(", ", missing)));
     }
+    if (system == UnitSystem.METRIC) {
+      putMetricForms();
+    }
+  }
+
+  /** A text that replaces another replaces its metric form too. */
+  private void replace(Map<String, String> added) {
+    added.keySet().forEach(key -> texts.remove(key + METRIC));
+    texts.putAll(added);
+  }
+
+  private void putMetricForms() {
+    Map<String, String> forms = new HashMap<>();
+    texts.forEach(
+        (key, text) -> {
+          if (key.endsWith(METRIC)) {
+            forms.put(key.substring(0, key.length() - METRIC.length()), text);
+          }
+        });
+    texts.putAll(forms);
   }
 
   private static void refuseUnknownPlaces(Map<String, String> added, Map<String, String> first) {

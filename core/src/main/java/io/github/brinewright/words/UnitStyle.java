@@ -58,12 +58,14 @@ record UnitStyle(String key, ToDoubleFunction<Quantity<?>> number, int decimals)
     metric(Length.class, "mm", Length::millimetres, 0);
     us(SaltEfficiency.class, "grainsPerLb", SaltEfficiency::grainsPerPound, 0);
     metric(SaltEfficiency.class, "gPerKg", SaltEfficiency::gramsPerKilogram, 0);
-    both(WaterEfficiency.class, "galPerKgr", WaterEfficiency::gallonsPerThousandGrains, 1);
-    both(
+    us(WaterEfficiency.class, "galPerKgr", WaterEfficiency::gallonsPerThousandGrains, 1);
+    metric(WaterEfficiency.class, "LPerKg", UnitStyle::litresPerKilogram, 0);
+    us(
         FoulingAllowance.class,
         "gpgPerMgL",
         FoulingAllowance::grainsPerGallonPerMilligramPerLitre,
         1);
+    metric(FoulingAllowance.class, "mgPerLPerMgL", UnitStyle::milligramsPerMilligram, 0);
     both(Power.class, "W", Power::watts, 1);
     both(Energy.class, "kWh", Energy::kilowattHours, 0);
     us(FlowVelocity.class, "gpmPerFt2", FlowVelocity::gallonsPerMinutePerSquareFoot, 2);
@@ -72,6 +74,16 @@ record UnitStyle(String key, ToDoubleFunction<Quantity<?>> number, int decimals)
     metric(Area.class, "m2", Area::squareMetres, 4);
     both(Density.class, "kgPerM3", Density::kilogramsPerCubicMetre, 1);
     both(Viscosity.class, "mPas", Viscosity::millipascalSeconds, 3);
+  }
+
+  private static double litresPerKilogram(WaterEfficiency water) {
+    double litres = Volume.ofGallons(water.gallonsPerThousandGrains()).litres();
+    return 1000 * litres / HardnessAmount.ofGrains(1000).grams();
+  }
+
+  private static double milligramsPerMilligram(FoulingAllowance allowance) {
+    return Hardness.ofGrainsPerGallon(allowance.grainsPerGallonPerMilligramPerLitre())
+        .milligramsPerLitre();
   }
 
   private static <Q extends Quantity<Q>> void us(

@@ -20,6 +20,7 @@ import io.github.brinewright.trace.Rough;
 import io.github.brinewright.trace.Source;
 import io.github.brinewright.trace.Step;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
@@ -45,8 +46,9 @@ import org.joda.money.Money;
 /**
  * Words and numbers for one locale and system of units. May be used by several threads at once.
  *
- * <p>The steps of a calculation are always in US units, in which their formulas hold. A text with a
- * form for one and a form for more, as {@link Texts} says, is chosen by its first figure.
+ * <p>The steps of a calculation are always in US units, in which their formulas are published and
+ * hold; in metric words a result has its metric figure in brackets besides. A text with a form for
+ * one and a form for more, as {@link Texts} says, is chosen by its first figure.
  */
 public final class Wording {
   /** Places of the days between regenerations among the figures of a reason. */
@@ -59,6 +61,11 @@ public final class Wording {
       Currency.getAvailableCurrencies().stream()
           .map(Currency::getCurrencyCode)
           .collect(Collectors.toUnmodifiableSet());
+
+  /** By definition of the pound, 0.45359237 kg; NIST Special Publication 811, appendix B. */
+  private static final BigDecimal POUNDS_IN_A_KILOGRAM =
+      BigDecimal.ONE.divide(new BigDecimal("0.45359237"), MathContext.DECIMAL64);
+
   private static final int NUMBER_DECIMALS = 2;
   private static final int DAY_DECIMALS = 0;
   private static final int MINUTE_DECIMALS = 1;
@@ -73,7 +80,7 @@ public final class Wording {
   private Wording(Locale locale, UnitSystem system, List<Texts> own) {
     this.locale = locale;
     this.system = system;
-    messages = new Messages(locale, own);
+    messages = new Messages(locale, system, own);
     plain = NumberFormat.getNumberInstance(locale);
     currency = NumberFormat.getCurrencyInstance(locale);
     service = new ServiceWords(this, messages);
@@ -169,6 +176,8 @@ public final class Wording {
   private static Optional<String> unit(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Physical physical) {
       return Optional.of(UnitStyle.of(physical.value(), units).key());
+    } else if (figure instanceof Figure.UsualBag) {
+      return Optional.of(UnitStyle.of(units.bag(), units).key());
     } else if (figure instanceof Figure.Heat) {
       return Optional.of(units == UnitSystem.US ? "fahrenheit" : "celsius");
     } else if (figure instanceof Figure.Time) {
@@ -185,6 +194,10 @@ public final class Wording {
   private static Optional<BigDecimal> decimal(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Physical physical) {
       return Optional.of(physical(physical, units));
+    } else if (figure instanceof Figure.UsualBag) {
+      return Optional.of(physical(new Figure.Physical(units.bag(), 0), units));
+    } else if (figure instanceof Figure.Bags bags) {
+      return Optional.of(rounded(Math.max(1, bags.salt().ratioTo(units.bag())), 0));
     } else if (figure instanceof Figure.Heat heat) {
       double degrees = units == UnitSystem.US ? heat.value().fahrenheit() : heat.value().celsius();
       return Optional.of(rounded(degrees, 0));
@@ -212,16 +225,18 @@ public final class Wording {
 
   /** A figure without its unit. */
   private String bare(Figure figure, UnitSystem units) {
-    return decimal(figure, units).map(this::number).orElseGet(() -> word(figure));
+    return decimal(figure, units).map(this::number).orElseGet(() -> word(figure, units));
   }
 
-  private String word(Figure figure) {
+  private String word(Figure figure, UnitSystem units) {
     if (figure instanceof Figure.Share share) {
       return share(share);
     } else if (figure instanceof Figure.Amount amount) {
       return money(amount.value());
+    } else if (figure instanceof Figure.PriceOfMass price) {
+      return price(price.perPound(), units);
     } else if (figure instanceof Figure.Estimate estimate) {
-      return about(estimate.value());
+      return whole(estimate.value());
     } else if (figure instanceof Figure.Name name) {
       return name.text();
     } else if (figure instanceof Figure.Term term) {
@@ -309,11 +324,28 @@ public final class Wording {
   }
 
   /**
-   * {@return money to the whole unit, for an estimate}
+   * {@return a cost of running, or a sum with one in it, as precise as a forecast is sure: rounded
+   * as {@link Rough} says}
    *
-   * @param amount an estimate, in any currency
+   * @param amount a forecast, in any currency
    */
   public String about(Money amount) {
+    return whole(Rough.of(amount));
+  }
+
+  private String price(BigMoney perPound, UnitSystem units) {
+    return units == UnitSystem.US
+        ? Messages.fill(messages.get("unit.price.lb"), List.of(money(perPound)))
+        : Messages.fill(messages.get("unit.price.kg"), List.of(perKilogram(perPound)));
+  }
+
+  /** To the smallest unit: more digits than the price of a pound has would be made up. */
+  private String perKilogram(BigMoney perPound) {
+    int decimals = perPound.getCurrencyUnit().getDecimalPlaces();
+    return money(perPound.multipliedBy(POUNDS_IN_A_KILOGRAM), decimals, decimals);
+  }
+
+  private String whole(Money amount) {
     return money(amount.toBigMoney(), 0, 0);
   }
 
@@ -412,15 +444,25 @@ public final class Wording {
         .orElseGet(() -> fill(key, reason.figures()));
   }
 
-  /** Where both would regenerate as often as printed, a text that does not set the two apart. */
+  /**
+   * Where both are printed as costing the same, or would regenerate as often as printed, a text
+   * that does not set the two apart.
+   */
   private String reasonKey(Reason reason) {
     String key = "reason." + reason.kind().name();
     List<Figure> figures = reason.figures();
+    if (messages.has(key + ".level") && figures.stream().anyMatch(Wording::isNothing)) {
+      return key + ".level";
+    }
     boolean alike =
         messages.has(key + ".same")
             && figures.size() > OTHER_DAYS
             && figure(figures.get(OWN_DAYS)).equals(figure(figures.get(OTHER_DAYS)));
     return alike ? key + ".same" : key;
+  }
+
+  private static boolean isNothing(Figure figure) {
+    return figure instanceof Figure.Estimate estimate && estimate.value().isZero();
   }
 
   private List<String> with(String cause, List<Figure> figures) {
@@ -443,20 +485,20 @@ public final class Wording {
    */
   public String meterSaving(MeterSaving saving) {
     return text(
-        meterKey(saving.saved()),
-        Figure.about(saving.saved().abs()),
+        meterKey(saving),
+        Figure.apart(saving.clockCost(), saving.meterCost()),
         Figure.of(saving.setFor()),
         Figure.of(saving.used()),
         Figure.of(saving.byClock().total()),
         Figure.of(saving.byMeter().total()));
   }
 
-  /** What is printed as nothing is no saving. */
-  private String meterKey(Money saved) {
-    if (about(saved.abs()).equals(about(saved.multipliedBy(0)))) {
+  /** What is printed alike is no saving. */
+  private static String meterKey(MeterSaving saving) {
+    if (saving.isLevel()) {
       return "study.METER_LEVEL";
     }
-    return saved.isNegative() ? "study.METER_COSTS" : "study.METER_SAVES";
+    return saving.saved().isNegative() ? "study.METER_COSTS" : "study.METER_SAVES";
   }
 
   /**
@@ -517,11 +559,14 @@ public final class Wording {
         messages.get(key + "formula"),
         StepText.fill(
             messages.get(key + "numbers"), step.inputs(), figure -> bare(figure, UnitSystem.US)),
-        StepText.fill(
-            messages.get(key + "result"),
-            List.of(step.result()),
-            figure -> figure(figure, UnitSystem.US)),
+        StepText.fill(messages.get(key + "result"), List.of(step.result()), this::result),
         source(step.source()));
+  }
+
+  private String result(Figure figure) {
+    String us = figure(figure, UnitSystem.US);
+    String own = figure(figure, system);
+    return own.equals(us) ? us : us + " (" + own + ")";
   }
 
   /**

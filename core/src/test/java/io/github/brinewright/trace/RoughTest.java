@@ -8,10 +8,12 @@ import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,7 +85,45 @@ class RoughTest {
 
   @Test
   void moneyIsRoundedToTheWholeUnitAtLeast() {
-    assertThat(words.figure(Figure.roughly(Money.parse("USD 157.17")))).isEqualTo("$155");
-    assertThat(words.figure(Figure.roughly(Money.parse("USD 0.80")))).isEqualTo("$1");
+    assertThat(words.figure(Figure.about(Money.parse("USD 157.17")))).isEqualTo("$155");
+    assertThat(words.figure(Figure.about(Money.parse("USD 0.80")))).isEqualTo("$1");
+    assertThat(words.figure(Figure.about(Money.parse("USD 0.30")))).isEqualTo("$0");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "USD 2524.99, '$2,520'",
+    "JPY 183456, '¥183,000'",
+    "KWD 61.237, KWD60",
+    "KWD 4.4, KWD4",
+    "USD -12.4, -$12"
+  })
+  void theStepOfACostFollowsItsSizeInAnyCurrency(String exact, String printed) {
+    assertThat(words.about(Money.parse(exact)).replaceAll("\\h", " ")).isEqualTo(printed);
+  }
+
+  @Test
+  void costsAreAsFarApartAsTheyArePrinted() {
+    Money more = Money.parse("USD 2524.99");
+    Money less = Money.parse("USD 2478.10");
+
+    assertThat(words.figure(Figure.apart(more, less))).isEqualTo("$40");
+    assertThat(Figure.apart(less, more)).isEqualTo(Figure.apart(more, less));
+    assertThat(Rough.alike(more, Money.parse("USD 2518"))).isTrue();
+    assertThat(Rough.alike(more, less)).isFalse();
+  }
+
+  @Property
+  void aDifferenceIsThatOfThePrintedSums(
+      @ForAll @DoubleRange(max = 1e6) double one, @ForAll @DoubleRange(max = 1e6) double other) {
+    Money first = Money.of(CurrencyUnit.USD, one, RoundingMode.HALF_UP);
+    Money second = Money.of(CurrencyUnit.USD, other, RoundingMode.HALF_UP);
+
+    assertThat(words.figure(Figure.apart(first, second)))
+        .isEqualTo(words.figure(new Figure.Estimate(printed(first).minus(printed(second)).abs())));
+  }
+
+  private Money printed(Money sum) {
+    return Money.of(CurrencyUnit.USD, new BigDecimal(words.about(sum).replaceAll("[$,]", "")));
   }
 }

@@ -40,7 +40,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MessagesTest {
-  private final Messages messages = new Messages(Locale.US, List.of());
+  private final Messages messages = new Messages(Locale.US, UnitSystem.US, List.of());
 
   @Test
   void everyRuleStepReasonAndCautionHasItsWords() {

@@ -13,6 +13,7 @@ import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.softener.Softener;
+import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.StepKind;
 import java.util.List;
 import java.util.Locale;
@@ -46,6 +47,16 @@ class MoneyWordingTest {
     CurrencyUnit local = CurrencyUnit.registerCurrency("QQQ", -1, 1, List.of(), true);
 
     assertThat(words.money(BigMoney.of(local, 12)).replaceAll("\\h", "")).isEqualTo("QQQ12.0");
+  }
+
+  /** 0.24 ÷ 0.45359237 = 0.52911; the pound: NIST Special Publication 811, appendix B. */
+  @Test
+  void aPriceOfMassIsThatOfThePoundOrOfTheKilogram() {
+    Figure price = new Figure.PriceOfMass(BigMoney.parse("USD 0.24"));
+
+    assertThat(words.figure(price)).isEqualTo("$0.24 a pound");
+    assertThat(Wording.of(Locale.US, UnitSystem.METRIC).figure(price))
+        .isEqualTo("$0.53 a kilogram");
   }
 
   @Test

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class WordsProof {
   private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
   private static final String NUMBER = "\\d[\\d.,]*";
+  private static final String MONEY = "[$¥€]?\\d[\\d.,\\u00a0\\u202f]*+";
 
   /** What a broken sentence looks like, in any of the languages. */
   private static final Map<String, Pattern> BROKEN =
@@ -44,9 +45,21 @@ final class WordsProof {
                   + "|par an par)"),
           "from and to the same",
           Pattern.compile(
-              "\\b(from|de|desde|entre) (" + NUMBER + ") (to|a|hasta|à|et|y) \\2(?![\\d.,]*\\d)"),
+              "\\b(from|between|de|desde|entre) ("
+                  + MONEY
+                  + ") (to|and|a|hasta|à|et|y) \\2(?![\\d.,]*\\d)"),
           "a range of nothing",
-          Pattern.compile("(?<![\\d.,])(" + NUMBER + ")–\\1(?![\\d.,]*\\d)"),
+          Pattern.compile("(?<![\\d.,])(" + MONEY + ")–\\1(?![\\d.,]*\\d)"),
+          "about nothing",
+          Pattern.compile(
+              "\\b(about|cerca de|environ|saves?|ahorra\\w*|[ée]conomise\\w*) "
+                  + "([$¥€]0|0\\h([$¥€]|[A-Z]{3}))(?![\\d.,]*\\d)"),
+          "about the same against about the same",
+          Pattern.compile(
+              "(about|cerca de|environ) ("
+                  + MONEY
+                  + ")[^.;]{0,60}(against|frente a|contre)"
+                  + " (about|cerca de|environ) \\2(?![\\d.,\\h]*\\d)"),
           "against the same",
           Pattern.compile(
               "(?<![\\d.,])("

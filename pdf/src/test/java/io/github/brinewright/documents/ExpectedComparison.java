@@ -112,7 +112,7 @@ abstract class ExpectedComparison extends Expected {
                 words.figure(Figure.of(c.design().flow().pressureLoss().low())),
                 words.figure(Figure.of(c.design().flow().pressureLoss().high()))));
     lines.put("compare.efficiency", c -> words.figure(Figure.of(c.design().efficiency().salt())));
-    lines.put("compare.price", c -> words.about(c.quote().total()));
+    lines.put("compare.price", c -> words.money(c.quote().total().toBigMoney()));
     lines.put("compare.yearly", c -> ofYear(c, y -> words.about(c.yearly().total())));
     lines.put("compare.life", c -> ofYear(c, y -> words.about(c.life().total())));
     lines.put(

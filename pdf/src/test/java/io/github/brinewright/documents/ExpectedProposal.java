@@ -15,6 +15,7 @@ import io.github.brinewright.softener.Control;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Step;
+import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import io.github.brinewright.words.WorkedStep;
 import java.util.ArrayList;
@@ -171,10 +172,13 @@ final class ExpectedProposal extends ExpectedComparison {
       candidate.quote().terms().financing().ifPresent(credit -> month(in, candidate, credit));
     }
     value(in + "opening.fact.year", words.about(candidate.yearly().total()));
-    double bags = candidate.design().year().orElseThrow().salt().pounds() / 40;
+    Mass salt = candidate.design().year().orElseThrow().salt();
+    boolean metric = dealer.units() == UnitSystem.METRIC;
+    Mass bag = metric ? Mass.ofKilograms(20) : Mass.ofPounds(40);
+    double bags = metric ? salt.kilograms() / 20 : salt.pounds() / 40;
     value(
         in + "opening.fact.bags",
-        words.text("opening.fact.bags", Figure.of(Mass.ofPounds(40), 0)),
+        words.text("opening.fact.bags", Figure.of(bag, 0)),
         words.text("opening.bags", Figure.of((int) Math.max(1, Math.rint(bags)))));
   }
 

@@ -51,7 +51,7 @@ final class ExpectedService extends Expected {
     figure(in + "days", Figure.roughDays(365 / asFound.years().regenerations().mean()));
     figure(in + "salt", Figure.roughly(asFound.salt()));
     figure(in + "out", Figure.roughDays(asFound.years().hardDays().mean()));
-    figure(in + "cost", Figure.roughly(Money.total(asFound.costLines().values())));
+    figure(in + "cost", Figure.about(Money.total(asFound.costLines().values())));
   }
 
   private void whatItIs(String in) {
@@ -221,7 +221,11 @@ final class ExpectedService extends Expected {
     if (option.kind() == Kind.AS_FOUND) {
       return "–";
     }
-    return option.price().map(words::about).orElseGet(() -> words.text("service.unpriced"));
+    return option
+        .price()
+        .map(Money::toBigMoney)
+        .map(words::money)
+        .orElseGet(() -> words.text("service.unpriced"));
   }
 
   private Figure days(double days) {
@@ -233,7 +237,7 @@ final class ExpectedService extends Expected {
   }
 
   private static Figure money(ServiceOption option, double units) {
-    return Figure.roughly(Money.of(option.cost().getCurrencyUnit(), units, RoundingMode.HALF_UP));
+    return Figure.about(Money.of(option.cost().getCurrencyUnit(), units, RoundingMode.HALF_UP));
   }
 
   /** Without a range that is narrower than a fiftieth of what it is about. */

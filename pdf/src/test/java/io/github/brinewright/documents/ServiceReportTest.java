@@ -191,7 +191,7 @@ class ServiceReportTest {
   @Test
   void whereSettingRightSavesItSaysHowSoonTheVisitIsEarnedBack() {
     assertThat(text(PresentHomes.SALT_HUNGRY))
-        .contains("That saves about $", "The visit costs $95; time until that is earned back:")
+        .contains("That saves about $", "The visit costs $95.00; time until that is earned back:")
         .doesNotContain("more: until now");
   }
 

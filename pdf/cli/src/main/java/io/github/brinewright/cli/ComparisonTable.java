@@ -120,7 +120,9 @@ final class ComparisonTable {
         o -> o.hardWater().map(each -> figure(Figure.of(each.total(), 0))).orElse(NONE));
     design("pressure loss", d -> figure(Figure.of(d.flow().pressureLoss().middle(), 1)));
     design("backwash", d -> figure(Figure.of(d.flow().backwash())));
-    row("price", o -> o.offer().isUnpriced() ? "not entered" : words.about(o.quote().total()));
+    row(
+        "price",
+        o -> o.offer().isUnpriced() ? "not entered" : words.money(o.quote().total().toBigMoney()));
     row("first year", o -> served(o.design(), words.about(o.yearly().total())));
     row(
         "over " + candidates.get(0).life().years() + " years",

@@ -98,12 +98,12 @@ final class WayLines {
 
   private Figure units(double units) {
     Money like = study.asFound().cost();
-    return Figure.roughly(Money.of(like.getCurrencyUnit(), units, RoundingMode.HALF_UP));
+    return Figure.about(Money.of(like.getCurrencyUnit(), units, RoundingMode.HALF_UP));
   }
 
   private String price(ServiceOption option) {
     String unknown = option.kind() == Kind.AS_FOUND ? NONE : "not stated";
-    return option.price().map(words::about).orElse(unknown);
+    return option.price().map(Money::toBigMoney).map(words::money).orElse(unknown);
   }
 
   private String returned(Optional<Payback> payback) {
@@ -117,13 +117,9 @@ final class WayLines {
         "",
         option -> {
           Spread ends = spread.apply(option);
-          return ends.isNarrow()
-              ? ""
-              : "("
-                  + words.number(figure.apply(ends.low()))
-                  + "-"
-                  + words.number(figure.apply(ends.high()))
-                  + ")";
+          String low = words.number(figure.apply(ends.low()));
+          String high = words.number(figure.apply(ends.high()));
+          return ends.isNarrow() || low.equals(high) ? "" : "(" + low + "-" + high + ")";
         });
   }
 

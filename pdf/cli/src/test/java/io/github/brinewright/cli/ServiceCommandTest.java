@@ -136,7 +136,7 @@ class ServiceCommandTest extends CommandTest {
         .containsExactlyElementsOf(
             all(ways, way -> Figure.roughDays(way.daysBetweenRegenerations())));
     assertThat(cells(table, "cost to run"))
-        .containsExactlyElementsOf(all(ways, way -> Figure.roughly(way.cost())));
+        .containsExactlyElementsOf(all(ways, way -> Figure.about(way.cost())));
     assertThat(table).contains("advice: " + words().advice(study.advice()));
   }
 
@@ -159,7 +159,8 @@ class ServiceCommandTest extends CommandTest {
     for (int i = 0; i < ways.size(); i++) {
       String column = column(table, i);
       ServiceOption way = ways.get(i);
-      way.price().ifPresent(price -> assertThat(column).contains(words().about(price)));
+      way.price()
+          .ifPresent(price -> assertThat(column).contains(words().money(price.toBigMoney())));
       Stream.of(way.payback(), way.paybackAgainstFound())
           .flatMap(Optional::stream)
           .forEach(payback -> assertThat(column).contains(words().payback(payback)));

@@ -16,6 +16,9 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
   /** Least share of a column of text; values break their lines rather. */
   private static final double LEAST_TEXT = 0.22;
 
+  /** Least share of the labels where figures need their room. */
+  private static final double LEAST_LABELS = 0.14;
+
   List<Double> shares() {
     return kinds.contains(Table.Kind.TEXT) ? withText() : valuesOnly();
   }
@@ -28,9 +31,22 @@ record ColumnShares(List<Table.Kind> kinds, List<List<Cell>> rows, double width)
           case 3, 4, 5, 6 -> 0.26;
           default -> 0.19;
         };
-    List<Double> shares = new ArrayList<>(List.of(labels));
-    kinds.forEach(kind -> shares.add((1 - labels) / kinds.size()));
+    double narrowest = within(1 - kinds.size() * unbroken(), LEAST_LABELS, 1);
+    double first = Math.min(labels, narrowest);
+    List<Double> shares = new ArrayList<>(List.of(first));
+    kinds.forEach(kind -> shares.add((1 - first) / kinds.size()));
     return shares;
+  }
+
+  /** Share of a column in which no figure is broken, such as an amount with its currency. */
+  private double unbroken() {
+    return share(
+        rows.stream()
+            .skip(1)
+            .flatMap(row -> row.stream().skip(1))
+            .mapToDouble(Cell::longestWord)
+            .max()
+            .orElse(0));
   }
 
   private List<Double> withText() {

@@ -80,8 +80,7 @@ enum CandidateRow {
       "compare.efficiency",
       o -> Phrase.of(Figure.of(o.design().efficiency().salt())),
       now -> now.year(year -> Figure.of(year.saltPerRegeneration().per(now.found().usable())))),
-  PRICE(
-      "compare.price", o -> Phrase.of(Figure.about(o.quote().total())), now -> PresentColumn.NONE),
+  PRICE("compare.price", o -> Phrase.of(Figure.of(o.quote().total())), now -> PresentColumn.NONE),
   YEARLY(
       "compare.yearly",
       o -> served(o, () -> Figure.about(o.yearly().total())),

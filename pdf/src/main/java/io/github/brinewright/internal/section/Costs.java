@@ -100,7 +100,8 @@ public final class Costs {
         Phrase.of(new Figure.Share(tariff.escalation().salt(), 1)),
         Phrase.of(new Figure.Share(tariff.escalation().water(), 1)),
         Phrase.of(new Figure.Share(terms.discountRate(), 1)),
-        Phrase.of(Figure.of(tariff.perPound(subject.explained().softener().regenerant()))),
+        Phrase.of(
+            new Figure.PriceOfMass(tariff.perPound(subject.explained().softener().regenerant()))),
         Phrase.plain(tariff.name()));
   }
 }

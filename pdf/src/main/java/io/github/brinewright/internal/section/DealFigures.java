@@ -16,9 +16,6 @@ import java.util.List;
  * @param candidate proposed
  */
 record DealFigures(Candidate candidate) {
-  /** A usual bag of salt: common practice. */
-  private static final Mass BAG = Mass.ofPounds(40);
-
   Facts facts() {
     List<Row> facts = new ArrayList<>();
     if (!candidate.offer().isUnpriced()) {
@@ -52,10 +49,9 @@ record DealFigures(Candidate candidate) {
   /** To the bag, and not less than one. */
   private Row salt() {
     Mass year = candidate.design().year().orElseThrow().salt();
-    long bags = Math.max(1, Math.round(year.ratioTo(BAG)));
     return Row.of(
         "opening.fact.bags",
-        Phrase.text("opening.fact.bags", Phrase.of(Figure.of(BAG, 0))),
-        Phrase.text("opening.bags", Phrase.of(Figure.of((int) bags))));
+        Phrase.text("opening.fact.bags", Phrase.of(new Figure.UsualBag())),
+        Phrase.text("opening.bags", Phrase.of(new Figure.Bags(year))));
   }
 }

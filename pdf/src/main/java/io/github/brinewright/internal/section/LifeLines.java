@@ -59,7 +59,13 @@ record LifeLines(Subject subject) {
     }
 
     private Phrase inWords(int years) {
-      return Phrase.text("cost.chart.series", said, about(0), about(years));
+      return Phrase.text("cost.chart.series", said, start(), about(years));
+    }
+
+    /** A price to the cent, as it stands elsewhere; nothing where nothing is bought. */
+    private Phrase start() {
+      Money price = after.apply(0);
+      return price.isZero() ? about(0) : Phrase.of(Figure.of(price));
     }
 
     private Phrase about(int year) {

@@ -176,7 +176,8 @@ public final class Opening {
                 "opening.tasteText",
                 Phrase.of(Figure.of(added.sodiumMilligramsPerGlass(), 0)),
                 Phrase.of(Figure.of(added.sodiumInColdWater(), 0)),
-                Phrase.of(Figure.of(added.sodiumMilligramsPerDay(), 0)))
+                Phrase.of(Figure.of(added.sodiumMilligramsPerDay(), 0)),
+                Phrase.of(Figure.of(added.sodiumMilligramsPerQuarterLiter(), 0)))
             : Phrase.text(
                 "opening.tastePotassium", Phrase.of(Figure.of(added.potassiumInColdWater(), 0))));
   }

@@ -15,6 +15,7 @@ import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.softener.Regenerant;
 import io.github.brinewright.study.HomeStudy;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Rough;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -115,20 +116,19 @@ final class PresentAdvice {
 
   /** The new one against keeping what there is, price included. */
   private Phrase overTheYears(Candidate candidate, Money kept) {
-    Money apart = candidate.life().total().minus(kept);
     return Phrase.text(
-        stands(candidate, apart),
+        stands(candidate, kept),
         Phrase.of(Figure.of(candidate.life().years())),
         Phrase.plain(candidate.softener().name()),
-        Phrase.of(Figure.about(apart.abs())),
+        Phrase.of(Figure.apart(candidate.life().total(), kept)),
         Phrase.text("now.kept." + (replaces() ? Kind.SET_RIGHT : advice.way())));
   }
 
   /** What is cheaper over the years and not advised all the same says why. */
-  private String stands(Candidate candidate, Money apart) {
-    double total = candidate.life().total().getAmount().doubleValue();
-    double share = apart.getAmount().doubleValue() / total;
-    if (Math.abs(share) < Comparison.LEVEL - 1) {
+  private String stands(Candidate candidate, Money kept) {
+    Money total = candidate.life().total();
+    double share = total.minus(kept).getAmount().doubleValue() / total.getAmount().doubleValue();
+    if (Math.abs(share) < Comparison.LEVEL - 1 || Rough.alike(total, kept)) {
       return "now.level";
     } else if (share > 0) {
       return "now.dearer";
@@ -159,7 +159,8 @@ final class PresentAdvice {
   /** What setting it right is for, where it does not save money. */
   private Optional<Phrase> softer(ServiceOption set) {
     Volume less = study.asFound().hardWater().total().minus(set.hardWater().total());
-    boolean saves = set.cost().isLessThan(study.asFound().cost());
+    Money found = study.asFound().cost();
+    boolean saves = set.cost().isLessThan(found) && !Rough.alike(set.cost(), found);
     return !saves && less.isPositive()
         ? Optional.of(Phrase.text("now.softer", Phrase.of(Figure.of(less, 0))))
         : Optional.empty();

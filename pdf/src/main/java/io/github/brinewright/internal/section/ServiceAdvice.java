@@ -14,6 +14,7 @@ import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.service.ServiceOption.Kind;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
+import io.github.brinewright.trace.Rough;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -87,7 +88,7 @@ final class ServiceAdvice {
   private static Phrase price(Kind kind, Money price, Candidate candidate) {
     return Phrase.text(
         "service.buy." + kind.name(),
-        Phrase.of(Figure.about(price)),
+        Phrase.of(Figure.of(price)),
         Phrase.plain(candidate.softener().name()));
   }
 
@@ -111,10 +112,10 @@ final class ServiceAdvice {
       return Phrase.text("service.why.hard");
     }
     return Phrase.text(
-        "service.why.life",
+        Rough.alike(chosen.life().total(), keeping) ? "service.why.level" : "service.why.life",
         Phrase.of(Figure.of(years)),
-        Phrase.of(Figure.roughly(chosen.life().total())),
-        Phrase.of(Figure.roughly(keeping)));
+        Phrase.of(Figure.about(chosen.life().total())),
+        Phrase.of(Figure.about(keeping)));
   }
 
   static boolean letsHardWater(Candidate candidate) {

@@ -90,7 +90,7 @@ final class ServiceNotes {
     items.add(
         Phrase.text(
             "service.prices",
-            Phrase.of(Figure.of(comparison.tariff().perPound(regenerant()))),
+            Phrase.of(new Figure.PriceOfMass(comparison.tariff().perPound(regenerant()))),
             Phrase.plain(comparison.tariff().name())));
     return section("service.assumed", items);
   }

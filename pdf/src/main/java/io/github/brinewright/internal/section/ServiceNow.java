@@ -86,7 +86,7 @@ final class ServiceNow {
         Row.of(kind + "days", ServiceRow.days(asFound)),
         Row.of(kind + "salt", Figure.roughly(asFound.salt())),
         Row.of(kind + "out", out),
-        Row.of(kind + "cost", Figure.roughly(asFound.cost())));
+        Row.of(kind + "cost", Figure.about(asFound.cost())));
   }
 
   private Rows does() {

@@ -72,7 +72,7 @@ enum ServiceRow {
     Money stated = option.cost();
     return ranged(
         option.costs(),
-        units -> Figure.roughly(Money.of(stated.getCurrencyUnit(), units, RoundingMode.HALF_UP)));
+        units -> Figure.about(Money.of(stated.getCurrencyUnit(), units, RoundingMode.HALF_UP)));
   }
 
   /** With its range, where that is worth a thought. */
@@ -90,7 +90,7 @@ enum ServiceRow {
     }
     return option
         .price()
-        .map(price -> Phrase.of(Figure.about(price)))
+        .map(price -> Phrase.of(Figure.of(price)))
         .orElseGet(() -> Phrase.text("service.unpriced"));
   }
 

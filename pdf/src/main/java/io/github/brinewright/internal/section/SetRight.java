@@ -6,12 +6,10 @@ import io.github.brinewright.service.Payback;
 import io.github.brinewright.service.ServiceOption;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.trace.Rough;
-import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.joda.money.Money;
 
 /**
  * What setting a softener right changes: also where it costs more, because hard water was cheap.
@@ -20,9 +18,6 @@ import org.joda.money.Money;
  * @param right as it is to be
  */
 record SetRight(ServiceOption found, ServiceOption right) {
-  /** What costs less than this a year more or less, in units of the currency, costs the same. */
-  private static final BigDecimal LEAST = BigDecimal.TEN;
-
   private static final double MUCH = 0.25;
   private static final double MUCH_GALLONS = 100;
 
@@ -66,12 +61,11 @@ record SetRight(ServiceOption found, ServiceOption right) {
   }
 
   private List<Phrase> money() {
-    Money saved = found.cost().minus(right.cost());
-    if (saved.getAmount().abs().compareTo(LEAST) < 0) {
+    if (Rough.alike(found.cost(), right.cost())) {
       return List.of(Phrase.text("service.then.same"));
     }
-    Phrase amount = Phrase.of(Figure.roughly(saved.abs()));
-    if (saved.isNegative()) {
+    Phrase amount = Phrase.of(Figure.apart(found.cost(), right.cost()));
+    if (right.cost().isGreaterThan(found.cost())) {
       boolean less = daysOut(found) - daysOut(right) >= 1;
       return List.of(Phrase.text(less ? "service.then.because" : "service.then.more", amount));
     }
@@ -83,7 +77,7 @@ record SetRight(ServiceOption found, ServiceOption right) {
   private Phrase visit(Payback payback) {
     return Phrase.text(
         "service.then.visit",
-        Phrase.of(Figure.about(right.price().orElseThrow())),
+        Phrase.of(Figure.of(right.price().orElseThrow())),
         new Phrase.Returned(payback));
   }
 

@@ -53,7 +53,7 @@ record YearFindings(HomeStudy study, Subject subject) {
 
   private Phrase savings(MeterSaving saving) {
     Phrase saved = new Phrase.Saved(saving);
-    return saving.saved().isPositive()
+    return saving.saved().isPositive() && !saving.isLevel()
         ? Phrase.sentences(List.of(saved, payback(saving.saved())))
         : saved;
   }
@@ -66,10 +66,9 @@ record YearFindings(HomeStudy study, Subject subject) {
     double years = extra.getAmount().doubleValue() / saves.getAmount().doubleValue();
     int compared = study.candidate().life().years();
     return years <= compared
-        ? Phrase.text(
-            "year.payback", Phrase.of(Figure.about(extra)), Phrase.of(Figure.of(years, 1)))
+        ? Phrase.text("year.payback", Phrase.of(Figure.of(extra)), Phrase.of(Figure.of(years, 1)))
         : Phrase.text(
-            "year.noPayback", Phrase.of(Figure.about(extra)), Phrase.of(Figure.of(compared)));
+            "year.noPayback", Phrase.of(Figure.of(extra)), Phrase.of(Figure.of(compared)));
   }
 
   private Optional<Phrase> immediateNote() {
