@@ -4,7 +4,6 @@ import io.github.brinewright.softener.Control;
 import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.joda.money.Money;
 
@@ -106,15 +105,5 @@ public record Quote(Offer offer, Control control, Terms terms, List<Item> items)
   /** {@return what is due after the installation} */
   public Money balance() {
     return total().minus(deposit());
-  }
-
-  /** {@return the monthly payment when the balance is financed; empty when no credit is offered} */
-  public Optional<Money> monthlyPayment() {
-    return terms.financing().map(credit -> credit.payment(balance()));
-  }
-
-  /** {@return the deposit and all monthly payments; empty when no credit is offered} */
-  public Optional<Money> totalFinanced() {
-    return terms.financing().map(credit -> deposit().plus(credit.totalPaid(balance())));
   }
 }
