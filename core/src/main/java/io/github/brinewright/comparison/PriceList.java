@@ -3,6 +3,7 @@ package io.github.brinewright.comparison;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
 import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.Tariff;
@@ -24,6 +25,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * A dealer's offers, the terms they are sold on, and the limits, margins and rules they are judged
@@ -100,6 +102,16 @@ public final class PriceList {
   /** {@return ways to pay, in their order; none where {@link #terms} say all} */
   public List<PaymentWay> ways() {
     return values.ways;
+  }
+
+  /**
+   * {@return the credit that a monthly payment is stated of: the first among the ways to pay or,
+   * where there are no ways, that of the terms; empty when none is offered}
+   */
+  public Optional<PaymentWay> credit() {
+    return ways().isEmpty()
+        ? terms().creditWay(Money.zero(currency()))
+        : ways().stream().filter(way -> way.kind() == PaymentKind.CREDIT).findFirst();
   }
 
   /** {@return how it is sold} */

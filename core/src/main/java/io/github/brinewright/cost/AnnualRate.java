@@ -12,7 +12,9 @@ import org.joda.money.Money;
  * The annual percentage rate of a credit that is advanced at once and paid back month by month, by
  * the actuarial method: amount = Σ payment ÷ ((1 + f·i) (1 + i)^t), rate = 12·i, where the first
  * payment comes after t whole months and the fraction f of one, and each other one a month later.
- * Source: 12 CFR 1026, Appendix J, (b)(8).
+ * Source: 12 CFR 1026, Appendix J, (b)(8). Not for several advances, for payments that skip months
+ * or come at other intervals, nor for a single payment, whose unit-period is its whole term: the
+ * rate of one after other than a month differs from that of the regulation.
  */
 public final class AnnualRate {
   /** Months from the advance to the first payment: 0.1 to 12. */

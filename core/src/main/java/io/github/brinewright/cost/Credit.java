@@ -43,15 +43,6 @@ public record Credit(BigDecimal yearlyRate, int months) {
   }
 
   /**
-   * {@return the sum of all payments}
-   *
-   * @param amount financed; 0 to 10^12
-   */
-  public Money totalPaid(Money amount) {
-    return payment(amount).multipliedBy(months);
-  }
-
-  /**
    * {@return the capital recovery factor of {@code periods} payments at {@code rate} each;
    * dimensionless} Example: 18 %, 15 → 0.196403. Source: Panneerselvam, Engineering Economics,
    * example 3.6.

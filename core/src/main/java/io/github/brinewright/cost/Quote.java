@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.joda.money.Money;
@@ -142,16 +141,6 @@ public final class Quote {
   /** {@return what is due after the installation} */
   public Money balance() {
     return total().minus(deposit());
-  }
-
-  /** {@return the monthly payment when the balance is financed; empty when no credit is offered} */
-  public Optional<Money> monthlyPayment() {
-    return terms.financing().map(credit -> credit.payment(balance()));
-  }
-
-  /** {@return the deposit and all monthly payments; empty when no credit is offered} */
-  public Optional<Money> totalFinanced() {
-    return terms.financing().map(credit -> deposit().plus(credit.totalPaid(balance())));
   }
 
   @Override

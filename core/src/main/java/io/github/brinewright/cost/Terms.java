@@ -3,6 +3,7 @@ package io.github.brinewright.cost;
 import io.github.brinewright.quantity.Require;
 import java.math.BigDecimal;
 import java.util.Optional;
+import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,6 +70,23 @@ public final class Terms {
   /** {@return the credit offered; empty when there is none} */
   public Optional<Credit> financing() {
     return Optional.ofNullable(values.financing);
+  }
+
+  /**
+   * {@return the credit offered as a way to pay, with the deposit of these terms; empty when there
+   * is none}
+   *
+   * @param nothing zero in the currency of the price list
+   */
+  public Optional<PaymentWay> creditWay(Money nothing) {
+    return financing()
+        .map(
+            credit ->
+                PaymentWay.of("credit", PaymentKind.CREDIT, nothing)
+                    .depositShare(depositShare())
+                    .yearlyRate(credit.yearlyRate())
+                    .months(credit.months())
+                    .build());
   }
 
   /** {@return over how many years costs are compared} */

@@ -11,7 +11,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
+import org.joda.money.Money;
 
 /**
  * Reads a job folder. Only sites.csv must be there; units.csv, resins.csv, tariffs.csv and
@@ -86,13 +88,14 @@ public final class JobFolder {
     Job job =
         sharedFilesGood
             ? Job.of(
-                    PriceList.builder(offers)
-                        .items(items)
-                        .ways(ways)
-                        .terms(dealer.builtTerms())
-                        .limits(dealer.builtLimits())
-                        .margins(dealer.builtMargins())
-                        .build())
+                    noted(
+                        PriceList.builder(offers)
+                            .items(items)
+                            .ways(ways)
+                            .terms(dealer.builtTerms())
+                            .limits(dealer.builtLimits())
+                            .margins(dealer.builtMargins())
+                            .build()))
                 .readFrom(files)
                 .dealer(dealer.builtDealer())
                 .tariffs(List.copyOf(tariffs.values()))
@@ -132,6 +135,25 @@ public final class JobFolder {
     return files.has(PaymentColumns.COLUMNS.file())
         ? PaymentReader.read(files, currency, problems)
         : List.of();
+  }
+
+  /** Of two credits that differ, that of payments.csv is offered. */
+  private PriceList noted(PriceList prices) {
+    Optional<PaymentWay> ofTerms = prices.terms().creditWay(Money.zero(prices.currency()));
+    boolean same =
+        ofTerms.isEmpty() || prices.credit().filter(way -> alike(way, ofTerms.get())).isPresent();
+    if (!same) {
+      notes.add(Note.CREDIT_OF_PAYMENTS);
+    }
+    return prices;
+  }
+
+  private static boolean alike(PaymentWay one, PaymentWay other) {
+    return one.months() == other.months()
+        && one.firstDays() == other.firstDays()
+        && one.fee().equals(other.fee())
+        && one.yearlyRate().equals(other.yearlyRate())
+        && one.depositShare().equals(other.depositShare());
   }
 
   private Map<String, Tariff> tariffs(CurrencyUnit currency) {

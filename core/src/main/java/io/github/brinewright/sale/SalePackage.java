@@ -52,11 +52,6 @@ public record SalePackage(
     return quote().with(extras).total();
   }
 
-  /** {@return the monthly payment of the balance; empty when no credit is offered} */
-  public Optional<Money> monthly() {
-    return quote().monthlyPayment();
-  }
-
   /** {@return whether no price is known} */
   public boolean isUnpriced() {
     return candidate.offer().isUnpriced();

@@ -3,8 +3,11 @@ package io.github.brinewright.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.LifeCost;
 import io.github.brinewright.cost.Offer;
+import io.github.brinewright.cost.PaymentKind;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.cost.Tariff;
 import io.github.brinewright.cost.Terms;
@@ -21,6 +24,7 @@ import io.github.brinewright.sizing.Setup;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.Softener;
 import io.github.brinewright.study.HomeStudy;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -58,6 +62,25 @@ class PriceListTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("two softeners of the price list have the id a");
     assertThatThrownBy(() -> PriceList.of(List.of())).hasMessageContaining("no unit");
+  }
+
+  @Test
+  void theCreditIsTheFirstOfTheWaysOrThatOfTheTerms() {
+    Terms terms =
+        Terms.builder()
+            .depositShare(new BigDecimal("0.25"))
+            .financing(new Credit(new BigDecimal("0.089"), 36))
+            .build();
+    PaymentWay cash = PaymentWay.of("cash", PaymentKind.CASH, Money.zero(USD)).build();
+    PaymentWay lent = PaymentWay.of("lent", PaymentKind.CREDIT, Money.zero(USD)).months(12).build();
+    PriceList.Builder prices = PriceList.builder(List.of(offer("a", "USD 1"))).terms(terms);
+
+    PaymentWay ofTerms = prices.build().credit().orElseThrow();
+    assertThat(ofTerms.months()).isEqualTo(36);
+    assertThat(ofTerms.yearlyRate()).isEqualByComparingTo("0.089");
+    assertThat(ofTerms.depositShare()).isEqualByComparingTo("0.25");
+    assertThat(prices.ways(List.of(cash, lent)).build().credit()).contains(lent);
+    assertThat(prices.ways(List.of(cash)).build().credit()).isEmpty();
   }
 
   @Test

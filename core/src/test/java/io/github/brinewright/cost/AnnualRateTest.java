@@ -12,6 +12,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.aggregator.ArgumentsAccessor;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class AnnualRateTest {
@@ -52,6 +53,38 @@ class AnnualRateTest {
             AnnualRate.ofMonthly(usd(amount), payments(first, number, each, last), months)
                 .doubleValue())
         .isCloseTo(percent / 100, within(0.00005));
+  }
+
+  /**
+   * The examples of 12 CFR 1026, Appendix J, with an odd first period and other unit-periods than a
+   * month: (c)(1)(iii) to (v), (c)(2)(ii), (c)(3)(ii) and (c)(4)(ii). The equation is that of a
+   * month with the unit-period in its place, so the rate of a unit-period is a twelfth of what is
+   * returned; the first period is in days, of a unit-period of so many days. The rate is printed to
+   * a hundredth of a per cent.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "5000,  '',     24, 219.17, '',     6,   15, 24, 10.34",
+    "10000, '',     40, 385.00, '',     129, 90, 4,  8.97",
+    "500,   '',     30, 17.60,  '',     32,  7,  52, 14.96",
+    "400,   39.50,  11, 38.31,  '',     33,  28, 13, 28.50",
+    "200,   '',     19, 9.50,   30.00,  8,   14, 26, 12.22",
+    "8000,  449.36, 18, 465.00, 200.00, 52,  60, 6,  7.30"
+  })
+  void anOddFirstPeriodIsThatOfTheRegulation(ArgumentsAccessor example) {
+    List<Money> payments =
+        payments(
+            example.getString(1),
+            example.getInteger(2),
+            example.getString(3),
+            example.getString(4));
+    double first = example.getDouble(5) / example.getDouble(6);
+    double unitPeriods = example.getDouble(7);
+
+    BigDecimal rate = AnnualRate.ofMonthly(usd(example.getString(0)), payments, first);
+
+    assertThat(rate.doubleValue() / 12 * unitPeriods)
+        .isCloseTo(example.getDouble(8) / 100, within(0.00005));
   }
 
   @Test

@@ -56,6 +56,28 @@ class JobFolderTest {
   @CsvSource(
       delimiter = '|',
       value = {
+        "lent,credit,25,8.9,36,0  | false",
+        "lent,credit,25,9.9,36,0  | true",
+        "lent,credit,25,8.9,36,10 | true",
+        "lent,credit,10,8.9,36,0  | true",
+        "cash,cash,25,,,          | true"
+      })
+  void ofTwoCreditsThatDifferTheWaysToPayAreOfferedAndItIsSaid(String way, boolean said)
+      throws IOException {
+    write("sites.csv", HEADER + GOOD_ROW);
+    write("dealer.properties", "deposit_percent=25\ncredit_percent=8.9\ncredit_months=36\n");
+    write("payments.csv", "way_id,kind,deposit_percent,percent_per_year,months,fee\n" + way + "\n");
+
+    JobReading reading = read();
+
+    assertThat(reading.problems()).isEmpty();
+    assertThat(reading.notes().contains(Note.CREDIT_OF_PAYMENTS)).isEqualTo(said);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
         "A1,Ann,0,3 | column hardness_gpg: \"0\" must be from 0.1 to 200",
         "A1,Ann,-4,3 | column hardness_gpg: \"-4\" must be from 0.1 to 200",
         "A1,Ann,18,0 | column people: \"0\" must be from 1 to 40",

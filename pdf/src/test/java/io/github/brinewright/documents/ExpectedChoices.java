@@ -3,7 +3,6 @@ package io.github.brinewright.documents;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.cost.CostKind;
-import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.cost.LifeCost;
@@ -143,8 +142,8 @@ final class ExpectedChoices extends Expected {
             credit ->
                 row(
                     "choices/choices/choices.monthly",
-                    words.text("choices.monthly", Figure.of(credit.months()), percent(credit)),
-                    o -> money(credit.payment(o.candidate().quote().balance()))));
+                    words.text("choices.monthly", credit.months(), credit.nominal()),
+                    o -> money(credit(o).orElseThrow().each())));
     line("choices/choices/", "choices.yearly", o -> words.about(o.year()));
     row(
         "choices/choices/compare.life",
@@ -168,12 +167,12 @@ final class ExpectedChoices extends Expected {
     return comparison.priceList().terms();
   }
 
-  private Optional<Credit> credit() {
-    return terms().financing();
+  private Optional<ExpectedCredit> credit() {
+    return credit(packages.values().iterator().next());
   }
 
-  private static Figure percent(Credit credit) {
-    return new Figure.Share(credit.yearlyRate().doubleValue(), 2);
+  private Optional<ExpectedCredit> credit(Offered offered) {
+    return ExpectedCredit.of(comparison.priceList(), offered.candidate().quote().total());
   }
 
   private String money(Money money) {
@@ -428,21 +427,15 @@ final class ExpectedChoices extends Expected {
     credit().ifPresent(this::monthly);
   }
 
-  private void monthly(Credit credit) {
-    Figure months = Figure.of(credit.months());
+  private void monthly(ExpectedCredit credit) {
     row(
         "price/pay/pay.monthly",
-        words.text("pay.monthly", months, percent(credit)),
-        o -> money(credit.payment(o.candidate().quote().balance())));
+        words.text("pay.monthly", credit.months(), credit.nominal()),
+        o -> money(credit(o).orElseThrow().each()));
     row(
         "price/pay/pay.financed",
-        words.text("pay.financed", months),
-        o ->
-            money(
-                credit
-                    .payment(o.candidate().quote().balance())
-                    .multipliedBy(credit.months())
-                    .plus(o.candidate().quote().deposit())));
+        words.text("pay.financed", credit.months()),
+        o -> money(credit(o).orElseThrow().inAll()));
   }
 
   /** The same fields where the choice is made and in the acceptance. */

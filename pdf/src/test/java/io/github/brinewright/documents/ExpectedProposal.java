@@ -4,7 +4,6 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.CostKind;
-import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.quantity.Mass;
@@ -20,6 +19,7 @@ import io.github.brinewright.words.Wording;
 import io.github.brinewright.words.WorkedStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
@@ -169,7 +169,7 @@ final class ExpectedProposal extends ExpectedComparison {
       figure(
           in + (installed ? "opening.fact.price" : "opening.fact.equipment"),
           Figure.of(candidate.quote().total()));
-      candidate.quote().terms().financing().ifPresent(credit -> month(in, candidate, credit));
+      credit(candidate.quote()).ifPresent(credit -> month(in, credit));
     }
     value(in + "opening.fact.year", words.about(candidate.yearly().total()));
     Mass salt = candidate.design().year().orElseThrow().salt();
@@ -182,15 +182,16 @@ final class ExpectedProposal extends ExpectedComparison {
         words.text("opening.bags", Figure.of((int) Math.max(1, Math.rint(bags)))));
   }
 
-  private void month(String in, Candidate candidate, Credit credit) {
+  private Optional<ExpectedCredit> credit(Quote quote) {
+    return ExpectedCredit.of(comparison.priceList(), quote.total());
+  }
+
+  private void month(String in, ExpectedCredit credit) {
     value(
         in + "opening.fact.month",
         words.text(
-            "opening.fact.month",
-            Figure.of(credit.months()),
-            new Figure.Share(credit.yearlyRate().doubleValue(), 2),
-            Figure.of(candidate.quote().deposit())),
-        words.money(credit.payment(candidate.quote().balance()).toBigMoney()));
+            "opening.fact.month", credit.months(), credit.annualRate(), Figure.of(credit.down())),
+        words.money(credit.each().toBigMoney()));
   }
 
   private void costs() {
@@ -224,19 +225,17 @@ final class ExpectedProposal extends ExpectedComparison {
           words.text("price.deposit", Figure.of(quote.total().minus(quote.deposit()))),
           words.money(quote.deposit().toBigMoney()));
     }
-    quote
-        .terms()
-        .financing()
+    credit(quote)
         .ifPresent(
             credit ->
                 value(
                     in + "price.monthly",
                     words.text(
                         "price.monthly",
-                        Figure.of(credit.months()),
-                        new Figure.Share(credit.yearlyRate().doubleValue(), 2),
-                        Figure.of(quote.totalFinanced().orElseThrow())),
-                    words.money(quote.monthlyPayment().orElseThrow().toBigMoney())));
+                        credit.months(),
+                        credit.annualRate(),
+                        Figure.of(credit.inAll())),
+                    words.money(credit.each().toBigMoney())));
   }
 
   private void sign(String id, String who, String nameCaption) {

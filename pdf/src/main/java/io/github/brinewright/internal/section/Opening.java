@@ -76,7 +76,7 @@ public final class Opening {
   private void addNew(List<Element> elements, Candidate candidate) {
     elements.add(recommended(candidate));
     if (present.filter(PresentAdvice::showsRecommended).isEmpty()) {
-      elements.add(new DealFigures(candidate).facts());
+      elements.add(new DealFigures(candidate, comparison.priceList().credit()).facts());
     }
     present.map(PresentAdvice::topic).ifPresent(elements::add);
     if (roomForBars() && candidate.hardWater().isPresent()) {

@@ -2,8 +2,9 @@ package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.cost.BillLine;
-import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
 import io.github.brinewright.sale.PackageKind;
@@ -12,7 +13,6 @@ import io.github.brinewright.trace.Figure;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import org.joda.money.Money;
@@ -35,7 +35,7 @@ record PackageTable(Subject subject, List<SalePackage> packages) {
       lines.add(line("price.tax", each -> money(each.quote().tax())));
     }
     lines.add(line("price.total", each -> money(each.total())).summing());
-    credit().ifPresent(credit -> lines.add(monthly(credit)));
+    subject.comparison().priceList().credit().map(this::monthly).ifPresent(lines::add);
     lines.add(line("choices.yearly", each -> Phrase.of(Figure.about(each.yearlyCost()))));
     lines.add(life());
     lines.add(line("compare.hard", this::hard));
@@ -109,11 +109,7 @@ record PackageTable(Subject subject, List<SalePackage> packages) {
         .orElse(PresentColumn.NONE);
   }
 
-  private Optional<Credit> credit() {
-    return packages.get(0).quote().terms().financing();
-  }
-
-  private Table.Line monthly(Credit credit) {
+  private Table.Line monthly(PaymentWay credit) {
     Phrase label =
         Phrase.text(
             "choices.monthly",
@@ -122,7 +118,9 @@ record PackageTable(Subject subject, List<SalePackage> packages) {
     return Table.Line.of(
         "choices.monthly",
         label,
-        packages.stream().map(each -> money(each.monthly().orElseThrow())).toList());
+        packages.stream()
+            .map(each -> money(new PaymentPlan(credit, each.total()).monthly().get(0)))
+            .toList());
   }
 
   private Table.Line life() {

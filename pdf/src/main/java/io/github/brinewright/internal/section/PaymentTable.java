@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.section;
 
-import io.github.brinewright.cost.Credit;
+import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Table;
@@ -26,22 +27,22 @@ record PaymentTable(Subject subject, List<SalePackage> packages) {
       lines.add(line("pay.deposit", Quote::deposit));
       lines.add(line("pay.balance", Quote::balance));
     }
-    first.terms().financing().ifPresent(credit -> lines.addAll(monthly(credit)));
+    subject.comparison().priceList().credit().map(this::monthly).ifPresent(lines::addAll);
     return new Table("pay", Phrase.text("price.item"), columns(), lines);
   }
 
-  private List<Table.Line> monthly(Credit credit) {
+  private List<Table.Line> monthly(PaymentWay credit) {
     Phrase months = Phrase.of(Figure.of(credit.months()));
     Phrase rate = Phrase.of(new Figure.Share(credit.yearlyRate().doubleValue(), 2));
     return List.of(
         line(
             "pay.monthly",
             Phrase.text("pay.monthly", months, rate),
-            quote -> quote.monthlyPayment().orElseThrow()),
+            quote -> new PaymentPlan(credit, quote.total()).monthly().get(0)),
         line(
             "pay.financed",
             Phrase.text("pay.financed", months),
-            quote -> quote.totalFinanced().orElseThrow()));
+            quote -> new PaymentPlan(credit, quote.total()).total()));
   }
 
   private Table.Line line(String key, Function<Quote, Money> amount) {

@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.section;
 
 import io.github.brinewright.comparison.Candidate;
-import io.github.brinewright.cost.Credit;
 import io.github.brinewright.cost.Item;
+import io.github.brinewright.cost.PaymentPlan;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.model.Element;
 import io.github.brinewright.model.Paragraph;
@@ -41,12 +41,12 @@ public final class Price {
 
   private Section section(Candidate candidate) {
     List<Element> elements = new ArrayList<>();
-    WaysToPay.of(subject)
-        .map(WaysToPay::elements)
-        .ifPresentOrElse(elements::addAll, () -> elements.add(matter(candidate)));
-    if (subject.offersChoices()
-        && !subject.packages().extras().isEmpty()
-        && WaysToPay.of(subject).isEmpty()) {
+    Optional<WaysToPay> ways = WaysToPay.of(subject);
+    if (ways.isEmpty() || !subject.offersChoices()) {
+      elements.add(matter(candidate));
+    }
+    ways.map(WaysToPay::elements).ifPresent(elements::addAll);
+    if (subject.offersChoices() && !subject.packages().extras().isEmpty() && ways.isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.text("pay.extras")));
     }
     if (!subject.dealer().terms().isEmpty()) {
@@ -55,7 +55,7 @@ public final class Price {
     return new Section("price", Phrase.text("price.heading"), elements, false);
   }
 
-  private static Rows rows(Candidate candidate) {
+  private Rows rows(Candidate candidate) {
     Quote quote = candidate.quote();
     List<Row> rows = new ArrayList<>();
     rows.add(
@@ -70,26 +70,39 @@ public final class Price {
         .forEach(rows::add);
     rows.add(Row.of("price.tax", Figure.of(quote.tax())));
     rows.add(Row.of("price.total", Figure.of(quote.total())).summing());
+    if (subject.comparison().priceList().ways().isEmpty()) {
+      rows.addAll(terms(quote));
+    }
+    return new Rows("price", List.of(Phrase.text("price.item"), Phrase.text("price.amount")), rows);
+  }
+
+  /** Deposit and credit of the terms. */
+  private List<Row> terms(Quote quote) {
+    List<Row> rows = new ArrayList<>();
     if (!quote.deposit().isZero()) {
       Phrase label = Phrase.text("price.deposit", Phrase.of(Figure.of(quote.balance())));
       rows.add(Row.of("price.deposit", label, Phrase.of(Figure.of(quote.deposit()))));
     }
-    quote.terms().financing().ifPresent(credit -> rows.add(monthly(quote, credit)));
-    return new Rows("price", List.of(Phrase.text("price.item"), Phrase.text("price.amount")), rows);
+    subject
+        .comparison()
+        .priceList()
+        .credit()
+        .map(way -> monthly(new PaymentPlan(way, quote.total())))
+        .ifPresent(rows::add);
+    return rows;
   }
 
   private static Row item(Item item, Money amount) {
     return Row.of("item." + item.id(), PackageNames.name(item), Phrase.of(Figure.of(amount)));
   }
 
-  private static Row monthly(Quote quote, Credit credit) {
+  private static Row monthly(PaymentPlan plan) {
     Phrase label =
         Phrase.text(
             "price.monthly",
-            Phrase.of(Figure.of(credit.months())),
-            Phrase.of(new Figure.Share(credit.yearlyRate().doubleValue(), 2)),
-            Phrase.of(Figure.of(quote.totalFinanced().orElseThrow())));
-    return Row.of(
-        "price.monthly", label, Phrase.of(Figure.of(quote.monthlyPayment().orElseThrow())));
+            Phrase.of(Figure.of(plan.way().months())),
+            DealFigures.rate(plan),
+            Phrase.of(Figure.of(plan.total())));
+    return Row.of("price.monthly", label, Phrase.of(Figure.of(plan.monthly().get(0))));
   }
 }

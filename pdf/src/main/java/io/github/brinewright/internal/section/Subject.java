@@ -61,10 +61,12 @@ public record Subject(
 
   /** Whether there is more than one package, or something to add to it, at a known price. */
   boolean offersChoices() {
-    Packages packages = packages();
-    return recommends()
-        && packages.all().stream().noneMatch(SalePackage::isUnpriced)
-        && (packages.all().size() > 1 || !packages.extras().isEmpty());
+    return isPriced() && (packages().all().size() > 1 || !packages().extras().isEmpty());
+  }
+
+  /** Whether there is something to recommend, and the price of all that may be chosen is known. */
+  boolean isPriced() {
+    return recommends() && packages().all().stream().noneMatch(SalePackage::isUnpriced);
   }
 
   /** Whether there is something to recommend. */

@@ -155,9 +155,9 @@ record WaysToPay(Subject subject, SalePackage bought) {
         FIELD, new Phrase.Local(way.name()), way.id().replaceAll("[^A-Za-z0-9-]", "-"));
   }
 
-  /** Those of a proposal that has choices and ways to pay. */
+  /** Those of a proposal that has a price and ways to pay. */
   static Optional<WaysToPay> of(Subject subject) {
-    return subject.offersChoices() && !subject.comparison().priceList().ways().isEmpty()
+    return subject.isPriced() && !subject.comparison().priceList().ways().isEmpty()
         ? subject.packages().of(PackageKind.RECOMMENDED).map(each -> new WaysToPay(subject, each))
         : Optional.empty();
   }
