@@ -11,19 +11,24 @@ public final class JobExcerpt {
   private JobExcerpt() {}
 
   /**
-   * {@return the files of a job by name, sites.csv with the filled cells of one home}
+   * {@return the files of a job by name, sites.csv with the filled cells of one home and the
+   * revision of its quote}
    *
    * @param files of the job, free of errors in that row
    * @param dealer of the job, whose logo comes along
-   * @param siteId id of the home
+   * @param home of the job, of whose quote there may be a later revision than the files say
    * @throws IOException when a file cannot be read, or has no such home
    */
-  public static Map<String, String> of(JobFiles files, Dealer dealer, String siteId)
+  public static Map<String, String> of(JobFiles files, Dealer dealer, QuotedHome home)
       throws IOException {
+    String siteId = home.site().id();
     Map<String, String> cells =
         SiteCells.of(files, siteId)
             .orElseThrow(() -> new IOException("there is no home \"" + siteId + "\""));
     Map<String, String> texts = withoutHomes(files, dealer);
+    if (home.record().isRevised()) {
+      cells.put(SiteColumns.REVISION, String.valueOf(home.record().revision()));
+    }
     texts.put(SiteCells.FILE, SiteCells.csv(cells));
     return texts;
   }

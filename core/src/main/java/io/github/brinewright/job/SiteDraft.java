@@ -29,6 +29,12 @@ final class SiteDraft {
   String customer = "";
   String street = "";
   String town = "";
+  String phone = "";
+  String email = "";
+  String quoteNumber = "";
+  int revision = 1;
+  String rep = "";
+  String notes = "";
   int people = 1;
   int guests;
   int guestDays;
@@ -82,7 +88,7 @@ final class SiteDraft {
   Site build(Place dealers) {
     Site.Builder site =
         Site.of(id, builtWater(), builtHousehold())
-            .contact(new Customer(customer.isEmpty() ? id : customer, street, town))
+            .contact(new Customer(customer.isEmpty() ? id : customer, street, town, phone, email))
             .supply(builtSupply())
             .allowances(
                 new FoulingAllowances(
@@ -98,6 +104,11 @@ final class SiteDraft {
       site.present(present.build());
     }
     return site.build();
+  }
+
+  /** What the quote is known by. */
+  QuoteRecord record() {
+    return new QuoteRecord(quoteNumber, revision, rep, notes);
   }
 
   private TreatedWater builtTreated(Hardness after) {

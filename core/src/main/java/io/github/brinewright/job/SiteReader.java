@@ -74,7 +74,10 @@ final class SiteReader {
         .flatMap(
             prices ->
                 row.build(
-                    () -> new QuotedHome(draft.build(place), prices).reading(draft.language)));
+                    () ->
+                        new QuotedHome(draft.build(place), prices)
+                            .reading(draft.language)
+                            .recorded(draft.record())));
   }
 
   private static void checkHardness(Row row, SiteDraft draft) {

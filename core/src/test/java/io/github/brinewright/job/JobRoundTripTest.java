@@ -199,6 +199,15 @@ class JobRoundTripTest {
       return household.build();
     }
 
+    /** A name or nothing. */
+    String text() {
+      return yes() ? name() : "";
+    }
+
+    QuoteRecord record() {
+      return new QuoteRecord(text(), whole(1, 999), text(), text());
+    }
+
     Site site(String id, Resin own) {
       Supply supply = Supply.NOT_MEASURED;
       supply = yes() ? supply.withPressure(Pressure.ofPsi(within(5, 200))) : supply;
@@ -206,7 +215,7 @@ class JobRoundTripTest {
       supply = yes() ? supply.withFlowingPressure(Pressure.ofPsi(within(1, 200))) : supply;
       Site.Builder site =
           Site.of(id, water(), household())
-              .contact(new Customer(name(), yes() ? name() : "", yes() ? name() : ""))
+              .contact(new Customer(name(), text(), text()).reachedBy(text(), text()))
               .supply(supply)
               .allowances(new FoulingAllowances(allowance(), allowance()))
               .target(Hardness.ofGrainsPerGallon(within(0, 10)))
@@ -520,7 +529,7 @@ class JobRoundTripTest {
                   .build())
           .dealer(dealer(currency))
           .tariffs(List.of(first, tariff("T2", currency)))
-          .home(new QuotedHome(site("A1", own), first))
+          .home(new QuotedHome(site("A1", own), first).recorded(record()))
           .home(new QuotedHome(site("B2", own), tariff("T3", currency)).reading(locale()))
           .build();
     }
@@ -572,7 +581,7 @@ class JobRoundTripTest {
   void aJobInMemoryIsPassedOnWithOneHomeAlone() throws IOException {
     Job job = new Chance(new Random(7)).job();
 
-    var texts = JobExcerpt.of(job.files(), job.dealer(), "A1");
+    var texts = JobExcerpt.of(job.files(), job.dealer(), job.home("A1").orElseThrow());
     Job carried = JobFolder.read(JobFiles.of(texts)).job().orElseThrow();
 
     assertThat(carried.homes()).hasSize(1);

@@ -150,7 +150,8 @@ class StandardsTest {
 
   private static CarriedJob carried(String id) {
     try {
-      return new CarriedJob(id, DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer(), id));
+      return new CarriedJob(
+          id, DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer(), JOB.home(id).orElseThrow()));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

@@ -3,7 +3,6 @@ package io.github.brinewright.cli;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.CandidateChoice;
-import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -110,10 +109,13 @@ final class ProposeCommand implements Callable<Integer> {
     Path target = Objects.requireNonNull(out);
     createFolder(target);
     LocalDate day = dated.day();
-    List<String> summary = new ArrayList<>();
-    int failed = writeAll(homes, home -> summary.add(write(proposals, home, target, day)));
-    summary.forEach(spec.commandLine().getOut()::println);
-    String refused = input.refused() == 0 ? "" : "; homes refused: " + input.refused();
+    List<RevisionFile> files = new ArrayList<>();
+    int failed = writeAll(homes, home -> files.add(write(proposals, home, target, day)));
+    files.forEach(file -> spec.commandLine().getOut().println(line(file)));
+    int unchanged = (int) files.stream().filter(RevisionFile::isUnchanged).count();
+    String refused =
+        (unchanged == 0 ? "" : "; unchanged: " + unchanged)
+            + (input.refused() == 0 ? "" : "; homes refused: " + input.refused());
     spec.commandLine()
         .getOut()
         .println(
@@ -121,7 +123,7 @@ final class ProposeCommand implements Callable<Integer> {
                 + " written to "
                 + target
                 + ": "
-                + (homes.size() - failed)
+                + (homes.size() - failed - unchanged)
                 + refused);
     return input.clean() && failed == 0 ? 0 : 1;
   }
@@ -185,14 +187,17 @@ final class ProposeCommand implements Callable<Integer> {
     return failed;
   }
 
-  /** Writes the document of a home and says in a line what it comes to. */
-  private static String write(Proposals proposals, QuotedHome home, Path target, LocalDate day) {
+  private static RevisionFile write(
+      Proposals proposals, QuotedHome home, Path target, LocalDate day) {
     try {
-      HomeDocument document = proposals.document(home, day);
-      SafeFile.write(target.resolve(document.fileName()), document.pdf());
-      return SummaryLine.of(document.comparison());
+      return RevisionFile.write(proposals, home, target, day);
     } catch (IOException failure) {
       throw new UncheckedIOException(failure.getMessage(), failure);
     }
+  }
+
+  /** What a document comes to. */
+  private static String line(RevisionFile file) {
+    return SummaryLine.of(file.document().comparison()) + file.said();
   }
 }

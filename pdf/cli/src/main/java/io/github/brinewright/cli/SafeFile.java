@@ -17,6 +17,10 @@ final class SafeFile {
    * as any file of this folder; a temporary file of the library would be closed to them.
    */
   static void write(Path target, byte[] content) throws IOException {
+    write(target, content, SafeFile::move);
+  }
+
+  private static void write(Path target, byte[] content, Moving moving) throws IOException {
     if (Files.isDirectory(target)) {
       throw new UsageException(target + " is a folder; name a file in it");
     }
@@ -24,10 +28,23 @@ final class SafeFile {
     Path temporary = folder.resolve(".brinewright-" + UUID.randomUUID() + ".tmp");
     try {
       Files.write(temporary, content, StandardOpenOption.CREATE_NEW);
-      move(temporary, target);
+      moving.move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
     }
+  }
+
+  /**
+   * Writes a file that is not there yet in the same way.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException when it is there; it is left as it is
+   */
+  static void writeNew(Path target, byte[] content) throws IOException {
+    write(target, content, Files::move);
+  }
+
+  private interface Moving {
+    void move(Path from, Path to) throws IOException;
   }
 
   private static void move(Path from, Path to) throws IOException {

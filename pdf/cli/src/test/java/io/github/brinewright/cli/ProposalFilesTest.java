@@ -96,7 +96,7 @@ class ProposalFilesTest extends CommandTest {
     try (PDDocument revised = Loader.loadPDF(folder.resolve("second/proposal-A1.pdf").toFile())) {
       String text = new PDFTextStripper().getText(revised).replaceAll("\\s+", " ");
       assertThat(text)
-          .contains("What changed since May 2, 2026")
+          .contains("What changed since revision 1, of May 2, 2026")
           .contains("Hardness of the water 18.0 gpg 21.0 gpg");
     }
     String third = folder.resolve("third").toString();
@@ -107,6 +107,89 @@ class ProposalFilesTest extends CommandTest {
     assertThat(run("propose", job, "--site", "A1", "--since", job, "--out", third)).isEqualTo(2);
     assertThat(err.toString()).contains("--since takes a proposal that carries its data");
     assertThat(Path.of(third)).doesNotExist();
+  }
+
+  private int propose(Path target) {
+    out.getBuffer().setLength(0);
+    return run(
+        "propose",
+        folder.toString(),
+        "--site",
+        "A1",
+        "--out",
+        target.toString(),
+        "--date",
+        "2026-05-02");
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  @Test
+  void anEarlierFileIsNeverOverwritten() throws IOException {
+    Path target = folder.resolve("out");
+    assertThat(propose(target)).isZero();
+    byte[] first = Files.readAllBytes(target.resolve("proposal-A1.pdf"));
+    assertThat(propose(target)).isZero();
+    assertThat(names(target)).containsExactly("proposal-A1.pdf");
+    assertThat(out.toString()).contains("proposal-A1.pdf stands already", ": 0; unchanged: 1");
+
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    for (int again = 0; again < 2; again++) {
+      assertThat(propose(target)).isZero();
+      assertThat(names(target)).containsExactly("proposal-A1-r2.pdf", "proposal-A1.pdf");
+    }
+    assertThat(Files.readAllBytes(target.resolve("proposal-A1.pdf"))).isEqualTo(first);
+    assertThat(text(target.resolve("proposal-A1.pdf"))).doesNotContain("Revision");
+    assertThat(text(target.resolve("proposal-A1-r2.pdf"))).contains("Revision 2 · May 2, 2026");
+  }
+
+  @Test
+  void aRevisedFileSaysWhichOneItRevisesAndOpensAsThatRevision() throws IOException {
+    Path target = folder.resolve("out");
+    propose(target);
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    propose(target);
+    assertThat(out.toString())
+        .contains("proposal-A1-r2.pdf is a new revision of proposal-A1.pdf, which stays");
+
+    String second = target.resolve("proposal-A1-r2.pdf").toString();
+    String again = folder.resolve("again").toString();
+    assertThat(run("propose", second, "--out", again, "--date", "2026-05-02")).isZero();
+    assertThat(folder.resolve("again/proposal-A1-r2.pdf"))
+        .hasSameBinaryContentAs(target.resolve("proposal-A1-r2.pdf"));
+
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,24,3"));
+    assertThat(
+            run(
+                "propose",
+                folder.toString(),
+                "--site",
+                "A1",
+                "--since",
+                second,
+                "--out",
+                target.toString()))
+        .isZero();
+    assertThat(text(target.resolve("proposal-A1-r3.pdf")))
+        .contains("What changed since revision 2, of May 2, 2026");
+  }
+
+  @Test
+  void theRevisionOfARowIsWhereCountingBegins() throws IOException {
+    Path target = folder.resolve("out");
+    Files.writeString(
+        folder.resolve("sites.csv"), "site_id,hardness_gpg,people,revision\nA1,18,3,4\n");
+    propose(target);
+    assertThat(names(target)).containsExactly("proposal-A1-r4.pdf");
+
+    Files.writeString(
+        folder.resolve("sites.csv"), "site_id,hardness_gpg,people,revision\nA1,19,3,4\n");
+    propose(target);
+    assertThat(names(target)).containsExactly("proposal-A1-r4.pdf", "proposal-A1-r5.pdf");
   }
 
   private void writeLogo(int width, int height) throws IOException {

@@ -36,7 +36,15 @@ public final class VisitForm {
   private static final String RESIN = "present_resin_id";
   private static final Set<String> WIDE =
       Set.of(
-          "customer", "street", "town", "tariff_id", "present_control", RESIN, "present_readings");
+          "customer",
+          "street",
+          "town",
+          "email",
+          "notes",
+          "tariff_id",
+          "present_control",
+          RESIN,
+          "present_readings");
 
   /**
    * Fields that belong together, from one column up to where the next group begins.

@@ -1,0 +1,93 @@
+package io.github.brinewright.cli;
+
+import io.github.brinewright.job.QuoteRecord;
+import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.proposal.HomeDocument;
+import io.github.brinewright.proposal.Proposals;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * The document of a home in a folder where earlier ones stand. An earlier file is never
+ * overwritten: where the last revision says something else, or another day, the next one is written
+ * beside it.
+ *
+ * @param document as it stands there now
+ * @param state what became of it
+ * @param earlier file that it revises; its own where it stands already, empty for a first one
+ */
+record RevisionFile(HomeDocument document, State state, String earlier) {
+  private static final String EXTENSION = ".pdf";
+
+  /** What became of a document. */
+  enum State {
+    /** It is the first of its home here. */
+    FIRST,
+    /** It stands beside an earlier one. */
+    REVISED,
+    /** It stood there already, byte for byte. */
+    UNCHANGED
+  }
+
+  /** Writes the document of a home, unless it stands there already. */
+  static RevisionFile write(Proposals proposals, QuotedHome home, Path folder, LocalDate day)
+      throws IOException {
+    int highest = highest(folder, proposals.fileName(as(1, home)));
+    int last = Math.max(highest, home.record().revision());
+    HomeDocument document = proposals.document(as(last, home), day);
+    String earlier = highest == 0 ? "" : proposals.fileName(as(highest, home));
+    if (last == highest) {
+      if (Arrays.equals(document.pdf(), Files.readAllBytes(folder.resolve(earlier)))) {
+        return new RevisionFile(document, State.UNCHANGED, earlier);
+      }
+      document = proposals.document(as(last + 1, home), day);
+    }
+    SafeFile.writeNew(folder.resolve(document.fileName()), document.pdf());
+    return new RevisionFile(document, earlier.isEmpty() ? State.FIRST : State.REVISED, earlier);
+  }
+
+  private static QuotedHome as(int revision, QuotedHome home) {
+    QuoteRecord record = home.record();
+    return home.recorded(record.withRevision(revision));
+  }
+
+  /** The highest revision in a folder, 1 for a file without one; 0 where there is none. */
+  private static int highest(Path folder, String first) throws IOException {
+    String name = first.substring(0, first.length() - EXTENSION.length());
+    Pattern revised =
+        Pattern.compile(Pattern.quote(name) + "(?:-r([1-9]\\d{0,2}))?" + Pattern.quote(EXTENSION));
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .map(file -> revised.matcher(String.valueOf(file.getFileName())))
+          .filter(Matcher::matches)
+          .mapToInt(RevisionFile::number)
+          .max()
+          .orElse(0);
+    }
+  }
+
+  private static int number(MatchResult file) {
+    return file.group(1) == null ? 1 : Integer.parseInt(file.group(1));
+  }
+
+  boolean isUnchanged() {
+    return state == State.UNCHANGED;
+  }
+
+  /** What to say of it beside the verdict; nothing of a first one. */
+  String said() {
+    return switch (state) {
+      case FIRST -> "";
+      case REVISED ->
+          "; " + document.fileName() + " is a new revision of " + earlier + ", which stays";
+      case UNCHANGED -> "; " + earlier + " stands already and says the same";
+    };
+  }
+}
