@@ -1,10 +1,12 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.sale.HomeSale;
 import io.github.brinewright.words.UnitSystem;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -117,6 +119,25 @@ public final class Dealer {
     return set.termsByLanguage;
   }
 
+  /**
+   * {@return what is said of every offer, in the language of the documents where there is a text in
+   * it; may be empty}
+   *
+   * @param kind of what is said
+   */
+  public String offerText(OfferText kind) {
+    return offerTexts(kind).in(set.locale);
+  }
+
+  /**
+   * {@return what is said of every offer, in all languages; may be empty}
+   *
+   * @param kind of what is said
+   */
+  public LocalText offerTexts(OfferText kind) {
+    return set.offerTexts.getOrDefault(kind, LocalText.NONE);
+  }
+
   /** {@return how many days an offer stands} */
   public int validDays() {
     return set.validDays;
@@ -200,6 +221,7 @@ public final class Dealer {
     private String accent = "#1F5C66";
     private String anyTerms = "";
     private Map<String, String> termsByLanguage = Map.of();
+    private Map<OfferText, LocalText> offerTexts = Map.of();
     private int validDays = 30;
     private CurrencyUnit currency = CurrencyUnit.USD;
     private Locale locale = Locale.US;
@@ -285,6 +307,21 @@ public final class Dealer {
       Map<String, String> more = new TreeMap<>(termsByLanguage);
       more.put(language.getLanguage(), text);
       termsByLanguage = Map.copyOf(more);
+      return this;
+    }
+
+    /**
+     * What is said of every offer beside its price; nothing unless set.
+     *
+     * @param kind of what is said
+     * @param text as it is printed, in one language or in several
+     * @return this builder
+     */
+    public Builder offerText(OfferText kind, LocalText text) {
+      Map<OfferText, LocalText> more = new EnumMap<>(OfferText.class);
+      more.putAll(offerTexts);
+      more.put(kind, text);
+      offerTexts = Map.copyOf(more);
       return this;
     }
 
@@ -427,6 +464,7 @@ public final class Dealer {
           accent,
           anyTerms,
           termsByLanguage,
+          offerTexts,
           validDays,
           currency,
           locale,

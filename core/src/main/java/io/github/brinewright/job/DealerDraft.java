@@ -40,6 +40,14 @@ final class DealerDraft {
   boolean formsAttached;
   LocalText statement = LocalText.NONE;
 
+  /** Says something of every offer in one more language, or in those that have no text. */
+  void offerText(OfferText kind, String language, String text) {
+    LocalText now = dealer.build().offerTexts(kind);
+    dealer.offerText(
+        kind,
+        language.isEmpty() ? new LocalText(text, now.byLanguage()) : now.with(language, text));
+  }
+
   CurrencyUnit currency() {
     return dealer.build().currency();
   }

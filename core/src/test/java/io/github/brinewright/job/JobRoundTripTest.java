@@ -498,6 +498,7 @@ class JobRoundTripTest {
                       yes(), yes(), yes() ? LocalText.NONE : LocalText.NONE.with("es", name())));
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
+        dealer.offerText(one(OfferText.class), LocalText.of(text()).with("es", name()));
       }
       if (yes()) {
         dealer.servicePrices(

@@ -192,6 +192,26 @@ class ProposalFilesTest extends CommandTest {
     assertThat(names(target)).containsExactly("proposal-A1-r4.pdf", "proposal-A1-r5.pdf");
   }
 
+  @Test
+  void aQuoteIsPrintedWithItsRecord() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,hardness_gpg,people,phone,email,quote_number,rep,notes\n"
+            + "A1,18,3,555-0199,ann@home.example,Q-77,Tamsin Orrel,Ring twice.\n");
+    Files.writeString(
+        folder.resolve("dealer.properties"),
+        "included=A bypass.\nnot_included=A permit.\nwarranty=Two years.\nlead_time=A week.\n"
+            + "warranty_es=Dos años.\n");
+    Path target = folder.resolve("out");
+    propose(target);
+
+    assertThat(text(target.resolve("proposal-A1.pdf")))
+        .contains("555-0199 · ann@home.example · Quote Q-77 · May 2, 2026 · Valid until")
+        .contains("Your contact: Tamsin Orrel")
+        .contains("A bypass.", "A permit.", "Two years.", "A week.", "Ring twice.")
+        .doesNotContain("Dos años.");
+  }
+
   private void writeLogo(int width, int height) throws IOException {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
     ImageIO.write(image, "png", folder.resolve("logo.png").toFile());

@@ -1,5 +1,6 @@
 package io.github.brinewright.internal.section;
 
+import io.github.brinewright.job.OfferText;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Row;
@@ -11,10 +12,24 @@ import java.util.Optional;
 final class QuoteNotes {
   private QuoteNotes() {}
 
-  /** Short texts below their names; empty when none is stated. */
+  /** What goes with a price, each below its name; empty when nothing is stated. */
   static Optional<Notes> of(Subject subject) {
     List<Row> rows = new ArrayList<>();
+    for (OfferText kind : OfferText.values()) {
+      add(rows, "record." + kind, subject.dealer().offerText(kind));
+    }
     add(rows, "record.notes", subject.record().notes());
+    return notes(rows);
+  }
+
+  /** The notes for the customer alone, where there is no price; empty when there are none. */
+  static Optional<Notes> withoutPrice(Subject subject) {
+    List<Row> rows = new ArrayList<>();
+    add(rows, "record.notes", subject.record().notes());
+    return notes(rows);
+  }
+
+  private static Optional<Notes> notes(List<Row> rows) {
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Notes(rows));
   }
 

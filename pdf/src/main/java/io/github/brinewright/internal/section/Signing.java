@@ -37,7 +37,7 @@ public final class Signing {
     boolean any = subject.signs();
     List<Element> elements = new ArrayList<>();
     if (!subject.recommends()) {
-      QuoteNotes.of(subject).ifPresent(elements::add);
+      QuoteNotes.withoutPrice(subject).ifPresent(elements::add);
     }
     elements.add(cautions());
     if (any) {
