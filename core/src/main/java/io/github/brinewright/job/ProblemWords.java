@@ -23,9 +23,9 @@ public final class ProblemWords {
   private static final int LONGEST_VALUE = 40;
   private static final int LONGEST_TEXT = 300;
 
-  /** Controls, invisible marks, line separators and halves of characters. */
+  /** Controls, invisible marks, line separators, halves of characters, and those of nobody. */
   private static final Pattern UNPRINTABLE =
-      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}]");
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}\\p{Co}]");
 
   private final JobTexts texts;
 

@@ -46,9 +46,13 @@ public final class SiteColumns {
             ofHousehold(Household::people))
         .part("home")
         .always(
-            Typed.text("customer"),
+            Typed.anyScript("customer"),
             (draft, name) -> draft.customer = name,
             of(site -> site.contact().name()))
+        .add(
+            Typed.text("customer_latin"),
+            (draft, name) -> draft.customerLatin = name,
+            filled(site -> site.contact().latin()))
         .add(
             Typed.locale("language"),
             (draft, language) -> draft.language = language,

@@ -27,6 +27,7 @@ import org.jspecify.annotations.Nullable;
 final class SiteDraft {
   String id = "";
   String customer = "";
+  String customerLatin = "";
   String street = "";
   String town = "";
   String phone = "";
@@ -88,7 +89,7 @@ final class SiteDraft {
   Site build(Place dealers) {
     Site.Builder site =
         Site.of(id, builtWater(), builtHousehold())
-            .contact(new Customer(customer.isEmpty() ? id : customer, street, town, phone, email))
+            .contact(contact())
             .supply(builtSupply())
             .allowances(
                 new FoulingAllowances(
@@ -104,6 +105,12 @@ final class SiteDraft {
       site.present(present.build());
     }
     return site.build();
+  }
+
+  private Customer contact() {
+    return new Customer(customer.isEmpty() ? id : customer, street, town)
+        .reachedBy(phone, email)
+        .printedAs(customerLatin);
   }
 
   /** What the quote is known by. */

@@ -207,7 +207,7 @@ public record Proposal(
 
   /** {@return what the proposal says, in no language yet} */
   public Document model() {
-    Phrase name = Phrase.plain(comparison.home().site().contact().name());
+    Phrase name = Phrase.plain(comparison.home().site().contact().printedName());
     return new Document(
         Document.Kind.PROPOSAL,
         Phrase.text("title", name),

@@ -26,6 +26,7 @@ final class ExpectedForm extends Expected {
           List.of(
               "site_id",
               "customer",
+              "customer_latin",
               "language",
               "street",
               "town",

@@ -212,6 +212,21 @@ class ProposalFilesTest extends CommandTest {
         .doesNotContain("Dos años.");
   }
 
+  @Test
+  void aNameInAnotherScriptIsPrintedAsTheRepWroteItAndOthersAsTheyAre() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,customer,customer_latin,hardness_gpg,people\n"
+            + "A1,王小明,Wang Xiaoming,18,3\nB2,Γιώργος Щукин Nguyễn,,18,3\n");
+    Path target = folder.resolve("out");
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+
+    assertThat(text(target.resolve("proposal-A1.pdf")))
+        .contains("Wang Xiaoming")
+        .doesNotContain("王", "U+");
+    assertThat(text(target.resolve("proposal-B2.pdf"))).contains("Γιώργος Щукин Nguyễn");
+  }
+
   private void writeLogo(int width, int height) throws IOException {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
     ImageIO.write(image, "png", folder.resolve("logo.png").toFile());

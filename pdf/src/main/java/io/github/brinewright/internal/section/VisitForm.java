@@ -37,6 +37,7 @@ public final class VisitForm {
   private static final Set<String> WIDE =
       Set.of(
           "customer",
+          "customer_latin",
           "street",
           "town",
           "email",
