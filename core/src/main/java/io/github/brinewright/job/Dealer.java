@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -183,6 +184,17 @@ public final class Dealer {
     return Optional.ofNullable(set.logo);
   }
 
+  /** {@return the dealer's own pages, printed after the signature; three at most} */
+  public List<OwnPage> pages() {
+    return set.pages;
+  }
+
+  /** {@return all pictures: the logo and those of the dealer's own pages} */
+  List<Logo> pictures() {
+    return Stream.concat(logo().stream(), pages().stream().flatMap(page -> page.drawn().stream()))
+        .toList();
+  }
+
   /** {@return what work on a softener that is already there costs, so far as it is stated} */
   public ServicePrices servicePrices() {
     return set.servicePrices;
@@ -231,6 +243,7 @@ public final class Dealer {
     private boolean appendix = true;
     private HomeSale homeSale = HomeSale.USUAL;
     private @Nullable Logo logo;
+    private List<OwnPage> pages = List.of();
     private ServicePrices servicePrices = ServicePrices.NONE;
 
     private Builder(String name) {
@@ -427,6 +440,19 @@ public final class Dealer {
     }
 
     /**
+     * The dealer's own pages; none unless set.
+     *
+     * @param own printed after the signature, in their order; three at most
+     * @return this builder
+     * @throws IllegalArgumentException when there are more
+     */
+    public Builder pages(List<OwnPage> own) {
+      Require.between("own pages", own.size(), 0, OwnPage.MOST);
+      pages = List.copyOf(own);
+      return this;
+    }
+
+    /**
      * What work on a softener that is already there costs; not stated unless set.
      *
      * @param prices in the dealer's currency
@@ -440,11 +466,25 @@ public final class Dealer {
     /**
      * {@return the finished dealer; later calls of this builder do not change it}
      *
-     * @throws IllegalArgumentException when the prices of service are in another currency
+     * @throws IllegalArgumentException when the prices of service are in another currency, or two
+     *     pictures have one name
      */
     public Dealer build() {
       servicePrices.currency().filter(other -> !other.equals(currency)).ifPresent(this::refuse);
-      return new Dealer(clone());
+      Dealer dealer = new Dealer(clone());
+      requireNames(dealer.pictures());
+      return dealer;
+    }
+
+    private static void requireNames(List<Logo> pictures) {
+      Map<String, Logo> byName = new TreeMap<>();
+      for (Logo picture : pictures) {
+        if (!picture.equals(byName.getOrDefault(picture.file(), picture))) {
+          throw new IllegalArgumentException(
+              "two pictures have the name \"" + picture.file() + "\"");
+        }
+        byName.put(picture.file(), picture);
+      }
     }
 
     private void refuse(CurrencyUnit other) {
@@ -474,6 +514,7 @@ public final class Dealer {
           appendix,
           homeSale,
           servicePrices,
+          pages,
           Objects.requireNonNullElse(logo, ""));
     }
 

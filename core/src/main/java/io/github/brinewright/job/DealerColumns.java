@@ -29,11 +29,14 @@ public final class DealerColumns {
   /** All of them. */
   static final Columns<DealerDraft, Source> COLUMNS =
       limits(
-          service(
-              signing(
-                  terms(
-                      look(
-                          offered(name(new Columns<DealerDraft, Source>("dealer.properties"))))))));
+          PageColumns.add(
+              service(
+                  signing(
+                      terms(
+                          look(
+                              offered(
+                                  name(
+                                      new Columns<DealerDraft, Source>("dealer.properties")))))))));
 
   private DealerColumns() {}
 

@@ -15,7 +15,7 @@ public final class JobExcerpt {
    * revision of its quote}
    *
    * @param files of the job, free of errors in that row
-   * @param dealer of the job, whose logo comes along
+   * @param dealer of the job, whose pictures come along
    * @param home of the job, of whose quote there may be a later revision than the files say
    * @throws IOException when a file cannot be read, or has no such home
    */
@@ -37,7 +37,7 @@ public final class JobExcerpt {
    * {@return the files that the homes of a job share: the dealer, the price list, the tariffs}
    *
    * @param files of the job
-   * @param dealer of the job, whose logo comes along
+   * @param dealer of the job, whose pictures come along
    * @throws IOException when a file cannot be read
    */
   public static Map<String, String> withoutHomes(JobFiles files, Dealer dealer) throws IOException {
@@ -48,9 +48,10 @@ public final class JobExcerpt {
       }
     }
     dealer
-        .logo()
-        .ifPresent(
-            logo -> texts.put(logo.file(), Base64.getEncoder().encodeToString(logo.content())));
+        .pictures()
+        .forEach(
+            picture ->
+                texts.put(picture.file(), Base64.getEncoder().encodeToString(picture.content())));
     return texts;
   }
 }

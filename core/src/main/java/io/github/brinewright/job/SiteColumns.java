@@ -75,15 +75,14 @@ public final class SiteColumns {
             filled(site -> site.contact().email()));
   }
 
-  /** What the quote is known by; no form asks for its revision, which follows from the files. */
+  /** What the quote is known by; no form asks for its number and revision, which the office has. */
   private static Columns<SiteDraft, QuotedHome> record(Columns<SiteDraft, QuotedHome> columns) {
     return columns
-        .part("home")
+        .part("")
         .add(
             Typed.text("quote_number"),
             (draft, number) -> draft.quoteNumber = number,
             stated(QuoteRecord::number))
-        .part("")
         .add(
             Typed.whole(REVISION, QuoteRecord.REVISION).usual(QuoteRecord.NONE.revision()),
             (draft, revision) -> draft.revision = revision,

@@ -80,6 +80,7 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -499,6 +500,7 @@ class JobRoundTripTest {
                       yes(), yes(), yes() ? LocalText.NONE : LocalText.NONE.with("es", name())));
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
+        dealer.pages(List.of(ownPage("van.png"), ownPage("tap.png")));
         dealer.offerText(one(OfferText.class), LocalText.of(text()).with("es", name()));
       }
       if (yes()) {
@@ -508,6 +510,13 @@ class JobRoundTripTest {
                 yes() ? Optional.of(money(currency)) : Optional.empty()));
       }
       return dealer.build();
+    }
+
+    OwnPage ownPage(String file) {
+      Logo picture = yes() ? Logo.of(file, logo().content()) : null;
+      LocalText title = new LocalText(text(), Map.of("fr", name()));
+      LocalText shown = picture == null ? LocalText.NONE : LocalText.of(name());
+      return new OwnPage(title, LocalText.of(text()), picture, shown);
     }
 
     Logo logo() {

@@ -173,8 +173,9 @@ public record Proposal(
   /**
    * {@return the same with other sections: some added, left out, or in another order} Keys of its
    * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code choices}, {@code
-   * year}, {@code price} and {@code signing}; in the appendix {@code water}, {@code compare},
-   * {@code changes}, {@code grid}, {@code cost}, {@code worked} and {@code every}.
+   * year}, {@code price} and {@code signing}; {@code page.1} to {@code page.3}; in the appendix
+   * {@code water}, {@code compare}, {@code changes}, {@code grid}, {@code cost}, {@code worked} and
+   * {@code every}.
    *
    * <pre>{@code
    * byte[] pdf =

@@ -15,6 +15,7 @@ import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -32,7 +33,6 @@ final class ExpectedForm extends Expected {
               "town",
               "phone",
               "email",
-              "quote_number",
               "rep",
               "notes"),
           "form.treated",
@@ -74,7 +74,7 @@ final class ExpectedForm extends Expected {
     this.cells = cells;
     this.tariffs = tariffs;
     for (String column : SiteColumns.all().stream().map(Column::name).toList()) {
-      if (!column.equals("fixtures") && !column.equals("revision")) {
+      if (!Set.of("fixtures", "quote_number", "revision").contains(column)) {
         value(part(column) + "/" + column, words.text("form.field." + column), content(column));
       }
     }

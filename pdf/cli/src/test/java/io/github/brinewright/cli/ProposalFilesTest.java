@@ -227,6 +227,32 @@ class ProposalFilesTest extends CommandTest {
     assertThat(text(target.resolve("proposal-B2.pdf"))).contains("Γιώργος Щукин Nguyễn");
   }
 
+  @Test
+  void aDealersOwnPageIsPrintedAfterTheSignatureAndCarried() throws IOException {
+    ImageIO.write(
+        new BufferedImage(300, 200, BufferedImage.TYPE_INT_RGB),
+        "png",
+        folder.resolve("van.png").toFile());
+    String page =
+        "page_1_title=About us\npage_1_title_es=Quiénes somos\npage_1_text=We are invented.\n"
+            + "page_1_picture=van.png\n";
+    Files.writeString(folder.resolve("dealer.properties"), page);
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString()).contains("dealer.properties, column page_1_picture_alt: is empty");
+
+    Files.writeString(
+        folder.resolve("dealer.properties"), page + "page_1_picture_alt=A van beside a door\n");
+    Path target = folder.resolve("out");
+    assertThat(propose(target)).isZero();
+    Path pdf = target.resolve("proposal-A1.pdf");
+    assertThat(text(pdf).indexOf("We are invented."))
+        .isGreaterThan(text(pdf).indexOf("Please read before"))
+        .isLessThan(text(pdf).indexOf("Appendix: "));
+    String again = folder.resolve("again").toString();
+    assertThat(run("propose", pdf.toString(), "--out", again, "--date", "2026-05-02")).isZero();
+    assertThat(folder.resolve("again/proposal-A1.pdf")).hasSameBinaryContentAs(pdf);
+  }
+
   private void writeLogo(int width, int height) throws IOException {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_ARGB);
     ImageIO.write(image, "png", folder.resolve("logo.png").toFile());

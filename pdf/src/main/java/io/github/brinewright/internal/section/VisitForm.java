@@ -40,7 +40,6 @@ public final class VisitForm {
           "customer_latin",
           "street",
           "town",
-          "email",
           "notes",
           "tariff_id",
           "present_control",
@@ -91,7 +90,7 @@ public final class VisitForm {
   /** The sections of the form: a field for each column, in the order of the columns. */
   public List<Section> sections() {
     return List.of(
-        section("home", 4),
+        section("home", 5),
         section("water", 4),
         section("treated", 4),
         section("people", 4),
