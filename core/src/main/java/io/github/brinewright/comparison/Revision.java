@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What a revised quote changes against an earlier one for the same home. Immutable; equal revisions
@@ -17,16 +18,32 @@ import java.util.Optional;
  */
 public final class Revision {
   private final LocalDate since;
+  private final int number;
   private final List<Item> changes;
 
-  private Revision(LocalDate since, List<Item> changes) {
+  private Revision(LocalDate since, int number, List<Item> changes) {
     this.since = since;
+    this.number = number;
     this.changes = List.copyOf(changes);
   }
 
   /** {@return the date of the earlier quote} */
   public LocalDate since() {
     return since;
+  }
+
+  /** {@return which revision the earlier quote was; empty where that is not known} */
+  public OptionalInt number() {
+    return number == 0 ? OptionalInt.empty() : OptionalInt.of(number);
+  }
+
+  /**
+   * {@return the same against an earlier quote of which the number is known}
+   *
+   * @param revision that the earlier quote was; 1 for the first
+   */
+  public Revision of(int revision) {
+    return new Revision(since, revision, changes);
   }
 
   /** {@return what is different, in the order in which it is told; empty when nothing is} */
@@ -102,7 +119,7 @@ public final class Revision {
     if (before.isPresent() && after.isPresent()) {
       items.addCandidates(before.get(), after.get());
     }
-    return new Revision(since, items.all);
+    return new Revision(since, 0, items.all);
   }
 
   private static Figure hardness(Comparison comparison) {

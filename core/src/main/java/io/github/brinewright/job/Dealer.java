@@ -1,16 +1,19 @@
 package io.github.brinewright.job;
 
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.ServicePrices;
 import io.github.brinewright.home.Place;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.sale.HomeSale;
 import io.github.brinewright.words.UnitSystem;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -117,6 +120,25 @@ public final class Dealer {
     return set.termsByLanguage;
   }
 
+  /**
+   * {@return what is said of every offer, in the language of the documents where there is a text in
+   * it; may be empty}
+   *
+   * @param kind of what is said
+   */
+  public String offerText(OfferText kind) {
+    return offerTexts(kind).in(set.locale);
+  }
+
+  /**
+   * {@return what is said of every offer, in all languages; may be empty}
+   *
+   * @param kind of what is said
+   */
+  public LocalText offerTexts(OfferText kind) {
+    return set.offerTexts.getOrDefault(kind, LocalText.NONE);
+  }
+
   /** {@return how many days an offer stands} */
   public int validDays() {
     return set.validDays;
@@ -162,6 +184,17 @@ public final class Dealer {
     return Optional.ofNullable(set.logo);
   }
 
+  /** {@return the dealer's own pages, printed after the signature; three at most} */
+  public List<OwnPage> pages() {
+    return set.pages;
+  }
+
+  /** {@return all pictures: the logo and those of the dealer's own pages} */
+  List<Logo> pictures() {
+    return Stream.concat(logo().stream(), pages().stream().flatMap(page -> page.drawn().stream()))
+        .toList();
+  }
+
   /** {@return what work on a softener that is already there costs, so far as it is stated} */
   public ServicePrices servicePrices() {
     return set.servicePrices;
@@ -200,6 +233,7 @@ public final class Dealer {
     private String accent = "#1F5C66";
     private String anyTerms = "";
     private Map<String, String> termsByLanguage = Map.of();
+    private Map<OfferText, LocalText> offerTexts = Map.of();
     private int validDays = 30;
     private CurrencyUnit currency = CurrencyUnit.USD;
     private Locale locale = Locale.US;
@@ -209,6 +243,7 @@ public final class Dealer {
     private boolean appendix = true;
     private HomeSale homeSale = HomeSale.USUAL;
     private @Nullable Logo logo;
+    private List<OwnPage> pages = List.of();
     private ServicePrices servicePrices = ServicePrices.NONE;
 
     private Builder(String name) {
@@ -285,6 +320,21 @@ public final class Dealer {
       Map<String, String> more = new TreeMap<>(termsByLanguage);
       more.put(language.getLanguage(), text);
       termsByLanguage = Map.copyOf(more);
+      return this;
+    }
+
+    /**
+     * What is said of every offer beside its price; nothing unless set.
+     *
+     * @param kind of what is said
+     * @param text as it is printed, in one language or in several
+     * @return this builder
+     */
+    public Builder offerText(OfferText kind, LocalText text) {
+      Map<OfferText, LocalText> more = new EnumMap<>(OfferText.class);
+      more.putAll(offerTexts);
+      more.put(kind, text);
+      offerTexts = Map.copyOf(more);
       return this;
     }
 
@@ -390,6 +440,19 @@ public final class Dealer {
     }
 
     /**
+     * The dealer's own pages; none unless set.
+     *
+     * @param own printed after the signature, in their order; three at most
+     * @return this builder
+     * @throws IllegalArgumentException when there are more
+     */
+    public Builder pages(List<OwnPage> own) {
+      Require.between("own pages", own.size(), 0, OwnPage.MOST);
+      pages = List.copyOf(own);
+      return this;
+    }
+
+    /**
      * What work on a softener that is already there costs; not stated unless set.
      *
      * @param prices in the dealer's currency
@@ -403,11 +466,25 @@ public final class Dealer {
     /**
      * {@return the finished dealer; later calls of this builder do not change it}
      *
-     * @throws IllegalArgumentException when the prices of service are in another currency
+     * @throws IllegalArgumentException when the prices of service are in another currency, or two
+     *     pictures have one name
      */
     public Dealer build() {
       servicePrices.currency().filter(other -> !other.equals(currency)).ifPresent(this::refuse);
-      return new Dealer(clone());
+      Dealer dealer = new Dealer(clone());
+      requireNames(dealer.pictures());
+      return dealer;
+    }
+
+    private static void requireNames(List<Logo> pictures) {
+      Map<String, Logo> byName = new TreeMap<>();
+      for (Logo picture : pictures) {
+        if (!picture.equals(byName.getOrDefault(picture.file(), picture))) {
+          throw new IllegalArgumentException(
+              "two pictures have the name \"" + picture.file() + "\"");
+        }
+        byName.put(picture.file(), picture);
+      }
     }
 
     private void refuse(CurrencyUnit other) {
@@ -427,6 +504,7 @@ public final class Dealer {
           accent,
           anyTerms,
           termsByLanguage,
+          offerTexts,
           validDays,
           currency,
           locale,
@@ -436,6 +514,7 @@ public final class Dealer {
           appendix,
           homeSale,
           servicePrices,
+          pages,
           Objects.requireNonNullElse(logo, ""));
     }
 

@@ -29,8 +29,14 @@ public final class DealerColumns {
   /** All of them. */
   static final Columns<DealerDraft, Source> COLUMNS =
       limits(
-          service(
-              signing(terms(look(name(new Columns<DealerDraft, Source>("dealer.properties")))))));
+          PageColumns.add(
+              service(
+                  signing(
+                      terms(
+                          look(
+                              offered(
+                                  name(
+                                      new Columns<DealerDraft, Source>("dealer.properties")))))))));
 
   private DealerColumns() {}
 
@@ -65,6 +71,24 @@ public final class DealerColumns {
           Typed.text("terms_" + code),
           (draft, text) -> draft.dealer.terms(Locale.forLanguageTag(code), text),
           source -> Optional.ofNullable(source.dealer().termsByLanguage().get(code)));
+    }
+    return columns;
+  }
+
+  /** What is said of every offer, each in any language and in each of ours. */
+  private static Columns<DealerDraft, Source> offered(Columns<DealerDraft, Source> columns) {
+    for (OfferText kind : OfferText.values()) {
+      String key = Formats.word(kind);
+      columns.add(
+          Typed.text(key),
+          (draft, text) -> draft.offerText(kind, "", text),
+          filled(dealer -> dealer.offerTexts(kind).usual()));
+      for (String code : Languages.CODES) {
+        columns.add(
+            Typed.text(key + "_" + code),
+            (draft, text) -> draft.offerText(kind, code, text),
+            source -> Optional.ofNullable(source.dealer().offerTexts(kind).byLanguage().get(code)));
+      }
     }
     return columns;
   }

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.jspecify.annotations.Nullable;
@@ -39,6 +40,15 @@ final class DealerDraft {
   boolean atHome = true;
   boolean formsAttached;
   LocalText statement = LocalText.NONE;
+  final List<PageDraft> pages = Stream.generate(PageDraft::new).limit(OwnPage.MOST).toList();
+
+  /** Says something of every offer in one more language, or in those that have no text. */
+  void offerText(OfferText kind, String language, String text) {
+    LocalText now = dealer.build().offerTexts(kind);
+    dealer.offerText(
+        kind,
+        language.isEmpty() ? new LocalText(text, now.byLanguage()) : now.with(language, text));
+  }
 
   CurrencyUnit currency() {
     return dealer.build().currency();
@@ -48,6 +58,7 @@ final class DealerDraft {
     ServicePrices prices = new ServicePrices(money(meterRetrofit), money(serviceVisit));
     return dealer
         .contact(contact)
+        .pages(pages.stream().flatMap(page -> page.build().stream()).toList())
         .servicePrices(prices)
         .homeSale(new HomeSale(atHome, formsAttached, statement))
         .build();

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -36,8 +37,10 @@ final class DealerReader {
     COLUMNS.read(row, draft);
     checkMoney(row, DealerColumns.METER, draft.meterRetrofit, draft);
     checkMoney(row, DealerColumns.VISIT, draft.serviceVisit, draft);
-    if (!draft.logo.isEmpty()) {
-      new DealerReader(row, files).readLogo(draft);
+    DealerReader reader = new DealerReader(row, files);
+    reader.picture(LOGO, draft.logo).ifPresent(draft.dealer::logo);
+    for (int page = 0; page < OwnPage.MOST; page++) {
+      reader.readPage(page, draft.pages.get(page));
     }
     return draft;
   }
@@ -68,37 +71,52 @@ final class DealerReader {
     row.with(values);
   }
 
-  private void readLogo(DealerDraft draft) {
-    String name = draft.logo;
-    if (!FILE_NAME.matcher(name).matches() || JobFiles.NAMES.contains(name) || !files.has(name)) {
-      row.note(LOGO, name, ProblemCode.PICTURE_MISSING);
+  /** A page needs a title, and a picture needs words for those who cannot see it. */
+  private void readPage(int page, PageDraft draft) {
+    if (!draft.isStated()) {
       return;
+    }
+    if (draft.text(PageColumns.TITLE).isEmpty()) {
+      row.needed(COLUMNS.column(PageColumns.key(page, PageColumns.TITLE)));
+    }
+    if (!draft.picture.isEmpty() && draft.text(PageColumns.ALTERNATIVE).isEmpty()) {
+      row.needed(COLUMNS.column(PageColumns.key(page, PageColumns.ALTERNATIVE)));
+    }
+    draft.drawn = picture(PageColumns.key(page, PageColumns.PICTURE), draft.picture).orElse(null);
+  }
+
+  /** The picture under a key; empty where none is named, or after noting what is wrong. */
+  private Optional<Logo> picture(String key, String name) {
+    if (name.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!FILE_NAME.matcher(name).matches() || JobFiles.NAMES.contains(name) || !files.has(name)) {
+      row.note(key, name, ProblemCode.PICTURE_MISSING);
+      return Optional.empty();
     }
     try {
       if (files.size(name) > Logo.MOST_BYTES) {
-        row.note(LOGO, name, ProblemCode.PICTURE_TOO_LARGE);
+        row.note(key, name, ProblemCode.PICTURE_TOO_LARGE);
       } else {
-        draft.dealer.logo(Logo.of(name, files.read(name)));
+        return Optional.of(Logo.of(name, files.read(name)));
       }
     } catch (Logo.RefusedException refused) {
-      note(name, refused.reason());
+      note(key, name, refused.reason());
     } catch (IOException | IllegalArgumentException unreadable) {
       row.note(
-          LOGO, name, ProblemCode.FILE_UNREADABLE, new Argument.Text(TextFile.said(unreadable)));
+          key, name, ProblemCode.FILE_UNREADABLE, new Argument.Text(TextFile.said(unreadable)));
     }
+    return Optional.empty();
   }
 
-  private void note(String name, Logo.Reason reason) {
+  private void note(String key, String name, Logo.Reason reason) {
     switch (reason) {
-      case TOO_LARGE -> row.note(LOGO, name, ProblemCode.PICTURE_TOO_LARGE);
-      case NOT_A_PICTURE -> row.note(LOGO, name, ProblemCode.NOT_A_PICTURE);
+      case TOO_LARGE -> row.note(key, name, ProblemCode.PICTURE_TOO_LARGE);
+      case NOT_A_PICTURE -> row.note(key, name, ProblemCode.NOT_A_PICTURE);
       case TOO_MANY_PIXELS ->
           row.note(
-              LOGO,
-              name,
-              ProblemCode.PICTURE_TOO_MANY_PIXELS,
-              Argument.Number.of(Logo.MOST_PIXELS));
-      case DAMAGED -> row.note(LOGO, name, ProblemCode.PICTURE_DAMAGED);
+              key, name, ProblemCode.PICTURE_TOO_MANY_PIXELS, Argument.Number.of(Logo.MOST_PIXELS));
+      case DAMAGED -> row.note(key, name, ProblemCode.PICTURE_DAMAGED);
     }
   }
 }

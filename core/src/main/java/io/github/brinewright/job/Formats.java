@@ -29,17 +29,41 @@ final class Formats {
 
   private Formats() {}
 
-  /** A text that a person wrote; one that a spreadsheet would run as a formula is refused. */
+  /** What joins letters of some scripts, and signs of some emoji. */
+  private static final Set<Integer> JOINERS = Set.of(0x200C, 0x200D);
+
+  /**
+   * A text that a person wrote; one that a spreadsheet would run as a formula, or that documents
+   * cannot print, is refused.
+   */
   static final Format<String> TEXT =
-      text(
-          cell -> {
-            if (FORMULA.matcher(cell.text()).matches()) {
-              return cell.refuse(ProblemCode.FORMULA);
-            }
-            return cell.text().chars().anyMatch(Character::isISOControl)
-                ? cell.refuse(ProblemCode.CONTROL_CHARACTER)
-                : Optional.of(cell.text());
-          });
+      text(cell -> plain(cell, Set.of()).flatMap(text -> printable(cell)));
+
+  /** The same in any script; who reads it sees to what is printed in its place. */
+  static final Format<String> ANY_SCRIPT = text(cell -> plain(cell, JOINERS));
+
+  private static Optional<String> plain(Cell cell, Set<Integer> permitted) {
+    if (FORMULA.matcher(cell.text()).matches()) {
+      return cell.refuse(ProblemCode.FORMULA);
+    }
+    List<Integer> invisible =
+        cell.text()
+            .codePoints()
+            .filter(c -> Printable.isInvisible(c) && !permitted.contains(c))
+            .distinct()
+            .boxed()
+            .toList();
+    return invisible.isEmpty()
+        ? Optional.of(cell.text())
+        : cell.refuse(ProblemCode.CONTROL_CHARACTER, new Argument.Text(Printable.named(invisible)));
+  }
+
+  private static Optional<String> printable(Cell cell) {
+    List<Integer> lacking = Printable.lacking(cell.text());
+    return lacking.isEmpty()
+        ? Optional.of(cell.text())
+        : cell.refuse(ProblemCode.NOT_PRINTABLE, new Argument.Text(Printable.named(lacking)));
+  }
 
   /** Letters, digits, points, hyphens and underscores. */
   static final Format<String> SHORT_NAME_TEXT = matching(SHORT_NAME, ProblemCode.NOT_A_SHORT_NAME);
@@ -165,10 +189,7 @@ final class Formats {
 
   private static Format<String> matching(Pattern pattern, ProblemCode otherwise) {
     return text(
-        cell ->
-            pattern.matcher(cell.text()).matches()
-                ? Optional.of(cell.text())
-                : cell.refuse(otherwise));
+        cell -> pattern.matcher(cell.text()).matches() ? printable(cell) : cell.refuse(otherwise));
   }
 
   private static Format<String> text(Function<Cell, Optional<String>> read) {

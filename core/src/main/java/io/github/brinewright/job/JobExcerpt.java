@@ -11,19 +11,25 @@ public final class JobExcerpt {
   private JobExcerpt() {}
 
   /**
-   * {@return the files of a job by name, sites.csv with the filled cells of one home}
+   * {@return the files of a job by name, sites.csv with the filled cells of one home and the
+   * revision of its quote}
    *
    * @param files of the job, free of errors in that row
-   * @param dealer of the job, whose logo comes along
-   * @param siteId id of the home
+   * @param dealer of the job, whose pictures come along
+   * @param home of the job, of whose quote there may be a later revision than the files say
    * @throws IOException when a file cannot be read, or has no such home
    */
-  public static Map<String, String> of(JobFiles files, Dealer dealer, String siteId)
+  public static Map<String, String> of(JobFiles files, Dealer dealer, QuotedHome home)
       throws IOException {
+    String siteId = home.site().id();
     Map<String, String> cells =
-        SiteCells.of(files, siteId)
-            .orElseThrow(() -> new IOException("there is no home \"" + siteId + "\""));
+        new LinkedHashMap<>(
+            SiteCells.of(files, siteId)
+                .orElseThrow(() -> new IOException("there is no home \"" + siteId + "\"")));
     Map<String, String> texts = withoutHomes(files, dealer);
+    if (home.record().isRevised()) {
+      cells.put(SiteColumns.REVISION, String.valueOf(home.record().revision()));
+    }
     texts.put(SiteCells.FILE, SiteCells.csv(cells));
     return texts;
   }
@@ -32,7 +38,7 @@ public final class JobExcerpt {
    * {@return the files that the homes of a job share: the dealer, the price list, the tariffs}
    *
    * @param files of the job
-   * @param dealer of the job, whose logo comes along
+   * @param dealer of the job, whose pictures come along
    * @throws IOException when a file cannot be read
    */
   public static Map<String, String> withoutHomes(JobFiles files, Dealer dealer) throws IOException {
@@ -43,9 +49,10 @@ public final class JobExcerpt {
       }
     }
     dealer
-        .logo()
-        .ifPresent(
-            logo -> texts.put(logo.file(), Base64.getEncoder().encodeToString(logo.content())));
+        .pictures()
+        .forEach(
+            picture ->
+                texts.put(picture.file(), Base64.getEncoder().encodeToString(picture.content())));
     return texts;
   }
 }

@@ -67,9 +67,10 @@ final class JobWriter {
     }
     texts.put(SiteColumns.COLUMNS.file(), SiteColumns.COLUMNS.csv(job.homes()));
     job.dealer()
-        .logo()
-        .ifPresent(
-            logo -> texts.put(logo.file(), Base64.getEncoder().encodeToString(logo.content())));
+        .pictures()
+        .forEach(
+            picture ->
+                texts.put(picture.file(), Base64.getEncoder().encodeToString(picture.content())));
     return texts;
   }
 

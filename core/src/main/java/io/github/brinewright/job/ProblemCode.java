@@ -44,8 +44,12 @@ public enum ProblemCode {
 
   /** A text would run as a formula in a spreadsheet. */
   FORMULA,
-  /** A text has a control character. */
+  /** A text has a control character, or another that cannot be seen: these. */
   CONTROL_CHARACTER,
+  /** A text has characters that documents cannot print: these. */
+  NOT_PRINTABLE,
+  /** A name cannot be printed, and there is none in its place: its characters, the column. */
+  LATIN_NEEDED,
   /** A short name has other characters than letters, digits, hyphens and underscores. */
   NOT_A_SHORT_NAME,
   /** A cell has a comma where a number is asked for. */

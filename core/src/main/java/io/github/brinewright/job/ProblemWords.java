@@ -26,9 +26,9 @@ public final class ProblemWords {
   /** As many names as help to choose. */
   private static final int MOST_NAMES = 5;
 
-  /** Controls, invisible marks, line separators and halves of characters. */
+  /** Controls, invisible marks, line separators, halves of characters, and those of nobody. */
   private static final Pattern UNPRINTABLE =
-      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}]");
+      Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\p{Cs}\\p{Co}]");
 
   private final JobTexts texts;
 

@@ -12,6 +12,7 @@ public final class QuotedHome {
   private final Site site;
   private final Tariff tariff;
   private final @Nullable Locale language;
+  private final QuoteRecord record;
 
   /**
    * A home whose people read the dealer's language.
@@ -20,13 +21,14 @@ public final class QuotedHome {
    * @param tariff prices at its address
    */
   public QuotedHome(Site site, Tariff tariff) {
-    this(site, tariff, null);
+    this(site, tariff, null, QuoteRecord.NONE);
   }
 
-  private QuotedHome(Site site, Tariff tariff, @Nullable Locale language) {
+  private QuotedHome(Site site, Tariff tariff, @Nullable Locale language, QuoteRecord record) {
     this.site = site;
     this.tariff = tariff;
     this.language = language;
+    this.record = record;
   }
 
   /**
@@ -35,7 +37,16 @@ public final class QuotedHome {
    * @param locale of their documents; null for the dealer's
    */
   public QuotedHome reading(@Nullable Locale locale) {
-    return new QuotedHome(site, tariff, locale);
+    return new QuotedHome(site, tariff, locale, record);
+  }
+
+  /**
+   * {@return the same home, whose quote is known by other numbers and names}
+   *
+   * @param quote number, revision, who made it, and notes
+   */
+  public QuotedHome recorded(QuoteRecord quote) {
+    return new QuotedHome(site, tariff, language, quote);
   }
 
   /** {@return the home} */
@@ -53,17 +64,23 @@ public final class QuotedHome {
     return Optional.ofNullable(language);
   }
 
+  /** {@return what its quote is known by; a first quote unless set} */
+  public QuoteRecord record() {
+    return record;
+  }
+
   @Override
   public boolean equals(@Nullable Object other) {
     return other instanceof QuotedHome home
         && site.equals(home.site)
         && tariff.equals(home.tariff)
-        && Objects.equals(language, home.language);
+        && Objects.equals(language, home.language)
+        && record.equals(home.record);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(site, tariff, language);
+    return Objects.hash(site, tariff, language, record);
   }
 
   @Override

@@ -17,10 +17,16 @@ import java.util.function.Function;
 
 /** The columns of sites.csv: one row for each home. */
 public final class SiteColumns {
+  /** Name of the column of the revision. */
+  static final String REVISION = "revision";
+
   /** All of them. */
   static final Columns<SiteDraft, QuotedHome> COLUMNS =
       PresentColumns.add(
-          supply(use(WaterColumns.add(customer(new Columns<SiteDraft, QuotedHome>("sites.csv"))))));
+          supply(
+              use(
+                  WaterColumns.add(
+                      record(customer(new Columns<SiteDraft, QuotedHome>("sites.csv")))))));
 
   private SiteColumns() {}
 
@@ -40,9 +46,13 @@ public final class SiteColumns {
             ofHousehold(Household::people))
         .part("home")
         .always(
-            Typed.text("customer"),
+            Typed.anyScript("customer"),
             (draft, name) -> draft.customer = name,
             of(site -> site.contact().name()))
+        .add(
+            Typed.text("customer_latin"),
+            (draft, name) -> draft.customerLatin = name,
+            filled(site -> site.contact().latin()))
         .add(
             Typed.locale("language"),
             (draft, language) -> draft.language = language,
@@ -54,7 +64,36 @@ public final class SiteColumns {
         .add(
             Typed.text("town"),
             (draft, town) -> draft.town = town,
-            filled(site -> site.contact().town()));
+            filled(site -> site.contact().town()))
+        .add(
+            Typed.text("phone"),
+            (draft, phone) -> draft.phone = phone,
+            filled(site -> site.contact().phone()))
+        .add(
+            Typed.text("email"),
+            (draft, email) -> draft.email = email,
+            filled(site -> site.contact().email()));
+  }
+
+  /** What the quote is known by; no form asks for its number and revision, which the office has. */
+  private static Columns<SiteDraft, QuotedHome> record(Columns<SiteDraft, QuotedHome> columns) {
+    return columns
+        .part("")
+        .add(
+            Typed.text("quote_number"),
+            (draft, number) -> draft.quoteNumber = number,
+            stated(QuoteRecord::number))
+        .add(
+            Typed.whole(REVISION, QuoteRecord.REVISION).usual(QuoteRecord.NONE.revision()),
+            (draft, revision) -> draft.revision = revision,
+            home ->
+                Optional.of(home.record())
+                    .filter(QuoteRecord::isRevised)
+                    .map(QuoteRecord::revision))
+        .part("home")
+        .add(Typed.text("rep"), (draft, rep) -> draft.rep = rep, stated(QuoteRecord::rep))
+        .add(
+            Typed.text("notes"), (draft, notes) -> draft.notes = notes, stated(QuoteRecord::notes));
   }
 
   private static Columns<SiteDraft, QuotedHome> use(Columns<SiteDraft, QuotedHome> columns) {
@@ -175,5 +214,9 @@ public final class SiteColumns {
 
   private static Function<QuotedHome, Optional<String>> filled(Function<Site, String> get) {
     return home -> Optional.of(get.apply(home.site())).filter(text -> !text.isBlank());
+  }
+
+  private static Function<QuotedHome, Optional<String>> stated(Function<QuoteRecord, String> get) {
+    return home -> Optional.of(get.apply(home.record())).filter(text -> !text.isBlank());
   }
 }

@@ -27,8 +27,15 @@ import org.jspecify.annotations.Nullable;
 final class SiteDraft {
   String id = "";
   String customer = "";
+  String customerLatin = "";
   String street = "";
   String town = "";
+  String phone = "";
+  String email = "";
+  String quoteNumber = "";
+  int revision = 1;
+  String rep = "";
+  String notes = "";
   int people = 1;
   int guests;
   int guestDays;
@@ -82,7 +89,7 @@ final class SiteDraft {
   Site build(Place dealers) {
     Site.Builder site =
         Site.of(id, builtWater(), builtHousehold())
-            .contact(new Customer(customer.isEmpty() ? id : customer, street, town))
+            .contact(contact())
             .supply(builtSupply())
             .allowances(
                 new FoulingAllowances(
@@ -98,6 +105,17 @@ final class SiteDraft {
       site.present(present.build());
     }
     return site.build();
+  }
+
+  private Customer contact() {
+    return new Customer(customer.isEmpty() ? id : customer, street, town)
+        .reachedBy(phone, email)
+        .printedAs(customerLatin);
+  }
+
+  /** What the quote is known by. */
+  QuoteRecord record() {
+    return new QuoteRecord(quoteNumber, revision, rep, notes);
   }
 
   private TreatedWater builtTreated(Hardness after) {

@@ -17,6 +17,8 @@ import java.util.Set;
 final class SiteReader {
   private static final Columns<SiteDraft, QuotedHome> COLUMNS = SiteColumns.COLUMNS;
   private static final Column ID = COLUMNS.column("site_id");
+  private static final Column CUSTOMER = COLUMNS.column("customer");
+  private static final Column LATIN = COLUMNS.column("customer_latin");
   private static final Column GPG = COLUMNS.column("hardness_gpg");
   private static final Column MG_PER_L = COLUMNS.column("hardness_mg_per_l");
   private static final Column TARGET = COLUMNS.column("target_hardness_gpg");
@@ -64,6 +66,7 @@ final class SiteReader {
     if (!draft.id.isEmpty() && !ids.add(draft.id.toLowerCase(Locale.ROOT))) {
       row.note(ID.name(), draft.id, ProblemCode.ID_TWICE);
     }
+    checkName(row, draft);
     checkHardness(row, draft);
     if (draft.saysTreated() && !row.has(TREATED.name())) {
       row.needed(TREATED);
@@ -74,7 +77,22 @@ final class SiteReader {
         .flatMap(
             prices ->
                 row.build(
-                    () -> new QuotedHome(draft.build(place), prices).reading(draft.language)));
+                    () ->
+                        new QuotedHome(draft.build(place), prices)
+                            .reading(draft.language)
+                            .recorded(draft.record())));
+  }
+
+  private static void checkName(Row row, SiteDraft draft) {
+    List<Integer> lacking = Printable.lacking(draft.customer);
+    if (!lacking.isEmpty() && !row.has(LATIN.name())) {
+      row.note(
+          CUSTOMER.name(),
+          draft.customer,
+          ProblemCode.LATIN_NEEDED,
+          new Argument.Text(Printable.named(lacking)),
+          new Argument.ColumnName(LATIN.name()));
+    }
   }
 
   private static void checkHardness(Row row, SiteDraft draft) {

@@ -54,6 +54,11 @@ final class Typed<T> {
     return new Typed<>(name, Kind.TEXT, Formats.TEXT);
   }
 
+  /** A text in any script, of which documents print another where they cannot print it. */
+  static Typed<String> anyScript(String name) {
+    return new Typed<>(name, Kind.TEXT, Formats.ANY_SCRIPT);
+  }
+
   static Typed<Double> number(String name, double low, double high) {
     return number(name, low, high, number -> number, number -> number);
   }

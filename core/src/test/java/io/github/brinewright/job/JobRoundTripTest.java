@@ -80,6 +80,7 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -93,7 +94,7 @@ import org.junit.jupiter.api.Test;
 /** A job built from objects is read back equal from the files that it writes. */
 class JobRoundTripTest {
   private static final List<String> NAMES =
-      List.of("Zoé Ñandú", "O\"Brien, Ann", "C:\\homes\\1", "# 5 = five", "東京 1", "a:b!c");
+      List.of("Zoé Ñandú", "O\"Brien, Ann", "C:\\homes\\1", "# 5 = five", "Ελένη 1", "a:b!c");
 
   /** Objects of a job, every part of them by chance. */
   private record Chance(Random random) {
@@ -199,6 +200,15 @@ class JobRoundTripTest {
       return household.build();
     }
 
+    /** A name or nothing. */
+    String text() {
+      return yes() ? name() : "";
+    }
+
+    QuoteRecord record() {
+      return new QuoteRecord(text(), whole(1, 999), text(), text());
+    }
+
     Site site(String id, Resin own) {
       Supply supply = Supply.NOT_MEASURED;
       supply = yes() ? supply.withPressure(Pressure.ofPsi(within(5, 200))) : supply;
@@ -206,7 +216,8 @@ class JobRoundTripTest {
       supply = yes() ? supply.withFlowingPressure(Pressure.ofPsi(within(1, 200))) : supply;
       Site.Builder site =
           Site.of(id, water(), household())
-              .contact(new Customer(name(), yes() ? name() : "", yes() ? name() : ""))
+              .contact(
+                  new Customer(name(), text(), text()).reachedBy(text(), text()).printedAs(text()))
               .supply(supply)
               .allowances(new FoulingAllowances(allowance(), allowance()))
               .target(Hardness.ofGrainsPerGallon(within(0, 10)))
@@ -489,6 +500,8 @@ class JobRoundTripTest {
                       yes(), yes(), yes() ? LocalText.NONE : LocalText.NONE.with("es", name())));
       if (yes()) {
         dealer.terms(name()).terms(Locale.FRENCH, name()).logo(logo());
+        dealer.pages(List.of(ownPage("van.png"), ownPage("tap.png")));
+        dealer.offerText(one(OfferText.class), LocalText.of(text()).with("es", name()));
       }
       if (yes()) {
         dealer.servicePrices(
@@ -497,6 +510,13 @@ class JobRoundTripTest {
                 yes() ? Optional.of(money(currency)) : Optional.empty()));
       }
       return dealer.build();
+    }
+
+    OwnPage ownPage(String file) {
+      Logo picture = yes() ? Logo.of(file, logo().content()) : null;
+      LocalText title = new LocalText(text(), Map.of("fr", name()));
+      LocalText shown = picture == null ? LocalText.NONE : LocalText.of(name());
+      return new OwnPage(title, LocalText.of(text()), picture, shown);
     }
 
     Logo logo() {
@@ -520,7 +540,7 @@ class JobRoundTripTest {
                   .build())
           .dealer(dealer(currency))
           .tariffs(List.of(first, tariff("T2", currency)))
-          .home(new QuotedHome(site("A1", own), first))
+          .home(new QuotedHome(site("A1", own), first).recorded(record()))
           .home(new QuotedHome(site("B2", own), tariff("T3", currency)).reading(locale()))
           .build();
     }
@@ -572,7 +592,7 @@ class JobRoundTripTest {
   void aJobInMemoryIsPassedOnWithOneHomeAlone() throws IOException {
     Job job = new Chance(new Random(7)).job();
 
-    var texts = JobExcerpt.of(job.files(), job.dealer(), "A1");
+    var texts = JobExcerpt.of(job.files(), job.dealer(), job.home("A1").orElseThrow());
     Job carried = JobFolder.read(JobFiles.of(texts)).job().orElseThrow();
 
     assertThat(carried.homes()).hasSize(1);

@@ -10,6 +10,7 @@ public sealed interface Element
         Items,
         Notes,
         Paragraph,
+        Picture,
         References,
         Rows,
         Table,

@@ -14,9 +14,8 @@ final class Carrying {
 
   /** The job with one home and nothing of the others. */
   static CarriedJob home(Job job, QuotedHome home, LocalDate date) {
-    String site = home.site().id();
     try {
-      return new CarriedJob(site, date, JobExcerpt.of(job.files(), job.dealer(), site));
+      return new CarriedJob(home.site().id(), date, JobExcerpt.of(job.files(), job.dealer(), home));
     } catch (IOException unreadable) {
       throw unreadable(unreadable);
     }

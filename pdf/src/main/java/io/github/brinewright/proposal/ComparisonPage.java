@@ -42,7 +42,7 @@ public record ComparisonPage(
    * @throws IllegalArgumentException when the study is of another comparison
    */
   public Document model() {
-    Phrase customer = Phrase.plain(comparison.home().site().contact().name());
+    Phrase customer = Phrase.plain(comparison.home().site().contact().printedName());
     ThreeSizes sizes = new ThreeSizes(new Subject(comparison, dealer, date, service));
     return new Document(
         Document.Kind.PAGE,

@@ -4,12 +4,13 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.exchange.CarriedJob;
-import io.github.brinewright.home.Customer;
 import io.github.brinewright.internal.layout.Pages;
 import io.github.brinewright.internal.section.DealerHead;
 import io.github.brinewright.internal.section.ProposalSections;
+import io.github.brinewright.internal.section.QuoteHead;
 import io.github.brinewright.internal.section.Subject;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.QuoteRecord;
 import io.github.brinewright.model.Document;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.model.Section;
@@ -33,6 +34,7 @@ import org.jspecify.annotations.Nullable;
  * @param date of the proposal
  * @param carried the job that the file carries, so that it can be opened again; null for none
  * @param revision what it changes against an earlier proposal; null for a first one
+ * @param record what the quote is known by
  * @param sections what it says, in the order in which it is read
  */
 public record Proposal(
@@ -43,6 +45,7 @@ public record Proposal(
     LocalDate date,
     @Nullable CarriedJob carried,
     @Nullable Revision revision,
+    QuoteRecord record,
     List<Section> sections) {
   /**
    * Keeps its own copy of {@code sections}.
@@ -55,6 +58,7 @@ public record Proposal(
    * @param date of the proposal
    * @param carried the job that the file carries, so that it can be opened again; null for none
    * @param revision what it changes against an earlier proposal; null for a first one
+   * @param record what the quote is known by
    * @param sections what it says, in the order in which it is read
    */
   public Proposal {
@@ -82,15 +86,7 @@ public record Proposal(
       LocalDate date,
       @Nullable CarriedJob carried,
       @Nullable Revision revision) {
-    this(
-        comparison,
-        study,
-        service,
-        dealer,
-        date,
-        carried,
-        revision,
-        ProposalSections.of(new Subject(comparison, dealer, date, service), study, revision));
+    this(comparison, study, service, dealer, date, carried, revision, null, QuoteRecord.NONE);
   }
 
   /**
@@ -105,6 +101,7 @@ public record Proposal(
    * @param revision what it changes against an earlier proposal; null for a first one
    * @param wished a candidate of the comparison that keeps every limit; null where nothing was
    *     asked for
+   * @param record what the quote is known by
    * @throws IllegalArgumentException when the study of the softener is of another comparison
    */
   public Proposal(
@@ -115,7 +112,8 @@ public record Proposal(
       LocalDate date,
       @Nullable CarriedJob carried,
       @Nullable Revision revision,
-      @Nullable Candidate wished) {
+      @Nullable Candidate wished,
+      QuoteRecord record) {
     this(
         comparison,
         study,
@@ -124,8 +122,9 @@ public record Proposal(
         date,
         carried,
         revision,
+        record,
         ProposalSections.of(
-            new Subject(comparison, dealer, date, service, wished), study, revision));
+            new Subject(comparison, dealer, date, service, wished, record), study, revision));
   }
 
   /**
@@ -174,8 +173,9 @@ public record Proposal(
   /**
    * {@return the same with other sections: some added, left out, or in another order} Keys of its
    * own sections are {@code verdict}, {@code opening}, {@code revision}, {@code choices}, {@code
-   * year}, {@code price} and {@code signing}; in the appendix {@code water}, {@code compare},
-   * {@code changes}, {@code grid}, {@code cost}, {@code worked} and {@code every}.
+   * year}, {@code price} and {@code signing}; {@code page.1} to {@code page.3}; in the appendix
+   * {@code water}, {@code compare}, {@code changes}, {@code grid}, {@code cost}, {@code worked} and
+   * {@code every}.
    *
    * <pre>{@code
    * byte[] pdf =
@@ -195,24 +195,26 @@ public record Proposal(
    */
   public Proposal withSections(UnaryOperator<List<Section>> change) {
     return new Proposal(
-        comparison, study, service, dealer, date, carried, revision, change.apply(sections));
+        comparison,
+        study,
+        service,
+        dealer,
+        date,
+        carried,
+        revision,
+        record,
+        change.apply(sections));
   }
 
   /** {@return what the proposal says, in no language yet} */
   public Document model() {
-    Customer customer = comparison.home().site().contact();
-    Phrase name = Phrase.plain(customer.name());
-    Phrase until = Phrase.text("valid", new Phrase.Day(date.plusDays(dealer.validDays())));
+    Phrase name = Phrase.plain(comparison.home().site().contact().printedName());
     return new Document(
         Document.Kind.PROPOSAL,
         Phrase.text("title", name),
         DealerHead.of(dealer),
         Phrase.text("opening.heading", name),
-        List.of(
-            Phrase.plain(customer.street()),
-            Phrase.plain(customer.town()),
-            new Phrase.Day(date),
-            until),
+        QuoteHead.of(comparison.home().site().contact(), record, date, dealer.validDays()),
         sections);
   }
 

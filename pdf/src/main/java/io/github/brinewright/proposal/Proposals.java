@@ -7,6 +7,7 @@ import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
+import io.github.brinewright.job.QuoteRecord;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.service.ServiceOption;
@@ -37,7 +38,12 @@ public final class Proposals {
   private final @Nullable CandidateChoice wish;
 
   /** An earlier quote for the same home. */
-  private record Earlier(Comparison comparison, LocalDate date) {}
+  private record Earlier(Comparison comparison, LocalDate date, int revision) {
+    Revision until(Comparison now) {
+      Revision changes = Revision.between(comparison, date, now);
+      return revision == 0 ? changes : changes.of(revision);
+    }
+  }
 
   private Proposals(
       Job job,
@@ -93,7 +99,8 @@ public final class Proposals {
             .comparison()
             .orElseThrow(
                 () -> new IllegalArgumentException("the data of the earlier proposal have errors"));
-    return since(before, earlier.date());
+    int revision = earlier.home().orElseThrow().record().revision();
+    return since(new Earlier(before, earlier.date(), revision));
   }
 
   /**
@@ -103,7 +110,11 @@ public final class Proposals {
    * @param date of that proposal
    */
   public Proposals since(Comparison before, LocalDate date) {
-    return new Proposals(job, onePage, withData, new Earlier(before, date), wish);
+    return since(new Earlier(before, date, 0));
+  }
+
+  private Proposals since(Earlier quote) {
+    return new Proposals(job, onePage, withData, quote, wish);
   }
 
   /**
@@ -144,7 +155,8 @@ public final class Proposals {
                 date,
                 carried(home, date),
                 revision(comparison),
-                wished(comparison))
+                wished(comparison),
+                home.record())
             .toPdf();
   }
 
@@ -169,7 +181,7 @@ public final class Proposals {
               + now.home().site().id()
               + "\"");
     }
-    return Revision.between(earlier.comparison(), earlier.date(), now);
+    return earlier.until(now);
   }
 
   /**
@@ -183,12 +195,15 @@ public final class Proposals {
   }
 
   /**
-   * {@return the usual name of a home's document, as in {@code proposal-A1.pdf}}
+   * {@return the usual name of a home's document, as in {@code proposal-A1.pdf}; that of a revised
+   * quote says so, as in {@code proposal-A1-r2.pdf}}
    *
    * @param home of this job
    */
   public String fileName(QuotedHome home) {
-    return (onePage ? "comparison-" : "proposal-") + home.site().id() + ".pdf";
+    QuoteRecord record = home.record();
+    String revision = record.isRevised() ? "-r" + record.revision() : "";
+    return (onePage ? "comparison-" : "proposal-") + home.site().id() + revision + ".pdf";
   }
 
   /**

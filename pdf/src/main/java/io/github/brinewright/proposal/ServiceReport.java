@@ -47,11 +47,11 @@ public record ServiceReport(
     Customer customer = study.comparison().home().site().contact();
     return new Document(
         Document.Kind.REPORT,
-        Phrase.text("service.title", Phrase.plain(customer.name())),
+        Phrase.text("service.title", Phrase.plain(customer.printedName())),
         DealerHead.of(dealer),
         Phrase.text("service.heading"),
         List.of(
-            Phrase.plain(customer.name()),
+            Phrase.plain(customer.printedName()),
             Phrase.plain(customer.street()),
             Phrase.plain(customer.town()),
             new Phrase.Day(date)),

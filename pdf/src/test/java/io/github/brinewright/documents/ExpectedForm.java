@@ -15,6 +15,7 @@ import io.github.brinewright.words.Wording;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -23,7 +24,17 @@ final class ExpectedForm extends Expected {
   private static final Map<String, List<String>> PARTS =
       Map.of(
           "form.home",
-          List.of("site_id", "customer", "language", "street", "town"),
+          List.of(
+              "site_id",
+              "customer",
+              "customer_latin",
+              "language",
+              "street",
+              "town",
+              "phone",
+              "email",
+              "rep",
+              "notes"),
           "form.treated",
           List.of(
               "treated_hardness_gpg",
@@ -63,7 +74,7 @@ final class ExpectedForm extends Expected {
     this.cells = cells;
     this.tariffs = tariffs;
     for (String column : SiteColumns.all().stream().map(Column::name).toList()) {
-      if (!column.equals("fixtures")) {
+      if (!Set.of("fixtures", "quote_number", "revision").contains(column)) {
         value(part(column) + "/" + column, words.text("form.field." + column), content(column));
       }
     }

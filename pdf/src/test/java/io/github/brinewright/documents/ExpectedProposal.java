@@ -4,8 +4,10 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.Revision;
 import io.github.brinewright.cost.CostKind;
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.OfferText;
 import io.github.brinewright.quantity.Mass;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.simulation.SimulatedYears;
@@ -126,6 +128,7 @@ final class ExpectedProposal extends ExpectedComparison {
     }
     costs();
     present(now -> now.costs("cost/cost"));
+    saidOfOffers();
     boolean signs = signs(comparison, dealer);
     ExpectedChoices choices = new ExpectedChoices(comparison, service, words, signs);
     if (choices.any()) {
@@ -208,6 +211,18 @@ final class ExpectedProposal extends ExpectedComparison {
         columns,
         c -> ofYear(c, y -> words.about(c.yearly().total())));
     heads("cost/cost", columns);
+  }
+
+  /** What the dealer says of every offer, in the language of the document. */
+  private void saidOfOffers() {
+    String language = words.locale().getLanguage();
+    for (OfferText kind : OfferText.values()) {
+      LocalText texts = dealer.offerTexts(kind);
+      String text = texts.byLanguage().getOrDefault(language, texts.usual());
+      if (!text.isEmpty()) {
+        value("price/notes/record." + kind, words.text("record." + kind), text);
+      }
+    }
   }
 
   private void price(Quote quote, String name) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.comparison.HomeOutcome;
 import io.github.brinewright.comparison.Revision;
+import io.github.brinewright.cost.LocalText;
 import io.github.brinewright.exchange.CarriedJob;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
@@ -14,6 +15,8 @@ import io.github.brinewright.internal.document.TextStyle;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobExcerpt;
+import io.github.brinewright.job.Logo;
+import io.github.brinewright.job.OwnPage;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.proposal.BatchSummary;
@@ -21,6 +24,7 @@ import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.proposal.ServiceReport;
 import io.github.brinewright.proposal.SettingsSheet;
 import io.github.brinewright.proposal.VisitSheet;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -31,6 +35,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.BeforeAll;
@@ -123,6 +128,24 @@ class StandardsTest {
     assertThat(TextBoxes.of(blank).pages()).isEqualTo(2);
   }
 
+  @Test
+  void aPageOfTheDealersOwnIsAccessibleAndFitForAnArchive() throws Exception {
+    ByteArrayOutputStream png = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(300, 200, BufferedImage.TYPE_INT_RGB), "png", png);
+    OwnPage page =
+        new OwnPage(
+            LocalText.of("About us"),
+            LocalText.of("We are invented."),
+            Logo.of("van.png", png.toByteArray()),
+            LocalText.of("A van beside a door"));
+    Dealer dealer = JOB.dealer().change().pages(List.of(page)).build();
+    byte[] pdf = DemoTown.home(JOB, "H01").proposal(dealer).toPdf();
+
+    assertThat(failures(pdf, PDFAFlavour.PDFUA_1)).isEmpty();
+    assertThat(failures(pdf, PDFAFlavour.PDFA_3_A)).isEmpty();
+    assertThat(TextBoxes.of(pdf).overlaps()).isEmpty();
+  }
+
   @ParameterizedTest
   @MethodSource("homesAndLanguages")
   void theComparisonOfThreeSizesIsOnOnePage(String id, String tag) throws Exception {
@@ -172,7 +195,8 @@ class StandardsTest {
 
   private static CarriedJob carried(String id) {
     try {
-      return new CarriedJob(id, DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer(), id));
+      return new CarriedJob(
+          id, DAY, JobExcerpt.of(DemoTown.files(), JOB.dealer(), JOB.home(id).orElseThrow()));
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }

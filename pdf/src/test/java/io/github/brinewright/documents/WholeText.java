@@ -12,6 +12,7 @@ import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Picture;
 import io.github.brinewright.model.References;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
@@ -101,6 +102,8 @@ public final class WholeText {
       line("", "(");
       together.elements().forEach(this::element);
       line("", ")");
+    } else if (element instanceof Picture picture) {
+      line("picture: ", in(picture.alternative()));
     } else if (element instanceof Topic topic) {
       line("> ", in(topic.label()));
       topic.matter().forEach(this::element);

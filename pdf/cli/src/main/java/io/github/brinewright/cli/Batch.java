@@ -29,48 +29,53 @@ record Batch(Proposals proposals, Path target, LocalDate day) {
    *
    * @param outcome for the summary
    * @param line for the screen
+   * @param unchanged whether the document stood there already
    */
-  record Written(HomeOutcome outcome, String line) {
+  record Written(HomeOutcome outcome, String line, boolean unchanged) {
     boolean failed() {
       return !outcome.failure().isEmpty();
     }
   }
 
   /** Writes all that can be written, in any order; what came of them, in theirs. */
-  List<Written> write(List<QuotedHome> homes, Progress progress) {
+  List<Written> write(List<QuotedHome> homes, Progress progress) throws IOException {
+    EarlierFiles earlier = EarlierFiles.in(target);
     int chunk = AT_ONCE * Runtime.getRuntime().availableProcessors();
     List<Written> written = new ArrayList<>();
     for (int from = 0; from < homes.size(); from += chunk) {
       written.addAll(
           homes.subList(from, Math.min(homes.size(), from + chunk)).parallelStream()
-              .map(home -> one(home, progress))
+              .map(home -> one(home, earlier, progress))
               .toList());
     }
     progress.done();
     return written;
   }
 
-  private Written one(QuotedHome home, Progress progress) {
+  private Written one(QuotedHome home, EarlierFiles earlier, Progress progress) {
     try {
-      return written(proposals.document(home, day));
+      return written(home, earlier);
     } catch (RuntimeException failure) {
       String id = home.site().id();
       String why = Failures.inWords(failure, () -> target.resolve("fault-" + id + ".txt"));
-      return new Written(HomeOutcome.failed(id, why), "home " + id + ": not written: " + why);
+      return new Written(
+          HomeOutcome.failed(id, why), "home " + id + ": not written: " + why, false);
     } finally {
       progress.step();
     }
   }
 
-  private Written written(HomeDocument document) {
+  private Written written(QuotedHome home, EarlierFiles earlier) {
     try {
-      SafeFile.write(target.resolve(document.fileName()), document.pdf());
+      RevisionFile file = RevisionFile.write(proposals, home, earlier, day);
+      HomeDocument document = file.document();
+      return new Written(
+          HomeOutcome.of(document.comparison(), document.fileName()),
+          SummaryLine.of(document.comparison()) + file.said(),
+          file.isUnchanged());
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
-    return new Written(
-        HomeOutcome.of(document.comparison(), document.fileName()),
-        SummaryLine.of(document.comparison()));
   }
 
   /** Writes the summary of them beside them. */

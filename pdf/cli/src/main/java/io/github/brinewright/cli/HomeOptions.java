@@ -33,7 +33,9 @@ final class HomeOptions {
         ColumnOptions.group("A home without a job folder:%n").addArg(hardness);
     for (Column column : SiteColumns.all()) {
       String name = ColumnOptions.nameOf(column);
-      if (!name.equals(HARDNESS) && !PresentOptions.isOfPresent(column)) {
+      if (!name.equals(HARDNESS)
+          && !column.part().isEmpty()
+          && !PresentOptions.isOfPresent(column)) {
         group.addArg(home.add(name, column));
       }
     }

@@ -132,6 +132,7 @@ final class ProposeCommand implements Callable<Integer> {
   private void report(List<Written> written, Path target, int refused, boolean summed) {
     List<String> lines =
         written.stream().filter(each -> !each.failed()).map(Written::line).toList();
+    long unchanged = written.stream().filter(Written::unchanged).count();
     PrintWriter out = spec.commandLine().getOut();
     lines.forEach(out::println);
     out.println(
@@ -139,7 +140,8 @@ final class ProposeCommand implements Callable<Integer> {
             + " written to "
             + target
             + ": "
-            + lines.size()
+            + (lines.size() - unchanged)
+            + (unchanged == 0 ? "" : "; unchanged: " + unchanged)
             + (refused == 0 ? "" : "; homes refused: " + refused)
             + (summed ? "; all at a glance in " + BatchSummary.PDF : ""));
   }

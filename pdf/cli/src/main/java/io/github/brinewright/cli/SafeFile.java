@@ -25,6 +25,10 @@ final class SafeFile {
    * as any file of this folder; a temporary file of the library would be closed to them.
    */
   static void write(Path target, byte[] content) throws IOException {
+    write(target, content, SafeFile::move);
+  }
+
+  private static void write(Path target, byte[] content, Moving moving) throws IOException {
     if (Files.isDirectory(target)) {
       throw new UsageException(target + " is a folder; name a file in it");
     }
@@ -32,7 +36,7 @@ final class SafeFile {
     Path temporary = folder.resolve(MARK + ProcessHandle.current().pid() + "-" + UUID.randomUUID());
     try {
       write(temporary, ByteBuffer.wrap(content));
-      move(temporary, target);
+      moving.move(temporary, target);
     } finally {
       Files.deleteIfExists(temporary);
     }
@@ -65,6 +69,19 @@ final class SafeFile {
   private static boolean isDead(String rest) {
     Matcher writer = WRITER.matcher(rest);
     return writer.matches() && ProcessHandle.of(Long.parseLong(writer.group(1))).isEmpty();
+  }
+
+  /**
+   * Writes a file that is not there yet in the same way.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException when it is there; it is left as it is
+   */
+  static void writeNew(Path target, byte[] content) throws IOException {
+    write(target, content, Files::move);
+  }
+
+  private interface Moving {
+    void move(Path from, Path to) throws IOException;
   }
 
   private static void move(Path from, Path to) throws IOException {

@@ -96,7 +96,7 @@ class ProposalFilesTest extends CommandTest {
     try (PDDocument revised = Loader.loadPDF(folder.resolve("second/proposal-A1.pdf").toFile())) {
       String text = new PDFTextStripper().getText(revised).replaceAll("\\s+", " ");
       assertThat(text)
-          .contains("What changed since May 2, 2026")
+          .contains("What changed since revision 1, of May 2, 2026")
           .contains("Hardness of the water 18.0 gpg 21.0 gpg");
     }
     String third = folder.resolve("third").toString();
@@ -107,6 +107,150 @@ class ProposalFilesTest extends CommandTest {
     assertThat(run("propose", job, "--site", "A1", "--since", job, "--out", third)).isEqualTo(2);
     assertThat(err.toString()).contains("--since takes a proposal that carries its data");
     assertThat(Path.of(third)).doesNotExist();
+  }
+
+  private int propose(Path target) {
+    out.getBuffer().setLength(0);
+    return run(
+        "propose",
+        folder.toString(),
+        "--site",
+        "A1",
+        "--out",
+        target.toString(),
+        "--date",
+        "2026-05-02");
+  }
+
+  private static String text(Path pdf) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+    }
+  }
+
+  @Test
+  void anEarlierFileIsNeverOverwritten() throws IOException {
+    Path target = folder.resolve("out");
+    assertThat(propose(target)).isZero();
+    byte[] first = Files.readAllBytes(target.resolve("proposal-A1.pdf"));
+    assertThat(propose(target)).isZero();
+    assertThat(names(target)).containsExactly("proposal-A1.pdf");
+    assertThat(out.toString()).contains("proposal-A1.pdf stands already", ": 0; unchanged: 1");
+
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    for (int again = 0; again < 2; again++) {
+      assertThat(propose(target)).isZero();
+      assertThat(names(target)).containsExactly("proposal-A1-r2.pdf", "proposal-A1.pdf");
+    }
+    assertThat(Files.readAllBytes(target.resolve("proposal-A1.pdf"))).isEqualTo(first);
+    assertThat(text(target.resolve("proposal-A1.pdf"))).doesNotContain("Revision");
+    assertThat(text(target.resolve("proposal-A1-r2.pdf"))).contains("Revision 2 · May 2, 2026");
+  }
+
+  @Test
+  void aRevisedFileSaysWhichOneItRevisesAndOpensAsThatRevision() throws IOException {
+    Path target = folder.resolve("out");
+    propose(target);
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,21,3"));
+    propose(target);
+    assertThat(out.toString())
+        .contains("proposal-A1-r2.pdf is a new revision of proposal-A1.pdf, which stays");
+
+    String second = target.resolve("proposal-A1-r2.pdf").toString();
+    String again = folder.resolve("again").toString();
+    assertThat(run("propose", second, "--out", again, "--date", "2026-05-02")).isZero();
+    assertThat(folder.resolve("again/proposal-A1-r2.pdf"))
+        .hasSameBinaryContentAs(target.resolve("proposal-A1-r2.pdf"));
+
+    Files.writeString(folder.resolve("sites.csv"), SITES.replace("A1,Ann,18,3", "A1,Ann,24,3"));
+    assertThat(
+            run(
+                "propose",
+                folder.toString(),
+                "--site",
+                "A1",
+                "--since",
+                second,
+                "--out",
+                target.toString()))
+        .isZero();
+    assertThat(text(target.resolve("proposal-A1-r3.pdf")))
+        .contains("What changed since revision 2, of May 2, 2026");
+  }
+
+  @Test
+  void theRevisionOfARowIsWhereCountingBegins() throws IOException {
+    Path target = folder.resolve("out");
+    Files.writeString(
+        folder.resolve("sites.csv"), "site_id,hardness_gpg,people,revision\nA1,18,3,4\n");
+    propose(target);
+    assertThat(names(target)).containsExactly("proposal-A1-r4.pdf");
+
+    Files.writeString(
+        folder.resolve("sites.csv"), "site_id,hardness_gpg,people,revision\nA1,19,3,4\n");
+    propose(target);
+    assertThat(names(target)).containsExactly("proposal-A1-r4.pdf", "proposal-A1-r5.pdf");
+  }
+
+  @Test
+  void aQuoteIsPrintedWithItsRecord() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,hardness_gpg,people,phone,email,quote_number,rep,notes\n"
+            + "A1,18,3,555-0199,ann@home.example,Q-77,Tamsin Orrel,Ring twice.\n");
+    Files.writeString(
+        folder.resolve("dealer.properties"),
+        "included=A bypass.\nnot_included=A permit.\nwarranty=Two years.\nlead_time=A week.\n"
+            + "warranty_es=Dos años.\n");
+    Path target = folder.resolve("out");
+    propose(target);
+
+    assertThat(text(target.resolve("proposal-A1.pdf")))
+        .contains("555-0199 · ann@home.example · Quote Q-77 · May 2, 2026 · Valid until")
+        .contains("Your contact: Tamsin Orrel")
+        .contains("A bypass.", "A permit.", "Two years.", "A week.", "Ring twice.")
+        .doesNotContain("Dos años.");
+  }
+
+  @Test
+  void aNameInAnotherScriptIsPrintedAsTheRepWroteItAndOthersAsTheyAre() throws IOException {
+    Files.writeString(
+        folder.resolve("sites.csv"),
+        "site_id,customer,customer_latin,hardness_gpg,people\n"
+            + "A1,王小明,Wang Xiaoming,18,3\nB2,Γιώργος Щукин Nguyễn,,18,3\n");
+    Path target = folder.resolve("out");
+    assertThat(run("propose", folder.toString(), "--all", "--out", target.toString())).isZero();
+
+    assertThat(text(target.resolve("proposal-A1.pdf")))
+        .contains("Wang Xiaoming")
+        .doesNotContain("王", "U+");
+    assertThat(text(target.resolve("proposal-B2.pdf"))).contains("Γιώργος Щукин Nguyễn");
+  }
+
+  @Test
+  void aDealersOwnPageIsPrintedAfterTheSignatureAndCarried() throws IOException {
+    ImageIO.write(
+        new BufferedImage(300, 200, BufferedImage.TYPE_INT_RGB),
+        "png",
+        folder.resolve("van.png").toFile());
+    String page =
+        "page_1_title=About us\npage_1_title_es=Quiénes somos\npage_1_text=We are invented.\n"
+            + "page_1_picture=van.png\n";
+    Files.writeString(folder.resolve("dealer.properties"), page);
+    assertThat(run("check", folder.toString())).isEqualTo(1);
+    assertThat(err.toString()).contains("dealer.properties, column page_1_picture_alt: is empty");
+
+    Files.writeString(
+        folder.resolve("dealer.properties"), page + "page_1_picture_alt=A van beside a door\n");
+    Path target = folder.resolve("out");
+    assertThat(propose(target)).isZero();
+    Path pdf = target.resolve("proposal-A1.pdf");
+    assertThat(text(pdf).indexOf("We are invented."))
+        .isGreaterThan(text(pdf).indexOf("Please read before"))
+        .isLessThan(text(pdf).indexOf("Appendix: "));
+    String again = folder.resolve("again").toString();
+    assertThat(run("propose", pdf.toString(), "--out", again, "--date", "2026-05-02")).isZero();
+    assertThat(folder.resolve("again/proposal-A1.pdf")).hasSameBinaryContentAs(pdf);
   }
 
   private void writeLogo(int width, int height) throws IOException {

@@ -107,7 +107,7 @@ public final class Typeface {
 
   /**
    * The text with accents composed and control characters made spaces; a character that the font
-   * lacks becomes a question mark.
+   * lacks is printed as its number, {@code [U+6F22]}, so that it is not lost without a word.
    */
   public String printable(String text) {
     String composed = Normalizer.normalize(text, Normalizer.Form.NFC);
@@ -115,8 +115,16 @@ public final class Typeface {
     composed
         .codePoints()
         .map(c -> Character.isISOControl(c) ? ' ' : c)
-        .forEach(c -> out.appendCodePoint(has(c) ? c : REPLACEMENT));
+        .forEach(c -> append(out, c));
     return out.toString();
+  }
+
+  private void append(StringBuilder out, int codePoint) {
+    if (has(codePoint)) {
+      out.appendCodePoint(codePoint);
+    } else {
+      out.append(String.format("[U+%04X]", codePoint));
+    }
   }
 
   /** Width of a text in points; a character that the font lacks counts as its replacement. */

@@ -1,5 +1,6 @@
 package io.github.brinewright.internal.layout;
 
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.internal.document.Tag;
 import io.github.brinewright.internal.document.TextStyle;
@@ -13,6 +14,7 @@ import io.github.brinewright.model.Items;
 import io.github.brinewright.model.Notes;
 import io.github.brinewright.model.Paragraph;
 import io.github.brinewright.model.Phrase;
+import io.github.brinewright.model.Picture;
 import io.github.brinewright.model.References;
 import io.github.brinewright.model.Row;
 import io.github.brinewright.model.Rows;
@@ -37,6 +39,8 @@ import java.util.stream.IntStream;
 record Elements(Wording words, Look look, Part part, Tag.Role level) {
   /** What is no taller, in points, is not divided over pages. */
   private static final double MOST_WHOLE = 520;
+
+  private static final Box PICTURE = new Box(0, 0, 440, 380);
 
   private static final double LABEL_WIDTH = 128;
   private static final double ITEM_GAP = 3;
@@ -69,6 +73,9 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
       return new Tables(words, look.cellPadding()).table(table, part).wholeUpTo(MOST_WHOLE);
     } else if (element instanceof Chart chart) {
       return new Charts(words, look.accent()).chart(chart, part);
+    } else if (element instanceof Picture picture) {
+      return FigureBlock.of(
+          part.figure(picture.alternative().in(words)), picture.picture(), PICTURE);
     } else if (element instanceof Together together) {
       return Block.together(blocks(together.elements()), MOST_WHOLE);
     } else {

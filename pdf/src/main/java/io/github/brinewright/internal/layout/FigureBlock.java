@@ -2,6 +2,7 @@ package io.github.brinewright.internal.layout;
 
 import io.github.brinewright.internal.chart.Artist;
 import io.github.brinewright.internal.document.Box;
+import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
 import io.github.brinewright.job.Logo;
 import java.util.List;
@@ -25,13 +26,43 @@ record FigureBlock(Part part, Artist artist) implements Block {
   }
 
   /**
+   * A picture, scaled into a box.
+   *
+   * @param part that it is, with its alternative text
+   * @param picture to draw
+   * @param most its greatest width and height
+   */
+  static FigureBlock of(Part part, Logo picture, Box most) {
+    double scale = scale(picture, most);
+    double wide = picture.width() * scale;
+    double tall = picture.height() * scale;
+    return new FigureBlock(
+        part,
+        new Artist() {
+          @Override
+          public double height() {
+            return tall;
+          }
+
+          @Override
+          public void draw(Canvas canvas, Box frame) {
+            canvas.picture(picture.content(), frame.x(), frame.y(), wide, tall);
+          }
+        });
+  }
+
+  private static double scale(Logo picture, Box most) {
+    return Math.min(most.width() / picture.width(), most.height() / picture.height());
+  }
+
+  /**
    * A picture at the right edge, scaled into a box, without meaning of its own.
    *
    * @param logo to draw
    * @param most its greatest width and height
    */
   static Block atRight(Logo logo, Box most) {
-    double scale = Math.min(most.width() / logo.width(), most.height() / logo.height());
+    double scale = scale(logo, most);
     double wide = logo.width() * scale;
     double tall = logo.height() * scale;
     return width ->

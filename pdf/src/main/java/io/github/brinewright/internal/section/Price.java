@@ -49,6 +49,7 @@ public final class Price {
     if (subject.offersChoices() && !subject.packages().extras().isEmpty() && ways.isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.text("pay.extras")));
     }
+    QuoteNotes.of(subject).ifPresent(elements::add);
     if (!subject.dealer().terms().isEmpty()) {
       elements.add(Paragraph.quiet(Phrase.plain(subject.dealer().terms())));
     }

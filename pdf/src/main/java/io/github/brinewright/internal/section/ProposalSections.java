@@ -22,6 +22,7 @@ public final class ProposalSections {
       Subject subject, @Nullable HomeStudy study, @Nullable Revision revision) {
     subject.requireDeposits();
     List<Section> sections = new ArrayList<>(toTheSignature(subject, study, revision));
+    sections.addAll(OwnPages.of(subject.dealer()));
     if (subject.dealer().appendix() || !subject.recommends()) {
       sections.addAll(appendix(subject, study));
     }

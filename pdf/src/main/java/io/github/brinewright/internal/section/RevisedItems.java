@@ -21,8 +21,15 @@ public final class RevisedItems {
   public Section section() {
     Element matter =
         revision.changes().isEmpty() ? Paragraph.of(Phrase.text("revision.nothing")) : table();
-    return Section.of(
-        "revision", Phrase.text("revision.heading", new Phrase.Day(revision.since())), matter);
+    return Section.of("revision", heading(), matter);
+  }
+
+  private Phrase heading() {
+    Phrase since = new Phrase.Day(revision.since());
+    return revision.number().isPresent()
+        ? Phrase.text(
+            "revision.headingOf", Phrase.plain(String.valueOf(revision.number().getAsInt())), since)
+        : Phrase.text("revision.heading", since);
   }
 
   private Table table() {

@@ -55,11 +55,11 @@ public record SheetHead(Dealer dealer, LocalDate date) {
     Customer customer = comparison.home().site().contact();
     return new Document(
         Document.Kind.SHEET,
-        name.title().apply(Phrase.plain(customer.name())),
+        name.title().apply(Phrase.plain(customer.printedName())),
         DealerHead.of(dealer),
         name.heading(),
         List.of(
-            Phrase.plain(customer.name()),
+            Phrase.plain(customer.printedName()),
             Phrase.plain(customer.street()),
             Phrase.plain(customer.town()),
             new Phrase.Day(date)),

@@ -35,7 +35,11 @@ public final class Signing {
   /** The section, with a place to sign where there is something to sign. */
   public Section section() {
     boolean any = subject.signs();
-    List<Element> elements = new ArrayList<>(List.of(cautions()));
+    List<Element> elements = new ArrayList<>();
+    if (!subject.recommends()) {
+      QuoteNotes.withoutPrice(subject).ifPresent(elements::add);
+    }
+    elements.add(cautions());
     if (any) {
       if (subject.keeps() && subject.packages().of(PackageKind.KEEP).isEmpty()) {
         elements.add(Paragraph.strong(Phrase.text("now.sign")));

@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.cost.PaymentPlan;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.QuoteRecord;
 import io.github.brinewright.sale.Packages;
 import io.github.brinewright.sale.SalePackage;
 import io.github.brinewright.sale.SigningTerms;
@@ -22,13 +23,15 @@ import org.jspecify.annotations.Nullable;
  * @param date of the document
  * @param service of the softener that is in the house; null where there is none
  * @param wished what the customer asked for instead of the recommended one; null for nothing
+ * @param record what the quote is known by
  */
 public record Subject(
     Comparison comparison,
     Dealer dealer,
     LocalDate date,
     @Nullable ServiceStudy service,
-    @Nullable Candidate wished) {
+    @Nullable Candidate wished,
+    QuoteRecord record) {
   /** Most candidates that a page has room for. */
   private static final int MOST_COLUMNS = 5;
 
@@ -51,7 +54,7 @@ public record Subject(
   /** What sections speak of where nothing was asked for instead of the recommended one. */
   public Subject(
       Comparison comparison, Dealer dealer, LocalDate date, @Nullable ServiceStudy service) {
-    this(comparison, dealer, date, service, null);
+    this(comparison, dealer, date, service, null, QuoteRecord.NONE);
   }
 
   /** The packages to choose from. */

@@ -36,7 +36,15 @@ public final class VisitForm {
   private static final String RESIN = "present_resin_id";
   private static final Set<String> WIDE =
       Set.of(
-          "customer", "street", "town", "tariff_id", "present_control", RESIN, "present_readings");
+          "customer",
+          "customer_latin",
+          "street",
+          "town",
+          "notes",
+          "tariff_id",
+          "present_control",
+          RESIN,
+          "present_readings");
 
   /**
    * Fields that belong together, from one column up to where the next group begins.
@@ -82,7 +90,7 @@ public final class VisitForm {
   /** The sections of the form: a field for each column, in the order of the columns. */
   public List<Section> sections() {
     return List.of(
-        section("home", 4),
+        section("home", 5),
         section("water", 4),
         section("treated", 4),
         section("people", 4),
