@@ -19,7 +19,16 @@ import org.junit.jupiter.api.Test;
 class FormulaDocsTest {
   private static final Path SOURCES = Path.of("src/main/java/io/github/brinewright");
   static final List<String> CALCULATING =
-      List.of("softener", "home", "demand", "hydraulics", "regeneration", "sizing", "cost", "sale");
+      List.of(
+          "softener",
+          "home",
+          "demand",
+          "hydraulics",
+          "regeneration",
+          "sizing",
+          "cost",
+          "sale",
+          "treatment");
   private static final Pattern FORMULA =
       Pattern.compile(
           "/\\*\\*((?:(?!\\*/).)*)\\*/\\s+public static"

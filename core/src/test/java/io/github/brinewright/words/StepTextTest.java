@@ -64,11 +64,11 @@ class StepTextTest {
                     step -> step.kind(),
                     step -> words.step(step).numbers() + " → " + words.step(step).result()));
     assertThat(printed)
-        .containsEntry(StepKind.USABLE_FROM_CURVE, "0.90 × 19,756 × 1.50 → 26,671 grains")
-        .containsEntry(StepKind.SALT_FROM_DOSAGE, "6.0 × 1.50 × 1.0000 → 9.00 lb")
+        .containsEntry(StepKind.USABLE_FROM_CURVE, "0.90 × 19,756 × 1.50 → 26,671 grains (1,728 g)")
+        .containsEntry(StepKind.SALT_FROM_DOSAGE, "6.0 × 1.50 × 1.0000 → 9.00 lb (4.08 kg)")
         .containsEntry(StepKind.REFILL_MINUTES, "3.000 ÷ 0.50 → 6.00 min")
-        .containsEntry(StepKind.SALT_GIVEN, "6.0 × 0.50 × 3.00 → 9.00 lb")
-        .containsEntry(StepKind.BED_DEPTH, "1.50 ÷ 0.545 × 12 → 33.0 in")
+        .containsEntry(StepKind.SALT_GIVEN, "6.0 × 0.50 × 3.00 → 9.00 lb (4.08 kg)")
+        .containsEntry(StepKind.BED_DEPTH, "1.50 ÷ 0.545 × 12 → 33.0 in (838.3 mm)")
         .containsEntry(StepKind.SODIUM_ADDED, "7.864 × 18.0 → 142 mg/L");
   }
 }

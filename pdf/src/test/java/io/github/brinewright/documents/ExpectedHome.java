@@ -1,19 +1,24 @@
 package io.github.brinewright.documents;
 
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.cost.Item;
 import io.github.brinewright.demand.HomeLoad;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.home.LabResult;
 import io.github.brinewright.home.Site;
 import io.github.brinewright.home.Substance;
+import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.home.WaterAnalysis;
+import io.github.brinewright.quantity.Concentration;
 import io.github.brinewright.quantity.FlowRate;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.trace.Figure;
 import io.github.brinewright.words.Wording;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -63,6 +68,9 @@ final class ExpectedHome extends Expected {
     seldom(Substance.CARBON_DIOXIDE, 0);
     seldom(Substance.NITRATE, 1, "nitrate-high", "nitrate-not-tested");
     others();
+    if (site.treated().filter(TreatedWater::isComputed).isPresent()) {
+      onItsWay(comparison);
+    }
     if (sized()) {
       home();
     }
@@ -88,12 +96,60 @@ final class ExpectedHome extends Expected {
     figure("water/water/water.hardness", Figure.of(water.hardness()));
     String meaning = words.text("water.hardnessMeaning", Figure.of(home.compensatedHardness()));
     boolean treated = site.treated().isPresent();
-    if (treated) {
+    boolean computed = treated && site.treated().orElseThrow().isComputed();
+    if (computed) {
+      figure("water/water/water.planned", Figure.of(site.treated().orElseThrow().hardness()));
+    } else if (treated) {
       value("water/water/water.treated", treated(site.treated().orElseThrow()));
     }
     if (sized()) {
-      note("water/water/" + (treated ? "water.treated" : "water.hardness"), meaning);
+      String behind = computed ? "water.planned" : "water.treated";
+      note("water/water/" + (treated ? behind : "water.hardness"), meaning);
     }
+  }
+
+  /** Each stage by the shares that its item states; behind the last, what the home is sized on. */
+  private void onItsWay(Comparison comparison) {
+    Map<Substance, Double> left = new EnumMap<>(Substance.class);
+    List<Substance> shown =
+        List.of(Substance.IRON, Substance.MANGANESE, Substance.HYDROGEN_SULFIDE);
+    shown.forEach(each -> left.put(each, water.foundOrNone(each).milligramsPerLitre()));
+    TreatedWater behind = site.treated().orElseThrow();
+    head("water/way/raw", words.text("way.raw"));
+    way("raw", left, water.hardness(), water.ph().orElseThrow());
+    String alkalinity = term(Substance.ALKALINITY);
+    LabResult before = water.result(Substance.ALKALINITY).orElseThrow();
+    value("water/way/ALKALINITY/raw", alkalinity, result(before, 0));
+    for (String id : behind.treatments()) {
+      Item item =
+          comparison.priceList().items().stream()
+              .filter(each -> each.id().equals(id))
+              .findFirst()
+              .orElseThrow();
+      var effect = item.treatment().orElseThrow();
+      shown.forEach(
+          each -> left.merge(each, 1 - effect.takes(each).orElse(0), (was, share) -> was * share));
+      head("water/way/" + id, item.name(words.locale()));
+      way(id, left, behind.hardness(), behind.ph().orElseThrow());
+      value(
+          "water/way/ALKALINITY/" + id,
+          alkalinity,
+          result(behind.left().get(Substance.ALKALINITY), 0));
+    }
+  }
+
+  private void way(String stage, Map<Substance, Double> left, Hardness hardness, double ph) {
+    value(
+        "water/way/way.hardness/" + stage,
+        words.text("way.hardness"),
+        words.figure(Figure.of(hardness)));
+    value("water/way/way.ph/" + stage, words.text("way.ph"), words.figure(Figure.of(ph, 1)));
+    left.forEach(
+        (substance, amount) ->
+            value(
+                "water/way/" + substance + "/" + stage,
+                term(substance),
+                words.figure(Figure.of(Concentration.ofMilligramsPerLitre(amount), 2))));
   }
 
   private void substance(Substance substance, int decimals, String... codes) {

@@ -22,6 +22,7 @@ record EarlierFiles(Path folder, Map<String, Integer> revisions) {
     Map<String, Integer> revisions = new HashMap<>();
     try (Stream<Path> files = Files.list(folder)) {
       files
+          .filter(Files::isRegularFile)
           .map(file -> NAME.matcher(String.valueOf(file.getFileName())))
           .filter(Matcher::matches)
           .forEach(

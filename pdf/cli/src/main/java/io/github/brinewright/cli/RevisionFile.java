@@ -31,8 +31,8 @@ record RevisionFile(HomeDocument document, State state, String earlier) {
   }
 
   /** Writes the document of a home, unless it stands there already. */
-  static RevisionFile write(
-      Proposals proposals, QuotedHome home, EarlierFiles files, LocalDate day) throws IOException {
+  static RevisionFile write(Proposals proposals, QuotedHome home, EarlierFiles files, LocalDate day)
+      throws IOException {
     Path folder = files.folder();
     int highest = files.highest(proposals.fileName(as(1, home)));
     int last = Math.max(highest, home.record().revision());

@@ -50,7 +50,11 @@ public final class HomeVerdict {
   }
 
   private void addReasons(List<Element> matter, boolean compact) {
-    List<Phrase> reasons = verdict.reasons().stream().map(this::reason).toList();
+    List<Phrase> reasons =
+        verdict.reasons().stream()
+            .filter(reason -> !compact || !answered(reason))
+            .map(this::reason)
+            .toList();
     if (compact && reasons.size() == 1) {
       matter.add(Paragraph.quiet(reasons.get(0)));
     } else if (!reasons.isEmpty()) {
@@ -58,12 +62,16 @@ public final class HomeVerdict {
     }
   }
 
+  /** Whether what is sold with the softener answers it. */
+  private boolean answered(Finding reason) {
+    return comparison.treatment().isPresent() && verdict.isAnswered(reason);
+  }
+
   /** With what would change it, where that is not sold with the softener. */
   private Phrase reason(Finding reason) {
-    if (comparison.treatment().isPresent() && verdict.isAnswered(reason)) {
-      return new Phrase.Found(reason);
-    }
-    return Phrase.text("verdict.reason", new Phrase.Found(reason), new Phrase.Change(reason));
+    return answered(reason)
+        ? new Phrase.Found(reason)
+        : Phrase.text("verdict.reason", new Phrase.Found(reason), new Phrase.Change(reason));
   }
 
   /** What follows from the verdict for this document. */

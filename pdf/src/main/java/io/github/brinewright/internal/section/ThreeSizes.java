@@ -53,7 +53,8 @@ public final class ThreeSizes {
     if (subject.showsOptions()) {
       sections.add(sizes());
     }
-    if (subject.recommends()) {
+    // Where a treatment is told of, the grid would be a second page.
+    if (subject.recommends() && comparison.treatment().isEmpty()) {
       sections.add(grid());
     }
     sections.add(cautions());
