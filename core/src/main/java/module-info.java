@@ -26,4 +26,6 @@ module io.github.brinewright.core {
   exports io.github.brinewright.trace;
   exports io.github.brinewright.treatment;
   exports io.github.brinewright.words;
+
+  uses io.github.brinewright.job.TableFormat;
 }

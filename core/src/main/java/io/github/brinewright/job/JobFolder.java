@@ -23,9 +23,11 @@ public final class JobFolder {
   private final JobFiles files;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Note> notes = new ArrayList<>();
+  private final TablesAsCsv tables;
 
   private JobFolder(JobFiles files) {
-    this.files = files.asFirstRead();
+    tables = TablesAsCsv.of(files, problems);
+    this.files = tables.asFirstRead();
   }
 
   /**
@@ -72,7 +74,7 @@ public final class JobFolder {
     if (withHomes && !files.has(SiteCells.FILE)) {
       Argument place = new Argument.Text(files.place());
       problems.add(Problem.whole(SiteCells.FILE, ProblemCode.NO_FILE, place));
-      return new JobReading(null, problems, notes, 0);
+      return new JobReading(null, named(), notes, 0);
     }
     DealerDraft dealer = DealerReader.read(files, problems);
     CurrencyUnit currency = dealer.builtDealer().currency();
@@ -102,7 +104,12 @@ public final class JobFolder {
                 .homes(homes)
                 .build()
             : null;
-    return new JobReading(job, problems, notes, sites.refused());
+    return new JobReading(job, named(), notes, sites.refused());
+  }
+
+  /** The problems, each with the name of the file that its table was really read from. */
+  private List<Problem> named() {
+    return problems.stream().map(problem -> problem.in(tables.really(problem.file()))).toList();
   }
 
   private boolean has(Columns<?, ?> columns, Note otherwise) {

@@ -110,6 +110,11 @@ public record Problem(Place place, String value, ProblemCode code, List<Argument
     return new Problem(Place.whole(file), "", code, List.of(arguments));
   }
 
+  /** The same in a file of another name. */
+  Problem in(String file) {
+    return new Problem(new Place(file, row(), column()), value, code, arguments);
+  }
+
   /** {@return the name of the file} */
   public String file() {
     return place.file();

@@ -14,6 +14,12 @@ public enum ProblemCode {
   UTF_16,
   /** A byte is not UTF-8. */
   NOT_UTF_8,
+  /** A table stands there in two forms; the name of the other file. */
+  TABLE_TWICE,
+  /** What reads tables of this form is missing. */
+  NO_TABLE_FORMAT,
+  /** A cell of a spreadsheet has no value, such as a formula that came to an error. */
+  CELL_WITHOUT_VALUE,
   /** A file has no first row. */
   FILE_EMPTY,
   /** A quote is not closed, or a field has over 20 lines; what the reader says. */

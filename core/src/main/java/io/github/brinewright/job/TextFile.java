@@ -10,7 +10,7 @@ import java.util.Optional;
 
 /** Reads a file as strict UTF-8; a byte order mark of UTF-8 is passed over. */
 final class TextFile {
-  private static final long LARGEST = 20_000_000;
+  static final long LARGEST = 20_000_000;
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
   private TextFile() {}

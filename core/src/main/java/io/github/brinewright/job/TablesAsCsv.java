@@ -1,0 +1,104 @@
+package io.github.brinewright.job;
+
+import io.github.brinewright.job.Problem.Argument;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.ServiceLoader;
+import java.util.ServiceLoader.Provider;
+
+/** The files of a job, tables in other forms read as the CSV files that they stand for. */
+final class TablesAsCsv implements JobFiles {
+  private static final String CSV = ".csv";
+
+  /** The ending of spreadsheets by ECMA-376. */
+  private static final String SPREADSHEET = "xlsx";
+
+  private final JobFiles files;
+  private final Map<String, String> named = new HashMap<>();
+  private final Map<String, byte[]> read = new HashMap<>();
+
+  private TablesAsCsv(JobFiles files) {
+    this.files = files;
+  }
+
+  /** The files, after noting what is wrong with tables in other forms. */
+  static TablesAsCsv of(JobFiles files, List<Problem> problems) {
+    TablesAsCsv tables = new TablesAsCsv(files);
+    List<TableFormat> formats =
+        ServiceLoader.load(TableFormat.class, TableFormat.class.getClassLoader()).stream()
+            .map(Provider::get)
+            .toList();
+    for (String name : NAMES) {
+      if (name.endsWith(CSV)) {
+        tables.look(name, formats, problems);
+      }
+    }
+    return tables;
+  }
+
+  private void look(String name, List<TableFormat> formats, List<Problem> problems) {
+    String other = name.substring(0, name.length() - CSV.length()) + "." + SPREADSHEET;
+    if (!files.has(other)) {
+      return;
+    }
+    Optional<TableFormat> format =
+        formats.stream().filter(each -> each.extension().equals(SPREADSHEET)).findFirst();
+    named.put(name, other);
+    if (files.has(name)) {
+      problems.add(Problem.whole(other, ProblemCode.TABLE_TWICE, new Argument.Text(name)));
+    } else if (format.isEmpty()) {
+      problems.add(Problem.whole(other, ProblemCode.NO_TABLE_FORMAT));
+    } else {
+      convert(name, other, format.get(), problems);
+    }
+  }
+
+  private void convert(String name, String other, TableFormat format, List<Problem> problems) {
+    try {
+      if (files.size(other) > TextFile.LARGEST) {
+        problems.add(Problem.whole(other, ProblemCode.FILE_TOO_LARGE));
+        return;
+      }
+      read.put(name, format.toCsv(files.read(other)).getBytes(StandardCharsets.UTF_8));
+    } catch (TableFormatException cell) {
+      Problem.Place place = new Problem.Place(other, 0, cell.cell());
+      problems.add(
+          new Problem(place, cell.getMessage(), ProblemCode.CELL_WITHOUT_VALUE, List.of()));
+    } catch (IOException unreadable) {
+      problems.add(
+          Problem.whole(
+              other, ProblemCode.FILE_UNREADABLE, new Argument.Text(TextFile.said(unreadable))));
+    }
+  }
+
+  /** The name of the file that was really read. */
+  String really(String name) {
+    return named.getOrDefault(name, name);
+  }
+
+  @Override
+  public String place() {
+    return files.place();
+  }
+
+  @Override
+  public boolean has(String name) {
+    return read.containsKey(name) || files.has(name);
+  }
+
+  @Override
+  public long size(String name) throws IOException {
+    byte[] content = read.get(name);
+    return content == null ? files.size(name) : content.length;
+  }
+
+  @Override
+  public byte[] read(String name) throws IOException {
+    byte[] content = read.get(name);
+    return content == null ? files.read(name) : content.clone();
+  }
+}
