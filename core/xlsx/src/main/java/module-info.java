@@ -3,6 +3,7 @@ module io.github.brinewright.xlsx {
   requires static org.jspecify;
   requires transitive io.github.brinewright.core;
   requires com.opencsv;
+  requires org.apache.commons.compress;
   requires org.dhatim.fastexcel;
   requires org.dhatim.fastexcel.reader;
 

@@ -4,17 +4,19 @@ import com.opencsv.CSVWriter;
 import io.github.brinewright.job.TableFormatException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.time.LocalTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipFile;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
 import org.dhatim.fastexcel.reader.ReadableWorkbook;
@@ -28,6 +30,9 @@ final class SheetReader {
 
   private static final int MOST_ROWS = 200_000;
   private static final int MOST_COLUMNS = 1_000;
+
+  private static final String NO_SPREADSHEET =
+      "is damaged, locked or no spreadsheet of the kind .xlsx";
 
   /** Spreadsheets keep so many digits, and show no more. */
   private static final MathContext DIGITS = new MathContext(15);
@@ -48,7 +53,7 @@ final class SheetReader {
         Stream<Row> rows = workbook.getFirstSheet().openStream()) {
       return csv(rows.limit(MOST_ROWS + 1L).toList());
     } catch (RuntimeException damaged) {
-      throw new IOException("is damaged, locked or no spreadsheet of the kind .xlsx", damaged);
+      throw new IOException(NO_SPREADSHEET, damaged);
     }
   }
 
@@ -138,18 +143,32 @@ final class SheetReader {
   private void checkSize() throws IOException {
     long bytes = 0;
     byte[] buffer = new byte[16_384];
-    try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(content))) {
-      for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-        for (int read = zip.read(buffer); read > 0; read = zip.read(buffer)) {
-          bytes += read;
-          if (bytes > MOST_BYTES) {
-            throw new IOException("unpacks to more than " + MOST_BYTES / 1_000_000 + " MB");
+    try (ZipFile zip = ZipFile.builder().setByteArray(content).get()) {
+      for (ZipArchiveEntry entry : Collections.list(zip.getEntries())) {
+        try (InputStream in = zip.getInputStream(entry)) {
+          for (int read = in.read(buffer); read > 0; read = in.read(buffer)) {
+            bytes += read;
+            if (bytes > MOST_BYTES) {
+              throw new TooLargeException();
+            }
           }
         }
       }
+    } catch (TooLargeException large) {
+      throw large;
+    } catch (IOException damaged) {
+      throw new IOException(NO_SPREADSHEET, damaged);
     }
     if (bytes == 0) {
-      throw new IOException("is damaged, locked or no spreadsheet of the kind .xlsx");
+      throw new IOException(NO_SPREADSHEET);
+    }
+  }
+
+  private static final class TooLargeException extends IOException {
+    private static final long serialVersionUID = 1L;
+
+    TooLargeException() {
+      super("unpacks to more than " + MOST_BYTES / 1_000_000 + " MB");
     }
   }
 }

@@ -23,7 +23,8 @@ import picocli.CommandLine.Spec;
       ServiceCommand.class,
       SettingsCommand.class,
       FormCommand.class,
-      CheckCommand.class
+      CheckCommand.class,
+      TableCommand.class
     },
     footer = {
       "",
@@ -49,7 +50,8 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     throw new ParameterException(
-        spec.commandLine(), "Name a command: compare, propose, service, settings, form or check.");
+        spec.commandLine(),
+        "Name a command: compare, propose, service, settings, form, check or table.");
   }
 
   /**
