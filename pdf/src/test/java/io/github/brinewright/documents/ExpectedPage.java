@@ -23,7 +23,7 @@ final class ExpectedPage extends ExpectedComparison {
         "compare.hard",
         "compare.limits",
         "compare.margins");
-    if (comparison.recommended().isPresent()) {
+    if (comparison.recommended().isPresent() && comparison.treatment().isEmpty()) {
       grid("grid/grid", three);
     }
     for (Candidate candidate : three) {

@@ -28,13 +28,16 @@ final class ReadAloud {
    * @param role of it
    * @param text said
    * @param language of it, where it is not the document's
+   * @param page that its end stands on, from 0
    */
-  record Said(String role, String text, @Nullable String language) {}
+  record Said(String role, String text, @Nullable String language, int page) {}
 
   private final Map<PDPage, Map<Integer, String>> texts = new HashMap<>();
   private final List<Said> said = new ArrayList<>();
   private final List<String> outOfOrder = new ArrayList<>();
   private final Map<PDPage, Integer> last = new HashMap<>();
+  private final List<PDPage> pages = new ArrayList<>();
+  private int page;
 
   private ReadAloud() {}
 
@@ -50,6 +53,7 @@ final class ReadAloud {
             .getMarkedContents()
             .forEach(content -> byId.put(content.getMCID(), text(content)));
         all.texts.put(page, byId);
+        all.pages.add(page);
       }
       all.walk(document.getDocumentCatalog().getStructureTreeRoot());
     }
@@ -83,7 +87,7 @@ final class ReadAloud {
       String instead = element.getAlternateDescription();
       String words = instead == null ? text.toString() : instead;
       if (!words.isBlank()) {
-        said.add(new Said(role, words.strip(), element.getLanguage()));
+        said.add(new Said(role, words.strip(), element.getLanguage(), page));
       }
     }
   }
@@ -96,11 +100,27 @@ final class ReadAloud {
       outOfOrder.add(text);
     }
     last.put(page, id);
+    this.page = pages.indexOf(page);
     return text;
   }
 
   List<Said> said() {
     return said;
+  }
+
+  /** Headings left alone above a page break, or with no more than the lead of their table. */
+  List<String> headingsLeftAlone() {
+    List<String> alone = new ArrayList<>();
+    for (int i = 0; i + 2 < said.size(); i++) {
+      Said next = said.get(i + 1);
+      Said table = said.get(i + 2);
+      boolean leads = next.role().equals("P") && table.role().equals("TH");
+      int with = leads ? table.page() : next.page();
+      if (said.get(i).role().matches("H[1-3]") && with != said.get(i).page()) {
+        alone.add(said.get(i).text());
+      }
+    }
+    return alone;
   }
 
   /** What is read after something that is drawn below or beside it. */

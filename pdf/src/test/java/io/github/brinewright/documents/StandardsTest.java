@@ -242,6 +242,7 @@ class StandardsTest {
     for (byte[] document : documents(id, tag)) {
       ReadAloud aloud = ReadAloud.of(document);
       assertThat(aloud.outOfOrder()).isEmpty();
+      assertThat(aloud.headingsLeftAlone()).isEmpty();
       assertThat(aloud.said())
           .hasSizeGreaterThan(8)
           .noneMatch(part -> part.text().contains("  ·  ·") || part.text().contains("- "));

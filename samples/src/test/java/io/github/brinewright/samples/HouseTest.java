@@ -26,7 +26,8 @@ class HouseTest {
   private static final Path PAGE = Path.of("../DEVELOPERS.md");
   private static final String START = "<!-- house -->\n";
   private static final String END = "<!-- end -->";
-  private static final List<String> SOURCES = List.of("../core", "../pdf", "../pdf/cli");
+  private static final List<String> SOURCES =
+      List.of("../core", "../core/xlsx", "../pdf", "../pdf/cli");
   private static final Pattern FIRST_SENTENCE =
       Pattern.compile("/\\*\\*\\s+(?:\\* )?(.*?\\.)(?:\\s|\\*/)", Pattern.DOTALL);
 

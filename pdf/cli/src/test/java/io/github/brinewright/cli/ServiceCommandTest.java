@@ -441,7 +441,7 @@ class ServiceCommandTest extends CommandTest {
         .containsSubsequence("compare ", "propose ", "service ", "settings ", "form ", "check ");
     assertThat(run()).isEqualTo(2);
     assertThat(err.toString())
-        .contains("Name a command: compare, propose, service, settings, form or check.");
+        .contains("Name a command: compare, propose, service, settings, form, check or table.");
     assertThat(service("--help")).isZero();
     assertThat(printed()).contains("--refill-min", "--meter-price", "--visit-price", "--out");
   }
