@@ -27,7 +27,7 @@ public final class JobFolder {
 
   private JobFolder(JobFiles files) {
     tables = TablesAsCsv.of(files, problems);
-    this.files = tables.asFirstRead();
+    this.files = tables.files().asFirstRead();
   }
 
   /**

@@ -2,7 +2,6 @@ package io.github.brinewright.job;
 
 import io.github.brinewright.job.Problem.Argument;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,28 +10,27 @@ import java.util.ServiceLoader;
 import java.util.ServiceLoader.Provider;
 
 /** The files of a job, tables in other forms read as the CSV files that they stand for. */
-final class TablesAsCsv implements JobFiles {
+final class TablesAsCsv {
   private static final String CSV = ".csv";
 
   /** The ending of spreadsheets by ECMA-376. */
   private static final String SPREADSHEET = "xlsx";
 
-  private final JobFiles files;
   private final Map<String, String> named = new HashMap<>();
-  private final Map<String, byte[]> read = new HashMap<>();
+  private JobFiles files;
 
   private TablesAsCsv(JobFiles files) {
     this.files = files;
   }
 
-  /** The files, after noting what is wrong with tables in other forms. */
+  /** Looks through the files, noting what is wrong with tables in other forms. */
   static TablesAsCsv of(JobFiles files, List<Problem> problems) {
     TablesAsCsv tables = new TablesAsCsv(files);
     List<TableFormat> formats =
         ServiceLoader.load(TableFormat.class, TableFormat.class.getClassLoader()).stream()
             .map(Provider::get)
             .toList();
-    for (String name : NAMES) {
+    for (String name : JobFiles.NAMES) {
       if (name.endsWith(CSV)) {
         tables.look(name, formats, problems);
       }
@@ -63,7 +61,7 @@ final class TablesAsCsv implements JobFiles {
         problems.add(Problem.whole(other, ProblemCode.FILE_TOO_LARGE));
         return;
       }
-      read.put(name, format.toCsv(files.read(other)).getBytes(StandardCharsets.UTF_8));
+      files = files.with(name, format.toCsv(files.read(other)));
     } catch (TableFormatException cell) {
       Problem.Place place = new Problem.Place(other, 0, cell.cell());
       problems.add(
@@ -80,25 +78,8 @@ final class TablesAsCsv implements JobFiles {
     return named.getOrDefault(name, name);
   }
 
-  @Override
-  public String place() {
-    return files.place();
-  }
-
-  @Override
-  public boolean has(String name) {
-    return read.containsKey(name) || files.has(name);
-  }
-
-  @Override
-  public long size(String name) throws IOException {
-    byte[] content = read.get(name);
-    return content == null ? files.size(name) : content.length;
-  }
-
-  @Override
-  public byte[] read(String name) throws IOException {
-    byte[] content = read.get(name);
-    return content == null ? files.read(name) : content.clone();
+  /** The files as they are read. */
+  JobFiles files() {
+    return files;
   }
 }
