@@ -3,6 +3,7 @@ package io.github.brinewright.comparison;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import io.github.brinewright.cost.CostKind;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.ItemKind;
 import io.github.brinewright.cost.Tariff;
@@ -84,6 +85,8 @@ class TreatmentAheadTest {
             .getAmount()
             .doubleValue();
     assertThat(water.getAmount().doubleValue()).isCloseTo(price, within(0.011));
+    assertThat(best.yearly().of(CostKind.SERVICE))
+        .isEqualTo(best.offer().yearlyService().plus(Money.parse("USD 40")).plus(water));
     assertThat(comparison.home().site().supply().pressureInUse())
         .contains(Pressure.ofPsi(60).minus(Pressure.ofPsi(5)));
     assertThat(comparison.treatment().orElseThrow().stages()).hasSize(1);
@@ -102,6 +105,23 @@ class TreatmentAheadTest {
       assertThat(comparison.home().compensatedHardness().grainsPerGallon())
           .isCloseTo(18 + 4 * 6, within(1e-9));
     }
+  }
+
+  @Test
+  void ofTwoTreatmentsTheOneThatFitsIsSold() {
+    Item small =
+        Item.of("small", ItemKind.TREATMENT, Money.parse("USD 300"))
+            .requiredBy(List.of("iron-above-bed"))
+            .treatment(
+                Treatment.at(TreatmentPosition.METALS)
+                    .takes(Substance.IRON, 0.95)
+                    .most(Substance.IRON, Concentration.ofMilligramsPerLitre(5))
+                    .build())
+            .build();
+    Comparison comparison = list(small, filter(each -> each)).compare(home(6), TARIFF);
+    assertThat(comparison.recommended().orElseThrow().quote().items())
+        .extracting(Item::id)
+        .containsExactly("filter");
   }
 
   @Test
