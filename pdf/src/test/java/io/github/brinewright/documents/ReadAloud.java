@@ -32,6 +32,9 @@ final class ReadAloud {
    */
   record Said(String role, String text, @Nullable String language, int page) {}
 
+  /** Letters that stand on one line of any page. */
+  private static final int SURELY_ONE_LINE = 80;
+
   private final Map<PDPage, Map<Integer, String>> texts = new HashMap<>();
   private final List<Said> said = new ArrayList<>();
   private final List<String> outOfOrder = new ArrayList<>();
@@ -108,14 +111,17 @@ final class ReadAloud {
     return said;
   }
 
-  /** Headings left alone above a page break, or with no more than the lead of their table. */
+  /**
+   * Headings left alone above a page break, with no more than the lead of their table, or one line.
+   */
   List<String> headingsLeftAlone() {
     List<String> alone = new ArrayList<>();
     for (int i = 0; i + 2 < said.size(); i++) {
       Said next = said.get(i + 1);
-      Said table = said.get(i + 2);
-      boolean leads = next.role().equals("P") && table.role().equals("TH");
-      int with = leads ? table.page() : next.page();
+      Said third = said.get(i + 2);
+      boolean line = next.text().length() < SURELY_ONE_LINE && third.role().equals("P");
+      boolean leads = next.role().equals("P") && (line || third.role().equals("TH"));
+      int with = leads ? third.page() : next.page();
       if (said.get(i).role().matches("H[1-3]") && with != said.get(i).page()) {
         alone.add(said.get(i).text());
       }

@@ -55,19 +55,23 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
     List<Block> blocks = new ArrayList<>();
     for (int i = 0; i < elements.size(); i++) {
       Block block = block(elements.get(i));
-      block = leadsIn(elements, i) ? block.keptWithNext() : block;
+      block = leadsIn(elements, i) ? withFollowing(block, elements.get(i + 1)) : block;
       blocks.add(i == 0 ? block : block.after(Gaps.between(elements.get(i - 1), elements.get(i))));
     }
     return blocks;
   }
 
-  /** Whether it is the paragraph below a heading, which would be left alone above a page break. */
+  /** Whether it is the paragraph below a heading, which might be left alone above a page break. */
   private static boolean leadsIn(List<Element> elements, int i) {
     boolean first = i == 0 || elements.get(i - 1) instanceof Heading;
-    return first
-        && i + 1 < elements.size()
-        && elements.get(i) instanceof Paragraph
-        && (elements.get(i + 1) instanceof Table || elements.get(i + 1) instanceof Rows);
+    return first && i + 1 < elements.size() && elements.get(i) instanceof Paragraph;
+  }
+
+  /** The lead of a table with that; of other matter where it is a single line. */
+  private static Block withFollowing(Block lead, Element following) {
+    Block kept = lead.keptWithNext();
+    boolean table = following instanceof Table || following instanceof Rows;
+    return table ? kept : width -> (lead.slices(width).size() > 1 ? lead : kept).slices(width);
   }
 
   private Block block(Element element) {
