@@ -71,6 +71,10 @@ public final class JobFolder {
   }
 
   private JobReading read(boolean withHomes) {
+    if (!problems.isEmpty()) {
+      // Without a table, all that names something in it would be called wrong too.
+      return new JobReading(null, named(), notes, 0);
+    }
     if (withHomes && !files.has(SiteCells.FILE)) {
       Argument place = new Argument.Text(files.place());
       problems.add(Problem.whole(SiteCells.FILE, ProblemCode.NO_FILE, place));

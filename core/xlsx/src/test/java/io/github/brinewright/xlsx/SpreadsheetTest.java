@@ -139,11 +139,24 @@ class SpreadsheetTest {
 
     JobReading reading = JobFolder.read(folder);
     assertThat(reading.job()).isEmpty();
-    assertThat(reading.problems()).extracting(Problem::code).contains(ProblemCode.TABLE_TWICE);
+    assertThat(reading.problems())
+        .extracting(Problem::code)
+        .containsExactly(ProblemCode.TABLE_TWICE);
     assertThat(reading.problems().get(0).toString())
         .isEqualTo(
             "units.xlsx: stands beside units.csv, and only one of them can be meant; remove the"
                 + " other");
+  }
+
+  @Test
+  void aTableThatCannotBeReadIsTheOnlyProblem() throws Exception {
+    copy(TOWN, folder);
+    Files.move(folder.resolve("tariffs.csv"), folder.resolve("tariffs.xlsx"));
+
+    assertThat(JobFolder.read(folder).problems())
+        .singleElement()
+        .asString()
+        .startsWith("tariffs.xlsx: cannot be read: is damaged, locked or no spreadsheet");
   }
 
   @Test
