@@ -28,6 +28,9 @@ record Case(int number, Map<String, String> files, Margins margins) {
     RandomPresent.add(home, number);
     files.put("sites.csv", Cells.csv(List.of(home)));
     files.put("units.csv", prices.units());
+    if (number % 2 == 0) {
+      files.put("items.csv", RandomItems.of(number, prices.inYen()));
+    }
     files.put("tariffs.csv", prices.tariffs());
     files.put("dealer.properties", prices.dealer() + RandomPresent.prices(number, prices.inYen()));
     return new Case(number, files, prices.margins());
