@@ -140,13 +140,17 @@ final class PresentAdvice {
 
   /** Set right it lets more hard water pass than the dealer's margin allows, and the unit less. */
   private Optional<Phrase> stillHard(Candidate candidate) {
+    ServiceOption kept = right.orElseThrow();
+    // As it was found it has no margins: what replaces it and is not cheaper lets less pass.
     boolean hard =
-        right.flatMap(ServiceOption::candidate).filter(ServiceAdvice::letsHardWater).isPresent();
+        kept.candidate()
+            .map(ServiceAdvice::letsHardWater)
+            .orElseGet(() -> !stands(candidate, life(kept)).equals("now.cheaper"));
     return hard && !ServiceAdvice.letsHardWater(candidate)
         ? Optional.of(
             Phrase.text(
                 "now.stillHard",
-                hard(right.orElseThrow()),
+                hard(kept),
                 Phrase.plain(candidate.softener().name()),
                 hard(unit.orElseThrow())))
         : Optional.empty();
