@@ -6,15 +6,12 @@ import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.Rule;
 import io.github.brinewright.finding.Severity;
 import io.github.brinewright.finding.Verdict;
-import io.github.brinewright.home.Site;
-import io.github.brinewright.home.TreatedWater;
 import io.github.brinewright.quantity.Require;
 import io.github.brinewright.quantity.Volume;
 import io.github.brinewright.sizing.Design;
 import io.github.brinewright.softener.Control;
 import io.github.brinewright.softener.CurveBasis;
 import io.github.brinewright.trace.Figure;
-import io.github.brinewright.treatment.Treatment;
 import io.github.brinewright.treatment.TreatmentTrain;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,16 +82,16 @@ public final class Comparison {
    * empty where there are none}
    */
   public Optional<TreatmentTrain> treatment() {
-    Site site = home().site();
-    Set<String> ids =
-        site.treated().map(TreatedWater::treatments).map(Set::copyOf).orElse(Set.of());
-    Map<String, Treatment> treatments = new LinkedHashMap<>();
-    priceList.items().stream()
-        .filter(item -> ids.contains(item.id()))
-        .forEach(item -> item.treatment().ifPresent(each -> treatments.put(item.id(), each)));
-    return treatments.isEmpty()
-        ? Optional.empty()
-        : Optional.of(TreatmentTrain.of(site.water(), treatments));
+    return surveyed.treatment();
+  }
+
+  /**
+   * {@return whether the treatments that are sold with the softener answer a reason of the verdict}
+   *
+   * @param reason of {@link #verdict()}
+   */
+  public boolean isAnswered(Finding reason) {
+    return treatment().isPresent() && verdict().isAnswered(reason);
   }
 
   /** {@return what else was found in the water and the home, the gravest first} */

@@ -1,9 +1,7 @@
 package io.github.brinewright.comparison;
 
 import io.github.brinewright.cost.Item;
-import io.github.brinewright.cost.ItemNeed;
 import io.github.brinewright.demand.HomeLoad;
-import io.github.brinewright.finding.Finding;
 import io.github.brinewright.finding.ReasonRule;
 import io.github.brinewright.finding.Verdict;
 import io.github.brinewright.finding.VerdictKind;
@@ -11,11 +9,7 @@ import io.github.brinewright.home.Site;
 import io.github.brinewright.home.WaterAnalysis;
 import io.github.brinewright.treatment.Treatment;
 import io.github.brinewright.treatment.TreatmentTrain;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Stream;
+import java.util.List;
 
 /**
  * The treatments of a price list that a home's water asks for. They are taken together or not at
@@ -41,26 +35,14 @@ final class Treating {
         || prices.items().stream().noneMatch(Item::changesWater)) {
       return site;
     }
-    TreatmentTrain train = TreatmentTrain.of(site.water(), askedFor());
+    List<Item> asked = Surveyed.of(prices, raw).itemsWith(List.of());
+    TreatmentTrain train = Surveyed.train(raw, asked);
     boolean enough =
         !train.stages().isEmpty()
             && isFit(train.after())
             && train.stages().stream().allMatch(stage -> carries(stage.treatment()))
             && site.target().compareTo(train.after().hardness()) < 0;
     return enough ? site.withTreated(train.treated()) : site;
-  }
-
-  private Map<String, Treatment> askedFor() {
-    Set<String> codes = new HashSet<>();
-    Stream.concat(
-            prices.rules().verdict(raw).reasons().stream(), prices.rules().findings(raw).stream())
-        .map(Finding::code)
-        .forEach(codes::add);
-    Map<String, Treatment> treatments = new LinkedHashMap<>();
-    prices.items().stream()
-        .filter(item -> item.need() == ItemNeed.INCLUDED || item.requiredBy(codes))
-        .forEach(item -> item.treatment().ifPresent(each -> treatments.put(item.id(), each)));
-    return treatments;
   }
 
   /** Whether nothing of a water is left that a treatment ahead of the softener would answer. */

@@ -163,6 +163,11 @@ public final class Item {
     return values.renewedEvery == 0 ? OptionalInt.empty() : OptionalInt.of(values.renewedEvery);
   }
 
+  /** What a year of upkeep of all of some items costs. */
+  static Money upkeep(List<Item> items, CurrencyUnit currency) {
+    return items.stream().map(Item::upkeep).reduce(Money.zero(currency), Money::plus);
+  }
+
   /** {@return what buying one of it, or its part, again costs; zero where it lasts} */
   public Money renewalOfOne() {
     return values.renewal;

@@ -125,7 +125,7 @@ public final class Quote {
 
   /** {@return what the upkeep of all items costs in a year} */
   public Money upkeep() {
-    return items.stream().map(Item::upkeep).reduce(Money.zero(offer.currency()), Money::plus);
+    return Item.upkeep(items, offer.currency());
   }
 
   /** {@return what the customer pays} */

@@ -96,7 +96,7 @@ public final class YearlyCost implements Explained {
 
   /** {@return the upkeep of what is sold beside it; part of the service} */
   public Money upkeep() {
-    return items.stream().map(Item::upkeep).reduce(Money.zero(offer.currency()), Money::plus);
+    return Item.upkeep(items, offer.currency());
   }
 
   /** {@return the cost of the water that treatments ahead of it send to the drain; also service} */

@@ -76,16 +76,7 @@ public final class WaterAnalysis {
   WaterAnalysis after(TreatedWater treated) {
     Builder changed = set.copy();
     changed.hardness = treated.hardness();
-    treated
-        .left()
-        .forEach(
-            (substance, left) -> {
-              if (substance == Substance.IRON) {
-                changed.ironLeft(left);
-              } else {
-                changed.found(substance, left);
-              }
-            });
+    treated.left().forEach(changed::left);
     treated.ph().ifPresent(changed::ph);
     treated.turbidity().ifPresent(changed::turbidity);
     return changed.build();
@@ -269,15 +260,18 @@ public final class WaterAnalysis {
     }
 
     /**
-     * Iron that a treatment leaves; what was known of its form no longer holds.
+     * What a treatment leaves of a substance. Of iron, what was known of its form no longer holds.
      *
+     * @param substance in the water
      * @param left in the water behind the treatment
      * @return this builder
      */
-    public Builder ironLeft(LabResult left) {
-      tested.remove(Substance.DISSOLVED_IRON);
-      ironAtTap = null;
-      return found(Substance.IRON, left);
+    public Builder left(Substance substance, LabResult left) {
+      if (substance == Substance.IRON) {
+        tested.remove(Substance.DISSOLVED_IRON);
+        ironAtTap = null;
+      }
+      return found(substance, left);
     }
 
     /**

@@ -63,11 +63,7 @@ final class ItemReader {
       row.note("price", "", ProblemCode.PRICE_NEEDED, new Argument.ColumnName("percent"));
     }
     if (row.has("percent") && draft.kind != null && !draft.kind.reduces()) {
-      row.note(
-          "percent",
-          row.cell("percent").orElse(""),
-          ProblemCode.PERCENT_UNFIT,
-          new Argument.Words(reducing()));
+      unfit(row, "percent", ProblemCode.PERCENT_UNFIT, reducing());
     }
   }
 
@@ -84,11 +80,7 @@ final class ItemReader {
       row.needed(COLUMNS.column("required_by"));
     }
     if (draft.need != ItemNeed.REQUIRED && row.has("required_by")) {
-      row.note(
-          "need",
-          row.cell("need").orElse(""),
-          ProblemCode.NEED_UNFIT,
-          new Argument.Words(List.of(Formats.word(ItemNeed.REQUIRED))));
+      unfit(row, "need", ProblemCode.NEED_UNFIT, List.of(Formats.word(ItemNeed.REQUIRED)));
     }
     draft.requiredBy.stream()
         .filter(code -> !CODES.contains(code))
@@ -100,11 +92,7 @@ final class ItemReader {
       row.needed(COLUMNS.column("bundled_items"));
     }
     if (draft.kind != null && draft.kind != ItemKind.BUNDLE && row.has("bundled_items")) {
-      row.note(
-          "bundled_items",
-          row.cell("bundled_items").orElse(""),
-          ProblemCode.KIND_UNFIT,
-          new Argument.Words(List.of(Formats.word(ItemKind.BUNDLE))));
+      unfit(row, "bundled_items", ProblemCode.KIND_UNFIT, List.of(Formats.word(ItemKind.BUNDLE)));
     }
     draft.bundled.stream()
         .filter(id -> !ids.contains(id) || id.equals(draft.id))
@@ -113,21 +101,22 @@ final class ItemReader {
 
   /** An effect belongs to a treatment and needs its position; some of it comes in pairs. */
   private static void checkTreatment(Row row, ItemDraft draft) {
-    Optional<String> first = TreatmentColumns.names().stream().filter(row::has).findFirst();
+    Optional<String> first = TreatmentColumns.NAMES.stream().filter(row::has).findFirst();
     if (first.isEmpty()) {
       return;
     }
     if (draft.kind != null && draft.kind != ItemKind.TREATMENT) {
-      row.note(
-          first.get(),
-          row.cell(first.get()).orElse(""),
-          ProblemCode.KIND_UNFIT,
-          new Argument.Words(List.of(Formats.word(ItemKind.TREATMENT))));
+      unfit(row, first.get(), ProblemCode.KIND_UNFIT, List.of(Formats.word(ItemKind.TREATMENT)));
     } else if (!row.has(TreatmentColumns.POSITION)) {
       row.needed(COLUMNS.column(TreatmentColumns.POSITION));
     }
     row.bothOrNone(COLUMNS.column("neutralizer_mineral"), COLUMNS.column("ph_after"));
     row.bothOrNone(COLUMNS.column("backwash_gal"), COLUMNS.column("backwash_every_days"));
+  }
+
+  /** Notes a cell that does not go with the rest of its row, with the words that would. */
+  private static void unfit(Row row, String column, ProblemCode code, List<String> words) {
+    row.note(column, row.cell(column).orElse(""), code, new Argument.Words(words));
   }
 
   private List<String> others(ItemDraft draft) {

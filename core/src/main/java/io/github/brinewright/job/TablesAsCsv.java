@@ -26,25 +26,20 @@ final class TablesAsCsv {
   /** Looks through the files, noting what is wrong with tables in other forms. */
   static TablesAsCsv of(JobFiles files, List<Problem> problems) {
     TablesAsCsv tables = new TablesAsCsv(files);
-    List<TableFormat> formats =
-        ServiceLoader.load(TableFormat.class, TableFormat.class.getClassLoader()).stream()
-            .map(Provider::get)
-            .toList();
     for (String name : JobFiles.NAMES) {
       if (name.endsWith(CSV)) {
-        tables.look(name, formats, problems);
+        tables.look(name, problems);
       }
     }
     return tables;
   }
 
-  private void look(String name, List<TableFormat> formats, List<Problem> problems) {
+  private void look(String name, List<Problem> problems) {
     String other = name.substring(0, name.length() - CSV.length()) + "." + SPREADSHEET;
     if (!files.has(other)) {
       return;
     }
-    Optional<TableFormat> format =
-        formats.stream().filter(each -> each.extension().equals(SPREADSHEET)).findFirst();
+    Optional<TableFormat> format = format();
     named.put(name, other);
     if (files.has(name)) {
       problems.add(Problem.whole(other, ProblemCode.TABLE_TWICE, new Argument.Text(name)));
@@ -53,6 +48,13 @@ final class TablesAsCsv {
     } else {
       convert(name, other, format.get(), problems);
     }
+  }
+
+  private static Optional<TableFormat> format() {
+    return ServiceLoader.load(TableFormat.class, TableFormat.class.getClassLoader()).stream()
+        .map(Provider::get)
+        .filter(each -> each.extension().equals(SPREADSHEET))
+        .findFirst();
   }
 
   private void convert(String name, String other, TableFormat format, List<Problem> problems) {

@@ -19,16 +19,14 @@ final class TreatmentColumns {
   /** The one that any other needs. */
   static final String POSITION = "treatment_position";
 
+  /** Their names. */
+  static final List<String> NAMES = add(new Columns<>("")).names();
+
   private TreatmentColumns() {}
 
   /** Adds them to those of an item. */
   static Columns<ItemDraft, Item> add(Columns<ItemDraft, Item> columns) {
     return own(neutralizer(limits(effect(columns))));
-  }
-
-  /** Their names. */
-  static List<String> names() {
-    return add(new Columns<>("")).names();
   }
 
   private static Columns<ItemDraft, Item> effect(Columns<ItemDraft, Item> columns) {

@@ -10,7 +10,9 @@ import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.quantity.Pressure;
 import io.github.brinewright.quantity.Turbidity;
 import io.github.brinewright.quantity.Volume;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -194,11 +196,7 @@ public final class Treatment {
         found.kind() == LabResult.Kind.MEASURED
             ? LabResult.measured(found.atMost().times(1 - share))
             : found;
-    if (substance == Substance.IRON) {
-      after.ironLeft(left);
-    } else {
-      after.found(substance, left);
-    }
+    after.left(substance, left);
   }
 
   private static WaterAnalysis neutralized(WaterAnalysis water, Neutralizer neutralizer) {
@@ -254,8 +252,8 @@ public final class Treatment {
       this.position = position;
     }
 
-    private java.util.List<@Nullable Object> parts() {
-      return java.util.Arrays.asList(
+    private List<@Nullable Object> parts() {
+      return Arrays.asList(
           position,
           shares,
           most,

@@ -20,7 +20,7 @@ final class VerdictLines {
     lines.add("verdict: " + words.term(verdict.kind()) + consequence(comparison));
     for (Finding reason : verdict.reasons()) {
       lines.add("- " + words.finding(reason));
-      if (!(comparison.treatment().isPresent() && verdict.isAnswered(reason))) {
+      if (!comparison.isAnswered(reason)) {
         lines.add("  what would change it: " + words.change(reason));
       }
     }

@@ -69,9 +69,11 @@ record Elements(Wording words, Look look, Part part, Tag.Role level) {
 
   /** The lead of a table with that; of other matter where it is a single line. */
   private static Block withFollowing(Block lead, Element following) {
-    Block kept = lead.keptWithNext();
     boolean table = following instanceof Table || following instanceof Rows;
-    return table ? kept : width -> (lead.slices(width).size() > 1 ? lead : kept).slices(width);
+    return width -> {
+      List<Slice> lines = lead.slices(width);
+      return table || lines.size() == 1 ? lines.stream().map(Slice::kept).toList() : lines;
+    };
   }
 
   private Block block(Element element) {

@@ -52,7 +52,7 @@ public final class HomeVerdict {
   private void addReasons(List<Element> matter, boolean compact) {
     List<Phrase> reasons =
         verdict.reasons().stream()
-            .filter(reason -> !compact || !answered(reason))
+            .filter(reason -> !compact || !comparison.isAnswered(reason))
             .map(this::reason)
             .toList();
     if (compact && reasons.size() == 1) {
@@ -62,14 +62,9 @@ public final class HomeVerdict {
     }
   }
 
-  /** Whether what is sold with the softener answers it. */
-  private boolean answered(Finding reason) {
-    return comparison.treatment().isPresent() && verdict.isAnswered(reason);
-  }
-
   /** With what would change it, where that is not sold with the softener. */
   private Phrase reason(Finding reason) {
-    return answered(reason)
+    return comparison.isAnswered(reason)
         ? new Phrase.Found(reason)
         : Phrase.text("verdict.reason", new Phrase.Found(reason), new Phrase.Change(reason));
   }
