@@ -4,6 +4,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.job.Dealer;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.proposal.ComparisonPage;
+import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.trace.Figure;
 import java.time.LocalDate;
@@ -51,6 +52,10 @@ public record AnswerView(
   /** In one sentence, for those who listen. */
   public String said() {
     String verdict = look.text("verdict." + comparison.verdict().kind().name());
+    if (service != null && service.advice() != Advice.REPLACE) {
+      String advice = look.words().advice(service.advice());
+      return look.words().text("page.saidKeep", Figure.of(verdict), Figure.of(advice));
+    }
     return comparison
         .recommended()
         .filter(each -> comparison.verdict().permitsRecommendation())

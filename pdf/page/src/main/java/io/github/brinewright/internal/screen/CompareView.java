@@ -12,7 +12,6 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,57 +20,73 @@ import org.jspecify.annotations.Nullable;
  * @param look how it is read
  * @param trial the home, and what is tried
  * @param asked what the page asks with
+ * @param comparison of the home as it is tried
+ * @param service of the softener in the house; null where there is none
  * @param date of today
  */
-public record CompareView(Look look, Trial trial, Asked asked, LocalDate date) {
-  private static final Set<String> OF_THE_YEAR = Set.of("year", "changes");
+record CompareView(
+    Look look,
+    Trial trial,
+    Asked asked,
+    Comparison comparison,
+    @Nullable ServiceStudy service,
+    LocalDate date) {
 
-  /** All of it, by the name of its place. */
-  public Map<String, String> parts() {
+  /** The view of what is tried. */
+  static CompareView of(Look look, Trial trial, Asked asked, LocalDate date) {
     Comparison comparison = trial.comparison();
     ServiceStudy service = trial.job().service(comparison).orElse(null);
-    Dealer dealer = trial.job().dealer();
+    return new CompareView(look, trial, asked, comparison, service, date);
+  }
+
+  /** What changes with sliders and ticks, by the name of its place. */
+  Map<String, String> parts() {
     Map<String, String> parts = new LinkedHashMap<>();
-    AnswerView answer = new AnswerView(look, comparison, service, dealer, date);
-    parts.put("sizes", answer.full().toString());
-    boolean shown = comparison.verdict().permitsRecommendation();
-    parts.put("near", shown ? near(comparison).toString() : "");
-    parts.put("year", shown ? year(comparison, service).toString() : "");
-    ExtrasView extras = extras(comparison, service, shown);
-    parts.put("totals", extras.totals().toString());
+    parts.put("bars", new BarsView(look, comparison, service).html().toString());
+    parts.put("sizes", answer().full().toString());
+    parts.put("near", isShown() ? new NearView(look, comparison).html().toString() : "");
+    List<Section> year = isShown() ? yearly() : List.of();
+    parts.put("changes", sections(year, "changes"));
+    parts.put("year", sections(year, "year"));
+    parts.put("totals", extras().totals().toString());
     return parts;
   }
 
   /** In one sentence, for those who listen. */
-  public String said() {
-    return new AnswerView(look, trial.comparison(), null, trial.job().dealer(), date).said();
+  String said() {
+    return answer().said();
   }
 
-  private Html near(Comparison comparison) {
-    return new Html()
-        .element("h3", look.text("page.near"))
-        .add(new NearView(look, comparison).html());
+  private AnswerView answer() {
+    return new AnswerView(look, comparison, service, trial.job().dealer(), date);
   }
 
-  private Html year(Comparison comparison, @Nullable ServiceStudy service) {
+  private boolean isShown() {
+    return comparison.verdict().permitsRecommendation();
+  }
+
+  private List<Section> yearly() {
+    Dealer dealer = trial.job().dealer();
+    return new Proposal(
+            comparison,
+            trial.job().study(comparison).orElse(null),
+            service,
+            dealer,
+            date,
+            null,
+            null)
+        .sections();
+  }
+
+  private String sections(List<Section> sections, String key) {
     Html html = new Html();
-    List<Section> sections =
-        new Proposal(
-                comparison,
-                trial.job().study(comparison).orElse(null),
-                service,
-                trial.job().dealer(),
-                date,
-                null,
-                null)
-            .sections();
     sections.stream()
-        .filter(section -> OF_THE_YEAR.contains(section.key()))
+        .filter(section -> section.key().equals(key))
         .forEach(section -> html.add(look.pieces().section(section)));
-    return html;
+    return html.toString();
   }
 
-  private ExtrasView extras(Comparison comparison, @Nullable ServiceStudy service, boolean shown) {
+  private ExtrasView extras() {
     Packages packages = Packages.of(comparison, service, null);
     return new ExtrasView(look, packages, asked.extras(), comparison.priceList().credit());
   }
@@ -79,28 +94,30 @@ public record CompareView(Look look, Trial trial, Asked asked, LocalDate date) {
   /** The whole view. */
   Html html() {
     Map<String, String> parts = parts();
-    Comparison comparison = trial.comparison();
-    Html html = new Html();
-    html.open("section", "class", "card", "aria-labelledby", "try-heading");
-    html.element("h2", look.text("page.try"), "id", "try-heading");
-    html.add(new KnobsView(look, trial).html()).close("section");
-    html.open("section", "class", "card", "aria-labelledby", "sizes-heading");
-    html.element("h2", look.text("page.compare"), "id", "sizes-heading");
-    place(html, parts, "sizes");
-    place(html, parts, "near");
-    html.close("section");
-    html.open("section", "class", "card", "aria-labelledby", "extras-heading");
-    html.element("h2", look.text("choices.totals"), "id", "extras-heading");
-    html.add(extras(comparison, null, true).ticks());
-    place(html, parts, "totals");
-    html.close("section");
-    html.open("section", "class", "card", "aria-labelledby", "year-heading");
-    html.element("h2", look.text("page.year"), "id", "year-heading");
-    place(html, parts, "year");
-    return html.close("section");
+    Html bars = place(parts, "bars");
+    Html tips = new TipsView(look, trial.job(), trial.home()).html();
+    return new Html()
+        .add(card("try", "page.try", new KnobsView(look, trial).html().add(bars)))
+        .add(card("sizes", "page.sizes", place(parts, "sizes")))
+        .add(card("tips", "page.tips", tips.add(place(parts, "changes"))))
+        .add(card("near", "page.near", place(parts, "near")))
+        .add(card("totals", "choices.totals", extras().ticks().add(place(parts, "totals"))))
+        .add(card("year", "page.year", place(parts, "year")));
   }
 
-  private static void place(Html html, Map<String, String> parts, String name) {
-    html.open("div", "id", "part-" + name).svg(parts.getOrDefault(name, "")).close("div");
+  private Html card(String name, String title, Html content) {
+    String heading = name + "-heading";
+    return new Html()
+        .open("section", "class", "card", "aria-labelledby", heading)
+        .element("h2", look.text(title), "id", heading)
+        .add(content)
+        .close("section");
+  }
+
+  private static Html place(Map<String, String> parts, String name) {
+    return new Html()
+        .open("div", "id", "part-" + name)
+        .svg(parts.getOrDefault(name, ""))
+        .close("div");
   }
 }

@@ -1,8 +1,10 @@
 package io.github.brinewright.internal.screen;
 
+import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.PaymentPlan;
 import io.github.brinewright.cost.Quote;
+import io.github.brinewright.sale.PackageKind;
 import io.github.brinewright.sale.Packages;
 import io.github.brinewright.sale.SalePackage;
 import io.github.brinewright.trace.Figure;
@@ -100,7 +102,17 @@ record ExtrasView(
   }
 
   private String name(SalePackage each) {
-    return look.words()
-        .text("choices." + each.kind().name(), Figure.of(each.candidate().softener().name()));
+    String unit =
+        look.words()
+            .text("choices." + each.kind().name(), Figure.of(each.candidate().softener().name()));
+    return each.kind() == PackageKind.KEEP ? unit : unit + " · " + setting(each.candidate());
+  }
+
+  /** What tells two settings of one unit apart. */
+  private String setting(Candidate candidate) {
+    String control = look.words().term(candidate.setup().control());
+    return candidate.byRating()
+        ? control
+        : look.words().figure(Figure.of(candidate.dosage())) + ", " + control;
   }
 }

@@ -1,9 +1,13 @@
 package io.github.brinewright.internal.screen;
 
 import io.github.brinewright.job.Column;
+import io.github.brinewright.job.SiteCells;
 import io.github.brinewright.job.SiteColumns;
 import io.github.brinewright.model.Field;
+import io.github.brinewright.trace.Figure;
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -162,16 +166,32 @@ record FieldView(Look look, Field field, String stored, boolean wide) {
   }
 
   private String hint(Column column) {
-    if (field.kind() == Field.Kind.CHOICE) {
-      return "";
-    }
     String range =
-        column.range().map(ends -> plain(ends.low()) + " – " + plain(ends.high())).orElse("");
-    String usual = column.usual().isEmpty() ? "" : look.text("page.usual") + " " + column.usual();
+        column.range().map(ends -> low(ends.low()) + " – " + high(ends.high())).orElse("");
+    String usual =
+        column.usual().isEmpty() ? "" : look.words().text("page.usual", Figure.of(usual(column)));
     return range.isEmpty() || usual.isEmpty() ? range + usual : range + " · " + usual;
   }
 
-  private static String plain(double end) {
-    return BigDecimal.valueOf(end).stripTrailingZeros().toPlainString();
+  /** A choice in the words in which it is offered. */
+  private String usual(Column column) {
+    return column.constants().stream()
+        .filter(each -> SiteCells.word(each).equals(column.usual()))
+        .map(each -> look.words().term(each))
+        .findFirst()
+        .orElse(column.usual());
+  }
+
+  /** An end of a range in three figures, so that what is written there is within. */
+  private static String low(double end) {
+    return plain(BigDecimal.valueOf(end).round(new MathContext(3, RoundingMode.CEILING)));
+  }
+
+  private static String high(double end) {
+    return plain(BigDecimal.valueOf(end).round(new MathContext(3, RoundingMode.FLOOR)));
+  }
+
+  private static String plain(BigDecimal end) {
+    return end.stripTrailingZeros().toPlainString();
   }
 }

@@ -2,7 +2,6 @@ package io.github.brinewright.internal.screen;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
-import io.github.brinewright.comparison.Grade;
 import io.github.brinewright.comparison.Margin;
 import io.github.brinewright.comparison.MarginCheck;
 import io.github.brinewright.finding.Finding;
@@ -70,16 +69,14 @@ record NearView(Look look, Comparison comparison) {
   /** The value beside its limit, and in a word how it stands. */
   private Html cell(MarginCheck check) {
     String grade = check.grade().name().toLowerCase(Locale.ROOT);
-    String value = look.words().figure(check.value());
-    String both = look.words().text("page.of", Figure.of(value), check.limit());
+    boolean least = check.margin().sense() == Margin.Sense.AT_LEAST;
+    String both =
+        look.words().text(least ? "page.atLeast" : "page.atMost", check.value(), check.limit());
+    String stands = look.words().term(check.grade());
     String miss =
-        check.grade() == Grade.KEPT
-            ? look.words().term(check.grade())
-            : look.words()
-                .text(
-                    "page.miss",
-                    Figure.of(look.words().term(check.grade())),
-                    Figure.percent(check.excess()));
+        check.broken()
+            ? look.words().text("page.miss", Figure.of(stands), Figure.percent(check.excess()))
+            : stands;
     return new Html()
         .element("span", both, "class", "figure")
         .element("span", miss, "class", "grade grade-" + grade);

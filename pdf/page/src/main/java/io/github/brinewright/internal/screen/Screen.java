@@ -95,7 +95,7 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
   }
 
   private CompareView compare() {
-    return new CompareView(look, trial(), asked, date);
+    return CompareView.of(look, trial(), asked, date);
   }
 
   private Comparison comparison() {

@@ -104,7 +104,11 @@ public record Shell(Screen screen, String token) {
     html.open("select", "id", "units");
     for (UnitSystem system : UnitSystem.values()) {
       String code = system.name().toLowerCase(Locale.ROOT);
-      html.add(option(code, look().text("page.units." + code), system == look().system()));
+      html.add(
+          option(
+              code,
+              look().text(system == UnitSystem.US ? "page.unitsUs" : "page.unitsMetric"),
+              system == look().system()));
     }
     return html.close("select").close("div");
   }

@@ -67,7 +67,7 @@ record Tables(Wording words) {
   }
 
   private Html begin(String name) {
-    String label = name.isBlank() ? words.text("page.table") : name;
+    String label = name.isBlank() ? words.text("page.row") : name;
     return new Html()
         .open("div", "class", "scroll", "role", "group", "tabindex", "0", "aria-label", label)
         .open("table");

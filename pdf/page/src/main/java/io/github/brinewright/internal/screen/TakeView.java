@@ -14,7 +14,7 @@ import java.util.Map;
 record TakeView(Look look, Comparison comparison) {
   Html html() {
     Html html = new Html().open("section", "class", "card", "aria-labelledby", "take-heading");
-    html.element("h2", look.text("page.take"), "id", "take-heading");
+    html.element("h2", look.text("page.documents"), "id", "take-heading");
     html.element("p", look.text("page.takeLead"), "class", "voice-quiet");
     html.open("ul", "class", "documents");
     document(html, "proposal");
@@ -69,7 +69,15 @@ record TakeView(Look look, Comparison comparison) {
         .element("label", look.text("page.linkField"), "for", "link")
         .open(
             "input", "id", "link", "type", "text", "readonly", "", "aria-describedby", "link-lead")
-        .element("button", look.text("page.copy"), "type", "button", "id", "copy")
+        .element(
+            "button",
+            look.text("page.copy"),
+            "type",
+            "button",
+            "id",
+            "copy",
+            "data-copied",
+            look.text("page.copied"))
         .close("section");
   }
 }
