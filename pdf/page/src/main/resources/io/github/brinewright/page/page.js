@@ -264,11 +264,13 @@
   });
 
   document.addEventListener("click", (event) => {
-    const at = event.target.closest("[data-view], [data-document], #reset, #copy, #skip");
+    const at = event.target.closest("[data-view], [data-document], [data-goto], #reset, #copy, #skip");
     if (!at) return;
     if (at.id === "skip") {
       event.preventDefault();
       byId("main").focus();
+    } else if (at.dataset.goto) {
+      byId(at.dataset.goto).focus();
     } else if (at.dataset.view) {
       event.preventDefault();
       go({ view: at.dataset.view });

@@ -23,7 +23,10 @@ record ChartFigure(Wording words, ChartSvg charts) {
   Html figure(Chart chart) {
     Html html = new Html().open("figure");
     html.open("div", "class", "wide").svg(charts.draw(chart, WIDE)).close("div");
-    html.open("div", "class", "narrow").svg(charts.draw(chart, NARROW)).close("div");
+    String name = chart.alternative().in(words);
+    html.open("div", "class", "narrow", "role", "group", "tabindex", "0", "aria-label", name)
+        .svg(charts.draw(chart, NARROW))
+        .close("div");
     List<List<Phrase>> lines = lines(chart);
     if (!lines.isEmpty()) {
       html.open("details").element("summary", words.text("page.data"));

@@ -7,6 +7,7 @@ import io.github.brinewright.job.Dealer;
 import io.github.brinewright.model.Section;
 import io.github.brinewright.proposal.Proposal;
 import io.github.brinewright.sale.Packages;
+import io.github.brinewright.service.Advice;
 import io.github.brinewright.service.ServiceStudy;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -88,7 +89,8 @@ record CompareView(
 
   private ExtrasView extras() {
     Packages packages = Packages.of(comparison, service, null);
-    return new ExtrasView(look, packages, asked.extras(), comparison.priceList().credit());
+    Advice advice = service == null ? Advice.REPLACE : service.advice();
+    return new ExtrasView(look, packages, asked.extras(), comparison.priceList().credit(), advice);
   }
 
   /** The whole view. */

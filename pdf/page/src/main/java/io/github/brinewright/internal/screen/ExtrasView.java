@@ -3,10 +3,12 @@ package io.github.brinewright.internal.screen;
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.PaymentPlan;
+import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Quote;
 import io.github.brinewright.sale.PackageKind;
 import io.github.brinewright.sale.Packages;
 import io.github.brinewright.sale.SalePackage;
+import io.github.brinewright.service.Advice;
 import io.github.brinewright.trace.Figure;
 import java.util.List;
 import java.util.Optional;
@@ -20,12 +22,10 @@ import org.joda.money.Money;
  * @param packages of the home
  * @param ticked ids of items
  * @param credit the dealer's way to pay by month; empty where there is none
+ * @param advice on the softener in the house; to replace it where there is none
  */
 record ExtrasView(
-    Look look,
-    Packages packages,
-    Set<String> ticked,
-    Optional<io.github.brinewright.cost.PaymentWay> credit) {
+    Look look, Packages packages, Set<String> ticked, Optional<PaymentWay> credit, Advice advice) {
 
   Html ticks() {
     Html html = new Html();
@@ -103,9 +103,18 @@ record ExtrasView(
 
   private String name(SalePackage each) {
     String unit =
-        look.words()
-            .text("choices." + each.kind().name(), Figure.of(each.candidate().softener().name()));
+        look.words().text(why(each.kind()), Figure.of(each.candidate().softener().name()));
     return each.kind() == PackageKind.KEEP ? unit : unit + " · " + setting(each.candidate());
+  }
+
+  /** Why it is offered, where the softener in the house is kept among new ones. */
+  private String why(PackageKind kind) {
+    String key = "choices." + kind.name();
+    boolean amongNew = kind == PackageKind.RECOMMENDED || kind == PackageKind.CHEAPEST;
+    if (kind == PackageKind.KEEP && advice == Advice.ADD_METER) {
+      return "choices.KEEP_METER";
+    }
+    return amongNew && advice != Advice.REPLACE ? key + "_NEW" : key;
   }
 
   /** What tells two settings of one unit apart. */

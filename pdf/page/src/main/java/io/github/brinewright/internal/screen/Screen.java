@@ -7,6 +7,7 @@ import io.github.brinewright.internal.visit.Visit;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.ProblemWords;
+import io.github.brinewright.service.ServiceStudy;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
@@ -42,8 +43,12 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
     };
   }
 
-  /** The parts that follow from the answers, by the name of their places. */
-  public Map<String, String> parts() {
+  /**
+   * The parts that follow from the answers, by the name of their places.
+   *
+   * @throws IOException when the folder cannot be read
+   */
+  public Map<String, String> parts() throws IOException {
     if (view() == View.VISIT) {
       return Map.of("answer", answer().toString());
     }
@@ -66,8 +71,7 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
     if (visit.home().isEmpty()) {
       return look.text("page.wrong");
     }
-    Comparison comparison = view() == View.COMPARE ? trial().comparison() : comparison();
-    return new AnswerView(look, comparison, null, job.dealer(), date).said();
+    return view() == View.COMPARE ? compare().said() : answered().said();
   }
 
   /**
@@ -121,25 +125,40 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
         .close("div");
   }
 
-  private Html answer() {
-    if (visit.home().isEmpty()) {
-      return wrongList();
-    }
-    Comparison comparison = comparison();
-    return new AnswerView(
-            look, comparison, job.service(comparison).orElse(null), job.dealer(), date)
-        .brief();
+  private Html answer() throws IOException {
+    return visit.home().isEmpty() ? wrongList() : answered().brief();
   }
 
-  private Html wrongList() {
+  private AnswerView answered() {
+    Comparison comparison = comparison();
+    ServiceStudy service = visit.job().orElse(job).service(comparison).orElse(null);
+    return new AnswerView(look, comparison, service, job.dealer(), date);
+  }
+
+  /** Each answer that is wrong, with the way to its field. */
+  private Html wrongList() throws IOException {
     Html html = new Html().element("p", look.text("page.wrong"), "class", "voice-strong");
     ProblemWords words = new ProblemWords(look.words().locale());
+    Map<String, String> labels = form().labels();
+    html.open("ul");
+    Beside.of(visit.problems(), labels, look.words().locale())
+        .forEach((field, said) -> html.add(item(field, labels.getOrDefault(field, ""), said)));
+    html.close("ul");
     List<Problem> others =
         visit.reading().problems().stream()
             .filter(each -> !visit.problems().contains(each))
             .toList();
     others.forEach(each -> html.element("p", words.say(each), "class", "wrong"));
     return html;
+  }
+
+  private static Html item(String field, String label, String said) {
+    Html html = new Html().open("li");
+    if (!field.isEmpty()) {
+      String id = "field-" + field;
+      html.element("button", label, "type", "button", "class", "goto", "data-goto", id).text(" ");
+    }
+    return html.element("span", said, "class", "wrong").close("li");
   }
 
   private String missing() {

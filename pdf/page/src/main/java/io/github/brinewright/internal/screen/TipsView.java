@@ -63,6 +63,10 @@ record TipsView(Look look, Job job, QuotedHome home) {
         .orElse("");
   }
 
+  private String unitHead() {
+    return home.site().present().isEmpty() ? "page.tipsUnit" : "page.tipsNew";
+  }
+
   /** Neighbours with the same unit are one line. */
   private Html table(String head, Map<Phrase, String> found) {
     List<List<Phrase>> lines = new ArrayList<>();
@@ -79,7 +83,7 @@ record TipsView(Look look, Job job, QuotedHome home) {
     if (unit != null) {
       lines.add(line(run, unit));
     }
-    List<Phrase> heads = List.of(Phrase.text(head), Phrase.text("page.tipsUnit"));
+    List<Phrase> heads = List.of(Phrase.text(head), Phrase.text(unitHead()));
     return new Html().open("div").add(new Tables(look.words()).data(heads, lines)).close("div");
   }
 
