@@ -33,8 +33,10 @@ public enum Margin {
   LEAN_DOSAGE(Sources.TRADE_BOOKLET, Sense.AT_LEAST);
 
   /** Which side of the margin is the good one. */
-  enum Sense {
+  public enum Sense {
+    /** The limit or more. */
     AT_LEAST,
+    /** The limit or less. */
     AT_MOST
   }
 
@@ -58,7 +60,8 @@ public enum Margin {
     return source;
   }
 
-  Sense sense() {
+  /** {@return which side of the limit is the good one} */
+  public Sense sense() {
     return sense;
   }
 }

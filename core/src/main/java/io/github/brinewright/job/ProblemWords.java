@@ -84,6 +84,16 @@ public final class ProblemWords {
   }
 
   /**
+   * {@return the same beside the field itself: without the place}
+   *
+   * @param problem with a cell of sites.csv that was filled in as a field
+   * @param labels of the fields by column
+   */
+  public String sayBeside(Problem problem, Map<String, String> labels) {
+    return advice(problem, column -> labels.getOrDefault(column, column));
+  }
+
+  /**
    * {@return what is needed before anything can be read from a blank form}
    *
    * @param form name of the form

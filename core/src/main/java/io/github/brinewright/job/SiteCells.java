@@ -41,8 +41,13 @@ public final class SiteCells {
     return Optional.ofNullable(all.get(siteId));
   }
 
-  /** The filled cells of every home, by its id. */
-  static Map<String, Map<String, String>> all(JobFiles files) throws IOException {
+  /**
+   * {@return the filled cells of every home by its id, in the order of the file}
+   *
+   * @param files of the job
+   * @throws IOException when sites.csv is not there, or is no CSV
+   */
+  public static Map<String, Map<String, String>> all(JobFiles files) throws IOException {
     List<Problem> problems = new ArrayList<>();
     Optional<String> text = TextFile.read(files, FILE, problems);
     if (text.isEmpty()) {

@@ -57,19 +57,37 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
     if (!fields.containsKey(NEEDED.get(0))) {
       return Optional.empty();
     }
-    boolean comma = DecimalFormatSymbols.getInstance(form.language()).getDecimalSeparator() == ',';
-    Map<String, String> cells = new LinkedHashMap<>();
     Map<String, String> labels = new LinkedHashMap<>();
+    Map<String, String> values = new LinkedHashMap<>();
+    fields.forEach(
+        (name, field) -> {
+          values.put(name, field.value());
+          labels.put(name, field.label());
+        });
+    labels.keySet().retainAll(SiteColumns.all().stream().map(Column::name).toList());
+    return Optional.of(new FilledVisit(cells(values, form.language()), labels, form.language()));
+  }
+
+  /**
+   * {@return the cells of sites.csv that the fields of a visit stand for} Where a decimal is
+   * written with a comma in that language, a comma is taken for one.
+   *
+   * @param fields what stands in them, by the names that {@link VisitSheet} gives them; a column
+   *     without a field gets no cell
+   * @param language that the fields were filled in
+   */
+  public static Map<String, String> cells(Map<String, String> fields, Locale language) {
+    boolean comma = DecimalFormatSymbols.getInstance(language).getDecimalSeparator() == ',';
+    Map<String, String> cells = new LinkedHashMap<>();
     for (Column column : SiteColumns.all()) {
-      PdfReader.Filled field = fields.get(column.name());
+      String field = fields.get(column.name());
       if (field != null) {
-        String value = field.value().strip();
+        String value = field.strip();
         cells.put(column.name(), comma ? withPoint(column.kind(), value) : value);
-        labels.put(column.name(), field.label());
       }
     }
     cells.put(VisitForm.FIXTURES, fixtures(fields));
-    return Optional.of(new FilledVisit(cells, labels, form.language()));
+    return cells;
   }
 
   private static String withPoint(Column.Kind kind, String value) {
@@ -79,11 +97,10 @@ public record FilledVisit(Map<String, String> cells, Map<String, String> labels,
     return kind.numeric() && COMMA.matcher(value).matches() ? value.replace(',', '.') : value;
   }
 
-  private static String fixtures(Map<String, PdfReader.Filled> fields) {
+  private static String fixtures(Map<String, String> fields) {
     StringBuilder all = new StringBuilder();
     for (Fixture fixture : Fixture.values()) {
-      PdfReader.Filled field = fields.get(VisitForm.nameOf(fixture));
-      String count = field == null ? "" : field.value().strip();
+      String count = fields.getOrDefault(VisitForm.nameOf(fixture), "").strip();
       if (!count.isEmpty() && !count.equals("0")) {
         all.append(' ').append(count).append(' ').append(SiteCells.word(fixture));
       }

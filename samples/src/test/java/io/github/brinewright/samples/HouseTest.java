@@ -27,7 +27,7 @@ class HouseTest {
   private static final String START = "<!-- house -->\n";
   private static final String END = "<!-- end -->";
   private static final List<String> SOURCES =
-      List.of("../core", "../core/xlsx", "../pdf", "../pdf/cli");
+      List.of("../core", "../core/xlsx", "../pdf", "../pdf/page", "../pdf/cli");
   private static final Pattern FIRST_SENTENCE =
       Pattern.compile("/\\*\\*\\s+(?:\\* )?(.*?\\.)(?:\\s|\\*/)", Pattern.DOTALL);
 

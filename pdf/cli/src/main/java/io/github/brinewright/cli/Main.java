@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
       SettingsCommand.class,
       FormCommand.class,
       CheckCommand.class,
-      TableCommand.class
+      TableCommand.class,
+      PageCommand.class
     },
     footer = {
       "",
@@ -51,7 +52,7 @@ public final class Main implements Runnable {
   public void run() {
     throw new ParameterException(
         spec.commandLine(),
-        "Name a command: compare, propose, service, settings, form, check or table.");
+        "Name a command: compare, propose, service, settings, form, check, table or page.");
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.job.SafeFile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,6 +30,9 @@ final class OneFile {
       SafeFile.sweep(folder);
     } catch (IOException failure) {
       throw new UsageException(folder + " cannot be made a folder; " + Failures.inWords(failure));
+    }
+    if (Files.isDirectory(target)) {
+      throw new UsageException(target + " is a folder; name a file in it");
     }
     SafeFile.write(target, pdf);
     return target;

@@ -4,6 +4,7 @@ import io.github.brinewright.cli.Batch.Written;
 import io.github.brinewright.comparison.HomeOutcome;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SafeFile;
 import io.github.brinewright.proposal.BatchSummary;
 import io.github.brinewright.proposal.CandidateChoice;
 import io.github.brinewright.proposal.Proposals;

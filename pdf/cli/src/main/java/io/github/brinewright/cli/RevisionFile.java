@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.job.QuoteRecord;
 import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.SafeFile;
 import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;

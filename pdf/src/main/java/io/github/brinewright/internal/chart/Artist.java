@@ -1,7 +1,7 @@
 package io.github.brinewright.internal.chart;
 
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Pad;
 
 /** Draws a chart within a frame. */
 public interface Artist {
@@ -9,5 +9,5 @@ public interface Artist {
   double height();
 
   /** Draws within the given frame. */
-  void draw(Canvas canvas, Box frame);
+  void draw(Pad canvas, Box frame);
 }

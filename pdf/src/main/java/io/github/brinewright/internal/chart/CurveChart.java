@@ -3,6 +3,7 @@ package io.github.brinewright.internal.chart;
 import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -46,7 +47,7 @@ public record CurveChart(
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     Box plot = frame.inset(LEFT, TOP, RIGHT, BOTTOM);
     Ticks.Scale scale = Ticks.Scale.upTo(end().y());
     Ticks.lines(canvas, plot, scale, yAxis, LABEL);
@@ -74,7 +75,7 @@ public record CurveChart(
     return new Canvas.Point(x(value.x(), plot), scale.y(value.y(), plot));
   }
 
-  private void mark(Canvas canvas, Marked point, Canvas.Point at) {
+  private void mark(Pad canvas, Marked point, Canvas.Point at) {
     double half = SIDE / 2;
     if (point.chosen()) {
       canvas.fill(at.x() - half, at.y() - half, SIDE, SIDE, ink);

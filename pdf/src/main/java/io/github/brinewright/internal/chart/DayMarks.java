@@ -3,6 +3,7 @@ package io.github.brinewright.internal.chart;
 import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 
@@ -38,7 +39,7 @@ public record DayMarks(List<Row> rows, String axis) implements Artist {
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     Box plot = frame.inset(Rows.NAMES, 0, Rows.LABELS, AXIS);
     months(canvas, plot, frame.x());
     for (int i = 0; i < rows.size(); i++) {
@@ -46,7 +47,7 @@ public record DayMarks(List<Row> rows, String axis) implements Artist {
     }
   }
 
-  private void months(Canvas canvas, Box plot, double left) {
+  private void months(Pad canvas, Box plot, double left) {
     for (int month = 0; month <= MONTHS; month++) {
       double x = plot.x() + plot.width() * month / MONTHS;
       canvas.line(
@@ -59,7 +60,7 @@ public record DayMarks(List<Row> rows, String axis) implements Artist {
     canvas.text(left, plot.bottom() + 9, axis, LABEL);
   }
 
-  private static void draw(Canvas canvas, Row row, double left, Box plot, double base) {
+  private static void draw(Pad canvas, Row row, double left, Box plot, double base) {
     Rows.name(canvas, left, base, row.name(), row.marked());
     canvas.rule(plot.x(), base, plot.width(), 0.5, Ink.QUIET);
     double day = plot.width() / row.events().size();

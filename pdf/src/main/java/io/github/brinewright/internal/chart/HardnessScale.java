@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.chart;
 
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 
@@ -41,7 +41,7 @@ public record HardnessScale(
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     double from = 0;
     for (int i = 0; i < names.size(); i++) {
       double to = i < limits.size() ? limits.get(i) : highest;
@@ -61,7 +61,7 @@ public record HardnessScale(
     drawMark(canvas, frame);
   }
 
-  private void drawMark(Canvas canvas, Box frame) {
+  private void drawMark(Pad canvas, Box frame) {
     double at = x(Math.min(value, highest), frame);
     TextStyle bold = TextStyle.SMALL.bold().in(accent);
     double half = bold.width(mark) / 2;

@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.chart;
 
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import java.util.List;
 
 /**
@@ -34,7 +34,7 @@ public record LevelBars(List<Bar> bars, Ink accent) implements Artist {
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     double longest = frame.width() - Rows.NAMES - LABELS;
     for (int i = 0; i < bars.size(); i++) {
       Bar bar = bars.get(i);

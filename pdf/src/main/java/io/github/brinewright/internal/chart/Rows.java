@@ -1,6 +1,6 @@
 package io.github.brinewright.internal.chart;
 
-import io.github.brinewright.internal.document.Canvas;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 
 /**
@@ -24,12 +24,12 @@ final class Rows {
   }
 
   /** Writes the name of a row, cut where it is too long. */
-  static void name(Canvas canvas, double x, double baseline, String name, boolean marked) {
+  static void name(Pad canvas, double x, double baseline, String name, boolean marked) {
     canvas.text(x, baseline, style(marked).fitting(name, NAMES - GAP), style(marked));
   }
 
   /** Writes the figure of a row after its drawing. */
-  static void label(Canvas canvas, double end, double baseline, String label, boolean marked) {
+  static void label(Pad canvas, double end, double baseline, String label, boolean marked) {
     canvas.text(end + 6, baseline, label, style(marked));
   }
 }

@@ -3,6 +3,7 @@ package io.github.brinewright.internal.chart;
 import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,7 +48,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     Box plot = frame.inset(LEFT, TOP, RIGHT, BOTTOM);
     Ticks.Scale scale = Ticks.Scale.upTo(series.stream().mapToDouble(Series::last).max().orElse(1));
     drawAxes(canvas, plot, scale);
@@ -55,7 +56,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
     drawNames(canvas, plot, scale);
   }
 
-  private void drawAxes(Canvas canvas, Box plot, Ticks.Scale scale) {
+  private void drawAxes(Pad canvas, Box plot, Ticks.Scale scale) {
     Ticks.lines(canvas, plot, scale, axis, LABEL);
     int years = series.get(0).values().size() - 1;
     int every = years > 12 ? 5 : years > 6 ? 2 : 1;
@@ -65,7 +66,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
     canvas.text(plot.right() + 8, plot.bottom() + 12, xName, LABEL);
   }
 
-  private static void drawLine(Canvas canvas, Box plot, Series one, Ticks.Scale scale) {
+  private static void drawLine(Pad canvas, Box plot, Series one, Ticks.Scale scale) {
     List<Canvas.Point> points = new ArrayList<>();
     int years = one.values().size() - 1;
     for (int year = 0; year <= years; year++) {
@@ -75,7 +76,7 @@ public record RunningTotal(List<Series> series, DoubleFunction<String> axis, Str
   }
 
   /** Puts the names beside the ends of their lines, moved apart where they would overlap. */
-  private void drawNames(Canvas canvas, Box plot, Ticks.Scale scale) {
+  private void drawNames(Pad canvas, Box plot, Ticks.Scale scale) {
     double lowest = Double.NEGATIVE_INFINITY;
     List<Series> fromTop =
         series.stream().sorted(Comparator.comparingDouble(Series::last).reversed()).toList();

@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.chart;
 
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.List;
 
@@ -41,7 +41,7 @@ public record StackedBars(List<Bar> bars, List<String> parts, Ink accent) implem
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     double longest = bars.stream().mapToDouble(Bar::total).max().orElse(1);
     double scale = (frame.width() - Rows.NAMES - Rows.LABELS) / Math.max(longest, 1e-9);
     for (int i = 0; i < bars.size(); i++) {
@@ -50,7 +50,7 @@ public record StackedBars(List<Bar> bars, List<String> parts, Ink accent) implem
     legend(canvas, frame.x() + Rows.NAMES, frame.y() + bars.size() * EACH + 6);
   }
 
-  private void draw(Canvas canvas, Bar bar, double x, double top, double scale) {
+  private void draw(Pad canvas, Bar bar, double x, double top, double scale) {
     Rows.name(canvas, x, top + THICK - 1, bar.name(), bar.marked());
     double left = x + Rows.NAMES;
     for (int i = 0; i < bar.values().size(); i++) {
@@ -68,7 +68,7 @@ public record StackedBars(List<Bar> bars, List<String> parts, Ink accent) implem
     return tints.get(part % tints.size());
   }
 
-  private void legend(Canvas canvas, double x, double top) {
+  private void legend(Pad canvas, double x, double top) {
     double left = x;
     for (int i = 0; i < parts.size(); i++) {
       tint(i).fill(canvas, new Box(left, top, SWATCH, SWATCH));

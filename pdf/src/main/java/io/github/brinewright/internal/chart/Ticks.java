@@ -1,8 +1,8 @@
 package io.github.brinewright.internal.chart;
 
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.function.DoubleFunction;
 
@@ -31,7 +31,7 @@ final class Ticks {
 
   /** Draws a hairline with its value at each step of a vertical axis. */
   static void lines(
-      Canvas canvas, Box plot, Scale scale, DoubleFunction<String> axis, TextStyle style) {
+      Pad canvas, Box plot, Scale scale, DoubleFunction<String> axis, TextStyle style) {
     for (double value = 0; value <= scale.top() * 1.0001; value += scale.step()) {
       double y = scale.y(value, plot);
       String text = axis.apply(value);
@@ -41,7 +41,7 @@ final class Ticks {
   }
 
   /** Writes a value of the horizontal axis, centred at its place. */
-  static void below(Canvas canvas, double x, double baseline, String text, TextStyle style) {
+  static void below(Pad canvas, double x, double baseline, String text, TextStyle style) {
     canvas.text(x - style.width(text) / 2, baseline, text, style);
   }
 

@@ -3,6 +3,7 @@ package io.github.brinewright.internal.chart;
 import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import java.util.List;
 
 /**
@@ -20,7 +21,7 @@ record Tint(Ink inside, Ink edge) {
   static final Tint OPEN = new Tint(Ink.PAPER, Ink.QUIET);
 
   /** Between light and quiet. */
-  static final Tint MIDDLE = new Tint(Ink.of("#879296"), Ink.QUIET);
+  static final Tint MIDDLE = new Tint(Ink.MIDDLE, Ink.QUIET);
 
   /** As dark as notes. */
   static final Tint DARK = new Tint(Ink.QUIET, Ink.QUIET);
@@ -38,7 +39,7 @@ record Tint(Ink inside, Ink edge) {
   }
 
   /** Fills a box and draws its edge. */
-  void fill(Canvas canvas, Box box) {
+  void fill(Pad canvas, Box box) {
     canvas.fill(box.x(), box.y(), box.width(), box.height(), inside);
     canvas.path(box.outline(), EDGE, edge, Canvas.Stroke.SOLID);
   }

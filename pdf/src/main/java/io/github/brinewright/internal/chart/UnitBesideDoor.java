@@ -3,6 +3,7 @@ package io.github.brinewright.internal.chart;
 import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.internal.document.TextStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,7 @@ public record UnitBesideDoor(
   }
 
   @Override
-  public void draw(Canvas canvas, Box frame) {
+  public void draw(Pad canvas, Box frame) {
     double floor = frame.bottom() - BELOW;
     double scale = scale();
     double left = frame.x() + door(canvas, frame.x(), floor, scale) + 14;
@@ -72,7 +73,7 @@ public record UnitBesideDoor(
     canvas.text(left, floor + 10, below, LABEL);
   }
 
-  private double door(Canvas canvas, double x, double floor, double scale) {
+  private double door(Pad canvas, double x, double floor, double scale) {
     double wide = DOOR.wide() * scale;
     double high = DOOR.high() * scale;
     Box box = new Box(x, floor - high, wide, high);
@@ -84,7 +85,7 @@ public record UnitBesideDoor(
   }
 
   /** A vessel with round ends and its valve; returns its right edge. */
-  private double vessel(Canvas canvas, double x, double floor, double scale) {
+  private double vessel(Pad canvas, double x, double floor, double scale) {
     double wide = vessel.wide() * scale;
     double high = vessel.high() * scale;
     Box body = new Box(x, floor - high, wide, high);

@@ -14,7 +14,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.jspecify.annotations.Nullable;
 
 /** Draws on one page. Points, from the top left corner, downwards. */
-public final class Canvas {
+public final class Canvas implements Pad {
   /** How a line is drawn: told apart without colour. */
   public enum Stroke {
     SOLID(new float[0]),
@@ -25,6 +25,15 @@ public final class Canvas {
 
     Stroke(float[] pattern) {
       this.pattern = pattern;
+    }
+
+    /** The pattern as attributes of a path in Scalable Vector Graphics. */
+    String dashes() {
+      if (this == SOLID) {
+        return "";
+      }
+      String cap = this == DOTTED ? " stroke-linecap=\"round\"" : "";
+      return " stroke-dasharray=\"" + pattern[0] + " " + pattern[1] + "\"" + cap;
     }
   }
 
@@ -105,12 +114,7 @@ public final class Canvas {
     draw(out::endMarkedContent);
   }
 
-  /**
-   * Writes one line of text.
-   *
-   * @param x left end
-   * @param baseline of the text
-   */
+  @Override
   public void text(double x, double baseline, String text, TextStyle style) {
     if (text.isEmpty()) {
       return;
@@ -126,17 +130,7 @@ public final class Canvas {
         });
   }
 
-  /** Draws a straight line. */
-  public void line(Point from, Point to, double width, Ink ink) {
-    path(List.of(from, to), width, ink, Stroke.SOLID);
-  }
-
-  /** Draws a horizontal rule. */
-  public void rule(double x, double y, double length, double width, Ink ink) {
-    line(new Point(x, y), new Point(x + length, y), width, ink);
-  }
-
-  /** Joins points by lines. */
+  @Override
   public void path(List<Point> points, double width, Ink ink, Stroke stroke) {
     draw(
         () -> {
@@ -165,7 +159,7 @@ public final class Canvas {
     draw(out::restoreGraphicsState);
   }
 
-  /** Fills a rectangle. */
+  @Override
   public void fill(double x, double top, double width, double tall, Ink ink) {
     draw(
         () -> {
@@ -175,11 +169,7 @@ public final class Canvas {
         });
   }
 
-  /**
-   * Draws a picture.
-   *
-   * @param content PNG or JPEG
-   */
+  @Override
   public void picture(byte[] content, double x, double top, double width, double tall) {
     draw(
         () ->

@@ -16,6 +16,9 @@ public record Ink(float red, float green, float blue) {
   /** Colour of captions and notes; still 4.5 : 1 on white. */
   public static final Ink QUIET = of("#5A6468");
 
+  /** Between captions and hairlines, for fills. */
+  public static final Ink MIDDLE = of("#879296");
+
   /** Colour of hairlines. */
   public static final Ink HAIRLINE = of("#C9CFD1");
 
@@ -33,6 +36,12 @@ public record Ink(float red, float green, float blue) {
     }
     int value = Integer.parseInt(hex.substring(1).toLowerCase(Locale.ROOT), 16);
     return new Ink((value >> 16 & 0xFF) / 255f, (value >> 8 & 0xFF) / 255f, (value & 0xFF) / 255f);
+  }
+
+  /** As # and six hexadecimal digits. */
+  public String hex() {
+    return "#%02X%02X%02X"
+        .formatted(Math.round(red * 255), Math.round(green * 255), Math.round(blue * 255));
   }
 
   /** Contrast with another colour by WCAG 2.1, 1 to 21; text needs at least 4.5. */

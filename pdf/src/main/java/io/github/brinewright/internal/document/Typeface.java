@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.document;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.text.Normalizer;
 import java.util.Arrays;
@@ -29,6 +30,15 @@ public final class Typeface {
 
     String file() {
       return file;
+    }
+
+    /** The file of this weight. */
+    public byte[] trueType() {
+      try (InputStream in = Typeface.class.getResourceAsStream(file)) {
+        return Objects.requireNonNull(in, file).readAllBytes();
+      } catch (IOException failure) {
+        throw new UncheckedIOException(failure);
+      }
     }
 
     /** The typeface of this weight. */

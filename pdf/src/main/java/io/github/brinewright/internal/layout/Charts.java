@@ -8,9 +8,11 @@ import io.github.brinewright.internal.chart.LevelBars;
 import io.github.brinewright.internal.chart.RunningTotal;
 import io.github.brinewright.internal.chart.StackedBars;
 import io.github.brinewright.internal.chart.UnitBesideDoor;
+import io.github.brinewright.internal.document.Box;
 import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Canvas.Stroke;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.SvgPad;
 import io.github.brinewright.model.Chart;
 import io.github.brinewright.model.Phrase;
 import io.github.brinewright.quantity.Hardness;
@@ -24,10 +26,23 @@ import java.util.List;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 
-/** Makes blocks of charts. */
-record Charts(Wording words, Ink accent) {
+/**
+ * Makes blocks and pictures of charts.
+ *
+ * @param words in the reader's language
+ * @param accent colour of what stands out
+ */
+public record Charts(Wording words, Ink accent) {
   Block chart(Chart chart, Part within) {
     return new FigureBlock(within.figure(chart.alternative().in(words)), artist(chart));
+  }
+
+  /** A chart as a picture by itself, in Scalable Vector Graphics. */
+  public String svg(Chart chart, double width) {
+    Artist artist = artist(chart);
+    SvgPad pad = new SvgPad();
+    artist.draw(pad, new Box(0, 0, width, artist.height()));
+    return pad.svg(width, artist.height(), chart.alternative().in(words));
   }
 
   private Artist artist(Chart chart) {

@@ -2,8 +2,8 @@ package io.github.brinewright.internal.layout;
 
 import io.github.brinewright.internal.chart.Artist;
 import io.github.brinewright.internal.document.Box;
-import io.github.brinewright.internal.document.Canvas;
 import io.github.brinewright.internal.document.Ink;
+import io.github.brinewright.internal.document.Pad;
 import io.github.brinewright.job.Logo;
 import java.util.List;
 
@@ -45,7 +45,7 @@ record FigureBlock(Part part, Artist artist) implements Block {
           }
 
           @Override
-          public void draw(Canvas canvas, Box frame) {
+          public void draw(Pad canvas, Box frame) {
             canvas.picture(picture.content(), frame.x(), frame.y(), wide, tall);
           }
         });

@@ -1,10 +1,11 @@
-package io.github.brinewright.cli;
+package io.github.brinewright.job;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -13,8 +14,8 @@ import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Writes a file whole or not at all. */
-final class SafeFile {
+/** Writes a file whole or not at all, as a program does that must not lose what stands there. */
+public final class SafeFile {
   private static final String MARK = ".brinewright-";
   private static final Pattern WRITER = Pattern.compile("(\\d{1,18})-[0-9a-f-]{36}");
 
@@ -23,14 +24,18 @@ final class SafeFile {
   /**
    * Writes beside the target under a temporary name, then moves it into place. Others may read it
    * as any file of this folder; a temporary file of the library would be closed to them.
+   *
+   * @param target to write or replace
+   * @param content all of it
+   * @throws IOException when it cannot be written, or is a folder; then it is as it was
    */
-  static void write(Path target, byte[] content) throws IOException {
+  public static void write(Path target, byte[] content) throws IOException {
     write(target, content, SafeFile::move);
   }
 
   private static void write(Path target, byte[] content, Moving moving) throws IOException {
     if (Files.isDirectory(target)) {
-      throw new UsageException(target + " is a folder; name a file in it");
+      throw new FileSystemException(target.toString(), null, "it is a folder; name a file in it");
     }
     Path folder = target.toAbsolutePath().getParent();
     Path temporary = folder.resolve(MARK + ProcessHandle.current().pid() + "-" + UUID.randomUUID());
@@ -55,8 +60,13 @@ final class SafeFile {
     }
   }
 
-  /** Removes what runs that were killed left behind in a folder; those of living runs stay. */
-  static void sweep(Path folder) throws IOException {
+  /**
+   * Removes what runs that were killed left behind in a folder; those of living runs stay.
+   *
+   * @param folder to look through
+   * @throws IOException when it cannot be read
+   */
+  public static void sweep(Path folder) throws IOException {
     try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, MARK + "*")) {
       for (Path each : left) {
         if (isDead(each.getFileName().toString().substring(MARK.length()))) {
@@ -74,9 +84,12 @@ final class SafeFile {
   /**
    * Writes a file that is not there yet in the same way.
    *
+   * @param target to write
+   * @param content all of it
+   * @throws IOException when it cannot be written
    * @throws java.nio.file.FileAlreadyExistsException when it is there; it is left as it is
    */
-  static void writeNew(Path target, byte[] content) throws IOException {
+  public static void writeNew(Path target, byte[] content) throws IOException {
     write(target, content, Files::move);
   }
 
