@@ -502,6 +502,7 @@ class PriceAndResultRangesTest {
           "Rule",
           "RuleBook",
           "Sensitivity",
+          "PresentBed",
           "ServiceOption",
           "ServiceStudy",
           "Severity",

@@ -90,15 +90,9 @@ final class Ways {
     return new Way(
         kind,
         Optional.of(candidate),
-        unknown -> aged(candidate, found.shareOfMiddle(unknown)),
+        unknown -> bed.aged(candidate, unknown),
         stated.map(price -> candidate.quote().total()),
         running(candidate.softener(), nothing));
-  }
-
-  /** The bed of a candidate that holds more or less than reckoned with; settings stay. */
-  private static BedSettings aged(Candidate candidate, double share) {
-    BedSettings stated = candidate.design().bed().orElseThrow();
-    return share == 1 ? stated : stated.holding(stated.capacity().times(share));
   }
 
   private Optional<Way> replaced() {
