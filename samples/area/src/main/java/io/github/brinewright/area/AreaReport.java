@@ -65,10 +65,6 @@ record AreaReport(Town town, Assumed assumed, boolean invented, boolean metric) 
     return new AreaFigures(metric);
   }
 
-  private String unit(String key) {
-    return metric ? key + ".metric" : key;
-  }
-
   private Section now() {
     Totals totals = town.all();
     List<Element> elements = new ArrayList<>();
@@ -106,8 +102,8 @@ record AreaReport(Town town, Assumed assumed, boolean invented, boolean metric) 
     return all().sum(Scenario.AS_FOUND, measure);
   }
 
-  private Row fact(String key, Phrase value) {
-    return Row.of(key, Phrase.text(unit(key)), value);
+  private static Row fact(String key, Phrase value) {
+    return Row.of(key, Phrase.text(key), value);
   }
 
   private Section scenarios() {
@@ -117,10 +113,10 @@ record AreaReport(Town town, Assumed assumed, boolean invented, boolean metric) 
             "area.scenarios",
             Phrase.text("area.scenario"),
             List.of(
-                column(unit("area.column.salt")),
-                column(unit("area.column.chloride")),
+                column("area.column.salt"),
+                column("area.column.chloride"),
                 column("area.column.change"),
-                column(unit("area.column.water")),
+                column("area.column.water"),
                 column("area.column.hard")),
             lines);
     return Section.of(
@@ -176,7 +172,7 @@ record AreaReport(Town town, Assumed assumed, boolean invented, boolean metric) 
   private Section districts() {
     List<Table.Column> columns = new ArrayList<>();
     columns.add(column("area.column.softeners"));
-    columns.add(column(unit("area.column.chloride")));
+    columns.add(column("area.column.chloride"));
     OF_DISTRICT.forEach(
         scenario ->
             columns.add(new Table.Column(scenario.code(), name(scenario), Table.Kind.VALUES)));
