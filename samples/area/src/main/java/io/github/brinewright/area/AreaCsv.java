@@ -7,7 +7,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Sums by district and scenario as CSV: a line for each measure. */
 final class AreaCsv {
@@ -50,17 +49,8 @@ final class AreaCsv {
     if (totals.draws() == 0) {
       return List.of("", "", "");
     }
-    Spread spread = spread(totals, scenario, measure);
+    Spread spread = new Drawn(totals).sum(scenario, measure);
     return List.of(whole(spread.mean()), whole(spread.low()), whole(spread.high()));
-  }
-
-  /** The sum over the draws; of 0 draws the stated one. */
-  static Spread spread(Totals totals, Scenario scenario, Measure measure) {
-    int first = Math.min(1, totals.draws());
-    return Spread.of(
-        IntStream.rangeClosed(first, totals.draws())
-            .mapToDouble(draw -> totals.sum(draw, scenario, measure))
-            .toArray());
   }
 
   private static String whole(double value) {

@@ -1,6 +1,7 @@
 package io.github.brinewright.area;
 
 import java.io.IOException;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -27,6 +28,7 @@ public final class Main implements Callable<Integer> {
 
   static int run(String... arguments) {
     return new CommandLine(new Main())
+        .registerConverter(Locale.class, Locale::forLanguageTag)
         .setExecutionExceptionHandler(
             (failed, line, parsed) -> {
               if (failed instanceof IllegalArgumentException || failed instanceof IOException) {

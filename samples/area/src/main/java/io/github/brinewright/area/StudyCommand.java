@@ -1,12 +1,14 @@
 package io.github.brinewright.area;
 
 import io.github.brinewright.area.Totals.Count;
+import io.github.brinewright.job.Dealer;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.apache.spark.sql.Dataset;
 import org.apache.spark.sql.Row;
@@ -42,8 +44,11 @@ final class StudyCommand implements Callable<Integer> {
   @Option(names = "--date", description = "of the report; today where empty")
   private LocalDate date = LocalDate.now();
 
-  @Option(names = "--locale", description = "en-US, es-US, fr-CA …")
-  private String locale = "en-US";
+  @Option(names = "--locale", description = "of the report: en-US, es-US, fr-CA …")
+  private Locale locale = Locale.US;
+
+  @Option(names = "--name", description = "who reports, at the head of the report")
+  private String name = "Service area";
 
   @Option(names = "--metric", description = "the report in metric units")
   private boolean metric;
@@ -80,8 +85,12 @@ final class StudyCommand implements Callable<Integer> {
   /** Both files are made before either is written. */
   private void write(Town town, Assumed taken) throws IOException {
     byte[] csv = AreaCsv.of(town).getBytes(StandardCharsets.UTF_8);
+    byte[] pdf =
+        new AreaReport(town, taken, invented > 0, metric)
+            .toPdf(Dealer.named(name).locale(locale).build(), date);
     Files.createDirectories(out);
     put("area.csv", csv);
+    put("area.pdf", pdf);
   }
 
   private void put(String name, byte[] content) throws IOException {

@@ -98,7 +98,7 @@ class SparkAreaTest {
     assertThat(Main.run(study)).isZero();
     try (Stream<Path> files = Files.list(out)) {
       assertThat(files.map(file -> file.getFileName().toString()))
-          .containsExactlyInAnyOrder("area.csv");
+          .containsExactlyInAnyOrder("area.csv", "area.pdf");
     }
     assertThat(Main.run("study", "--out", out.toString())).isEqualTo(2);
     start();
