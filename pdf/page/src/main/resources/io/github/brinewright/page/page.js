@@ -80,7 +80,7 @@
     if (step) history.pushState(null, "", fragment());
     begin(shown.wrong);
     tell(shown.said);
-    if (state.view === "compare") await answer();
+    if (state.view === "compare") answer();
     else document.body.dataset.settled = "yes";
     return undefined;
   }

@@ -206,8 +206,8 @@ public final class Screen {
   private String missing() {
     return new Html()
         .open("section", "class", "card")
-        .element("h2", look.text("page.wrong"))
-        .element("p", look.text("page.fillFirst"))
+        .element("h2", look.text("page.fillFirst"))
+        .element("p", look.text("page.wrong"))
         .close("section")
         .toString();
   }
