@@ -104,6 +104,7 @@ class DeskTest {
 
     assertThat(wrong).containsOnlyKeys("people", "hardness_gpg");
     assertThat(said.get(0)).endsWith(wrong.get("people"));
+    assertThat(wrong.values()).noneMatch(each -> each.contains("sites.csv"));
     assertThat(said).anyMatch(each -> each.endsWith(wrong.get("hardness_gpg")));
   }
 

@@ -285,6 +285,17 @@ class InBrowserTest {
     assertThat(focused().getDomAttribute("id")).isEqualTo("knob-people");
   }
 
+  @Test
+  void thatTheServerHasEndedIsToldAndNothingTypedIsLost() {
+    browser.open("visit", "H01");
+    served.close();
+
+    browser.type("field-people", "6");
+
+    browser.untilTextHas("said", "has ended");
+    assertThat(browser.at("field-people").getDomProperty("value")).isEqualTo("6");
+  }
+
   private WebElement focused() {
     return browser.driver.switchTo().activeElement();
   }

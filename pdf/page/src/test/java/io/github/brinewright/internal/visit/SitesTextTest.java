@@ -22,6 +22,17 @@ class SitesTextTest {
         .isEqualTo(text);
   }
 
+  /** A comma or an end of line within quotes ends neither cell nor row. */
+  @Test
+  void whatIsQuotedIsOneCell() {
+    String text = "site_id,notes,people\nA,\"one, two\nB,\",3\nB,\"x\ny\",4\n";
+
+    assertThat(with(text, "A", Map.of("site_id", "A", "notes", "one, two\nB,", "people", "5")))
+        .isEqualTo(text.replace(",3", ",5"));
+    assertThat(with(text, "B", Map.of("site_id", "B", "notes", "x\ny", "people", "6")))
+        .isEqualTo(text.replace(",4", ",6"));
+  }
+
   @Test
   void aCellIsQuotedWhereItMustBe() {
     assertThat(with("site_id,notes\nA,\n", "A", Map.of("site_id", "A", "notes", "a,b\n\"c\"")))
