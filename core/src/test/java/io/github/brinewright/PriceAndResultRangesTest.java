@@ -504,6 +504,7 @@ class PriceAndResultRangesTest {
           "Sensitivity",
           "ServiceOption",
           "ServiceStudy",
+          "Sense",
           "Severity",
           "SimulatedYears",
           "HomeOutcome",
