@@ -505,6 +505,7 @@ class PriceAndResultRangesTest {
           "PresentBed",
           "ServiceOption",
           "ServiceStudy",
+          "Sense",
           "Severity",
           "SimulatedYears",
           "HomeOutcome",

@@ -1,11 +1,14 @@
 package io.github.brinewright.page;
 
+import io.github.brinewright.internal.screen.TakeView;
 import io.github.brinewright.internal.visit.Asked;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.CandidateChoice;
 import io.github.brinewright.proposal.HomeDocument;
 import io.github.brinewright.proposal.Proposals;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.sizing.ControlOptions;
 import java.time.LocalDate;
 import java.util.Optional;
 
@@ -29,9 +32,11 @@ enum Taken {
   SETTINGS {
     @Override
     Optional<Reply> of(Job job, QuotedHome home, Asked asked, LocalDate date) {
-      CandidateChoice unit = CandidateChoice.ofSoftener(asked.value("unit"));
-      return Proposals.of(job)
-          .settings(home, unit, date)
+      String unit = asked.value("unit");
+      Proposals proposals = Proposals.of(job);
+      return TakeView.present(unit)
+          .map(kind -> ofPresent(proposals, home, kind, date))
+          .orElseGet(() -> proposals.settings(home, CandidateChoice.ofSoftener(unit), date))
           .map(pdf -> Reply.pdf(pdf, "settings-" + home.site().id() + ".pdf"));
     }
   },
@@ -44,6 +49,13 @@ enum Taken {
           : pdf(Proposals.of(job).serviceReport(home, date));
     }
   };
+
+  private static Optional<byte[]> ofPresent(
+      Proposals proposals, QuotedHome home, ServiceOption.Kind kind, LocalDate date) {
+    return home.site().present().isEmpty()
+        ? Optional.empty()
+        : proposals.presentSettings(home, kind, date, ControlOptions.on(date));
+  }
 
   /** The document; empty where the home has none such. */
   abstract Optional<Reply> of(Job job, QuotedHome home, Asked asked, LocalDate date);

@@ -69,6 +69,7 @@
   // ---- whole views ----
 
   async function show(step) {
+    document.body.dataset.settled = "no";
     const response = await ask("/show");
     if (!response.ok) return tell(await response.text());
     const shown = await response.json();
@@ -79,6 +80,8 @@
     if (step) history.pushState(null, "", fragment());
     begin(shown.wrong);
     tell(shown.said);
+    if (state.view === "compare") answer();
+    else document.body.dataset.settled = "yes";
     return undefined;
   }
 
@@ -101,24 +104,32 @@
   let asking = false;
   let again = false;
 
-  /** Asks at once; while an answer is on its way, only the newest question waits. */
+  /**
+   * Asks at once; while an answer is on its way, only the newest question waits. The simulated year
+   * takes longer, so it is asked for once no other question waits.
+   */
   async function answer() {
     keep();
-    if (asking) {
-      again = true;
-      return;
-    }
+    again = true;
+    if (asking) return;
     asking = true;
+    document.body.dataset.settled = "no";
     try {
-      do {
+      while (again) {
         again = false;
-        const response = await ask("/answer");
-        if (!response.ok) tell(await response.text());
-        else if (!again) place(await response.json());
-      } while (again);
+        await asked({});
+        if (!again && state.view === "compare") await asked({ also: "year" });
+      }
     } finally {
       asking = false;
+      document.body.dataset.settled = "yes";
     }
+  }
+
+  async function asked(more) {
+    const response = await ask("/answer", more);
+    if (!response.ok) tell(await response.text());
+    else if (!again) place(await response.json());
   }
 
   function place(answered) {

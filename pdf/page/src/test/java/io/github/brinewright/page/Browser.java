@@ -60,6 +60,7 @@ final class Browser implements AutoCloseable {
     driver.get(served.server.address() + at);
     until(() -> driver.findElements(By.cssSelector("a[data-view=" + view + "][aria-current]")));
     until(() -> !driver.findElement(By.id("said")).getDomProperty("textContent").isEmpty());
+    until(() -> driver.findElements(By.cssSelector("body[data-settled=yes]")));
     return this;
   }
 

@@ -9,6 +9,8 @@ import io.github.brinewright.job.ProblemWords;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.CandidateChoice;
 import io.github.brinewright.proposal.Proposals;
+import io.github.brinewright.service.ServiceOption;
+import io.github.brinewright.sizing.ControlOptions;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -104,6 +106,7 @@ class DeskTest {
 
     assertThat(wrong).containsOnlyKeys("people", "hardness_gpg");
     assertThat(said.get(0)).endsWith(wrong.get("people"));
+    assertThat(wrong.values()).noneMatch(each -> each.contains("sites.csv"));
     assertThat(said).anyMatch(each -> each.endsWith(wrong.get("hardness_gpg")));
   }
 
@@ -149,6 +152,17 @@ class DeskTest {
         .contains("attachment; filename*=UTF-8''settings-H01.pdf");
     assertThat(served.post("document/service", of("S02")).body())
         .isEqualTo(proposals.serviceReport(home("S02"), Served.DAY).pdf());
+    assertThat(served.post("document/settings", of("S02", "unit", ":METERED")).body())
+        .isEqualTo(
+            proposals
+                .presentSettings(
+                    home("S02"),
+                    ServiceOption.Kind.METERED,
+                    Served.DAY,
+                    ControlOptions.on(Served.DAY))
+                .orElseThrow());
+    assertThat(served.post("document/settings", of("H01", "unit", ":METERED")).statusCode())
+        .isEqualTo(422);
     assertThat(served.post("document/service", of("H01")).statusCode()).isEqualTo(422);
     assertThat(served.post("document/settings", of("H01", "unit", "NONE")).statusCode())
         .isEqualTo(422);

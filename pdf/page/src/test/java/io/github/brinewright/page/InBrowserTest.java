@@ -280,9 +280,20 @@ class InBrowserTest {
     assertThat(focused().getDomAttribute("id")).isEqualTo("field-site_id");
     browser.driver.findElement(By.cssSelector("[data-view=compare]")).sendKeys(Keys.ENTER);
     browser.until(() -> browser.driver.findElements(By.id("knob-people")));
-    assertThat(focused().getDomAttribute("id")).isEqualTo("main");
+    browser.until(() -> "main".equals(focused().getDomAttribute("id")));
     focused().sendKeys(Keys.TAB);
     assertThat(focused().getDomAttribute("id")).isEqualTo("knob-people");
+  }
+
+  @Test
+  void thatTheServerHasEndedIsToldAndNothingTypedIsLost() {
+    browser.open("visit", "H01");
+    served.close();
+
+    browser.type("field-people", "6");
+
+    browser.untilTextHas("said", "has ended");
+    assertThat(browser.at("field-people").getDomProperty("value")).isEqualTo("6");
   }
 
   private WebElement focused() {

@@ -46,11 +46,19 @@ record CompareView(
     parts.put("bars", new BarsView(look, comparison, service).html().toString());
     parts.put("sizes", answer().full().toString());
     parts.put("near", isShown() ? new NearView(look, comparison).html().toString() : "");
+    parts.put("totals", extras().totals().toString());
+    if (asked.value("also").equals("year")) {
+      addYear(parts);
+    }
+    return parts;
+  }
+
+  /** What takes longer, so that a page asks for it once nobody is at the sliders. */
+  private void addYear(Map<String, String> parts) {
     List<Section> year = isShown() ? yearly() : List.of();
+    parts.put("tips", new TipsView(look, trial.job(), trial.home()).html().toString());
     parts.put("changes", sections(year, "changes"));
     parts.put("year", sections(year, "year"));
-    parts.put("totals", extras().totals().toString());
-    return parts;
   }
 
   /** In one sentence, for those who listen. */
@@ -97,11 +105,11 @@ record CompareView(
   Html html() {
     Map<String, String> parts = parts();
     Html bars = place(parts, "bars");
-    Html tips = new TipsView(look, trial.job(), trial.home()).html();
+
     return new Html()
         .add(card("try", "page.try", new KnobsView(look, trial).html().add(bars)))
         .add(card("sizes", "page.sizes", place(parts, "sizes")))
-        .add(card("tips", "page.tips", tips.add(place(parts, "changes"))))
+        .add(card("tips", "page.tips", place(parts, "tips").add(place(parts, "changes"))))
         .add(card("near", "page.near", place(parts, "near")))
         .add(card("totals", "choices.totals", extras().ticks().add(place(parts, "totals"))))
         .add(card("year", "page.year", place(parts, "year")));

@@ -13,17 +13,53 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What a page shows of a visit, whole or the parts that change with an answer.
- *
- * @param look how it is read
- * @param job what all homes share
- * @param visit what stands on the page
- * @param asked what the page asks with
- * @param date of today
+ * What a page shows of a visit, whole or the parts that change with an answer. What they have in
+ * common is worked out once; for use by one thread.
  */
-public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate date) {
+public final class Screen {
+  private final Look look;
+  private final Job job;
+  private final Visit visit;
+  private final Asked asked;
+  private final LocalDate date;
+  private @Nullable AnswerView answered;
+  private @Nullable CompareView compared;
+
+  /**
+   * A screen.
+   *
+   * @param look how it is read
+   * @param job what all homes share
+   * @param visit what stands on the page
+   * @param asked what the page asks with
+   * @param date of today
+   */
+  public Screen(Look look, Job job, Visit visit, Asked asked, LocalDate date) {
+    this.look = look;
+    this.job = job;
+    this.visit = visit;
+    this.asked = asked;
+    this.date = date;
+  }
+
+  /** How it is read. */
+  public Look look() {
+    return look;
+  }
+
+  /** What all homes share. */
+  Job job() {
+    return job;
+  }
+
+  /** What stands on the page. */
+  public Visit visit() {
+    return visit;
+  }
+
   /** Which view is open. */
   public View view() {
     return View.of(asked);
@@ -99,7 +135,10 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
   }
 
   private CompareView compare() {
-    return CompareView.of(look, trial(), asked, date);
+    if (compared == null) {
+      compared = CompareView.of(look, trial(), asked, date);
+    }
+    return compared;
   }
 
   private Comparison comparison() {
@@ -130,9 +169,12 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
   }
 
   private AnswerView answered() {
-    Comparison comparison = comparison();
-    ServiceStudy service = visit.job().orElse(job).service(comparison).orElse(null);
-    return new AnswerView(look, comparison, service, job.dealer(), date);
+    if (answered == null) {
+      Comparison comparison = comparison();
+      ServiceStudy service = visit.job().orElse(job).service(comparison).orElse(null);
+      answered = new AnswerView(look, comparison, service, job.dealer(), date);
+    }
+    return answered;
   }
 
   /** Each answer that is wrong, with the way to its field. */
@@ -164,8 +206,8 @@ public record Screen(Look look, Job job, Visit visit, Asked asked, LocalDate dat
   private String missing() {
     return new Html()
         .open("section", "class", "card")
-        .element("h2", look.text("page.wrong"))
-        .element("p", look.text("page.fillFirst"))
+        .element("h2", look.text("page.fillFirst"))
+        .element("p", look.text("page.wrong"))
         .close("section")
         .toString();
   }

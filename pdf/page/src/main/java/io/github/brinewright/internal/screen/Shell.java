@@ -60,7 +60,9 @@ public record Shell(Screen screen, String token) {
    */
   public String body() throws IOException {
     Folder folder = screen.visit().folder();
-    Html html = new Html().open("div", "id", "page", "data-version", folder.version());
+    String lost = look().text("page.lost");
+    Html html = new Html();
+    html.open("div", "id", "page", "data-version", folder.version(), "data-lost", lost);
     html.element("a", look().text("page.skip"), "href", "#main", "class", "skip", "id", "skip");
     html.open("header").add(head()).add(choices()).close("header");
     html.add(views());

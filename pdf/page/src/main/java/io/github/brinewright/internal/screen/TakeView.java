@@ -2,8 +2,11 @@ package io.github.brinewright.internal.screen;
 
 import io.github.brinewright.comparison.Candidate;
 import io.github.brinewright.comparison.Comparison;
+import io.github.brinewright.service.ServiceOption;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Documents to take away, and a link that opens the page again as it is.
@@ -11,7 +14,24 @@ import java.util.Map;
  * @param look how it is read
  * @param comparison of the home
  */
-record TakeView(Look look, Comparison comparison) {
+public record TakeView(Look look, Comparison comparison) {
+  /** No short name of a unit begins with it. */
+  private static final String PRESENT = ":";
+
+  /** The setting of the softener in the house that is asked for; empty where a unit is. */
+  public static Optional<ServiceOption.Kind> present(String unit) {
+    return Stream.of(ServiceOption.Kind.SET_RIGHT, ServiceOption.Kind.METERED)
+        .filter(kind -> (PRESENT + kind.name()).equals(unit))
+        .findFirst();
+  }
+
+  private void addPresent(Map<String, String> units) {
+    if (comparison.home().site().present().isPresent()) {
+      units.put(PRESENT + ServiceOption.Kind.SET_RIGHT, look.text("choices.KEEP"));
+      units.put(PRESENT + ServiceOption.Kind.METERED, look.text("choices.KEEP_METER"));
+    }
+  }
+
   Html html() {
     Html html = new Html().open("section", "class", "card", "aria-labelledby", "take-heading");
     html.element("h2", look.text("page.documents"), "id", "take-heading");
@@ -46,6 +66,7 @@ record TakeView(Look look, Comparison comparison) {
 
   private Html settings() {
     Map<String, String> units = new LinkedHashMap<>();
+    addPresent(units);
     comparison.recommended().ifPresent(each -> add(units, each));
     comparison.bestOfEachUnit().forEach(each -> add(units, each));
     if (units.isEmpty()) {
