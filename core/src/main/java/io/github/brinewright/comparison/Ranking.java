@@ -65,9 +65,13 @@ final class Ranking {
     return candidate.margin(margin).filter(MarginCheck::broken).isPresent();
   }
 
-  /** Takes the best of what is left until nothing is. */
+  /**
+   * Takes the best of what is left until nothing is. They stand by cost, so that only those level
+   * with the first need be looked at, and not all of thousands each time.
+   */
   private void addByCost(List<Candidate> alike) {
     List<Candidate> left = new ArrayList<>(alike);
+    left.sort(CHEAPEST);
     while (!left.isEmpty()) {
       Candidate best = best(left);
       order.add(best);
@@ -75,10 +79,12 @@ final class Ranking {
     }
   }
 
-  private static Candidate best(List<Candidate> alike) {
-    Candidate leader = cheapest(alike);
-    return alike.stream()
-        .filter(one -> level(one, leader) && littleSalt(one, leader))
+  private static Candidate best(List<Candidate> byCost) {
+    Candidate leader = byCost.get(0);
+    Money most = mostOfLevel(leader);
+    return byCost.stream()
+        .takeWhile(one -> !one.life().total().isGreaterThan(most))
+        .filter(one -> littleSalt(one, leader))
         .min(Leveller.order())
         .orElseThrow();
   }
@@ -95,8 +101,11 @@ final class Ranking {
 
   /** Whether a candidate costs at most 2 % more than the leader. */
   static boolean level(Candidate candidate, Candidate leader) {
-    Money most = leader.life().total().multipliedBy(LEVEL, RoundingMode.HALF_EVEN);
-    return !candidate.life().total().isGreaterThan(most);
+    return !candidate.life().total().isGreaterThan(mostOfLevel(leader));
+  }
+
+  private static Money mostOfLevel(Candidate leader) {
+    return leader.life().total().multipliedBy(LEVEL, RoundingMode.HALF_EVEN);
   }
 
   /** All of them, best first; those that break a limit last. */

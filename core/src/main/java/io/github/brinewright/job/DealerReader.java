@@ -29,7 +29,7 @@ final class DealerReader {
 
   /** What the file says, with the usual values for what it leaves out. */
   static DealerDraft read(JobFiles files, List<Problem> problems) {
-    Row row = new Row(COLUMNS.file(), 0, problems);
+    Row row = new Row(COLUMNS.file(), 0, problems::add);
     if (files.has(COLUMNS.file())) {
       TextFile.read(files, COLUMNS.file(), problems).ifPresent(text -> load(text, row));
     }

@@ -143,6 +143,21 @@ public final class Job {
   }
 
   /**
+   * {@return the same job with one home alone, whose documents carry the cells of its row}
+   *
+   * @param row of the sites.csv of this job
+   */
+  public Job only(HomeRow row) {
+    JobFiles files = files().with(SiteCells.FILE, SiteCells.csv(row.cells()));
+    return change().readFrom(files).homes(List.of(row.home())).build();
+  }
+
+  /** This job, read without homes, with its homes. */
+  Job holding(List<QuotedHome> all) {
+    return change().readFrom(files()).homes(all).build();
+  }
+
+  /**
    * {@return the files that this job is read from again, as a document carries them: those that it
    * was read from or, for a job built from objects, new ones}
    *

@@ -1,9 +1,12 @@
 package io.github.brinewright.job;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -49,6 +52,26 @@ public interface JobFiles {
   byte[] read(String name) throws IOException;
 
   /**
+   * {@return the content of a file, to be read bit by bit and closed by the caller}
+   *
+   * @param name of a file that is there
+   * @throws java.io.IOException when it cannot be read
+   */
+  default InputStream open(String name) throws IOException {
+    return new ByteArrayInputStream(read(name));
+  }
+
+  /**
+   * {@return when a file was last changed; always the same for what cannot change}
+   *
+   * @param name of a file that is there
+   * @throws java.io.IOException when it cannot be read
+   */
+  default Instant changed(String name) throws IOException {
+    return Instant.EPOCH;
+  }
+
+  /**
    * {@return the files of a folder}
    *
    * @param folder of the job; its files are read when they are asked for
@@ -73,6 +96,16 @@ public interface JobFiles {
       @Override
       public byte[] read(String name) throws IOException {
         return Files.readAllBytes(folder.resolve(name));
+      }
+
+      @Override
+      public InputStream open(String name) throws IOException {
+        return Files.newInputStream(folder.resolve(name));
+      }
+
+      @Override
+      public Instant changed(String name) throws IOException {
+        return Files.getLastModifiedTime(folder.resolve(name)).toInstant();
       }
     };
   }
@@ -110,6 +143,16 @@ public interface JobFiles {
       public byte[] read(String wanted) throws IOException {
         return holder(wanted).read(wanted);
       }
+
+      @Override
+      public InputStream open(String wanted) throws IOException {
+        return holder(wanted).open(wanted);
+      }
+
+      @Override
+      public Instant changed(String wanted) throws IOException {
+        return holder(wanted).changed(wanted);
+      }
     };
   }
 
@@ -119,7 +162,7 @@ public interface JobFiles {
    * thread until all are read, then by several.
    */
   default JobFiles asFirstRead() {
-    return new FilesOnceRead(this);
+    return new FilesOnceRead(this, true);
   }
 
   /**

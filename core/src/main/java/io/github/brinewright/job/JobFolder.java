@@ -5,6 +5,7 @@ import io.github.brinewright.cost.Item;
 import io.github.brinewright.cost.Offer;
 import io.github.brinewright.cost.PaymentWay;
 import io.github.brinewright.cost.Tariff;
+import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
 import io.github.brinewright.softener.Resin;
 import java.nio.file.Path;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a job folder. Only sites.csv must be there; units.csv, resins.csv, tariffs.csv and
@@ -25,9 +27,9 @@ public final class JobFolder {
   private final List<Note> notes = new ArrayList<>();
   private final TablesAsCsv tables;
 
-  private JobFolder(JobFiles files) {
+  private JobFolder(JobFiles files, boolean keepsHomes) {
     tables = TablesAsCsv.of(files, problems);
-    this.files = tables.files().asFirstRead();
+    this.files = new FilesOnceRead(tables.files(), keepsHomes);
   }
 
   /**
@@ -47,7 +49,23 @@ public final class JobFolder {
    * @return the job as far as it can be read, with its problems and notes
    */
   public static JobReading read(JobFiles files) {
-    return new JobFolder(files).read(true);
+    OpenJob open = new JobFolder(files, true).open(true);
+    List<QuotedHome> homes = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>(open.problems());
+    OpenJob.Count count = open.each(row -> homes.add(row.home()), problems::add);
+    Job job = open.shared().map(shared -> shared.holding(homes)).orElse(null);
+    return new JobReading(job, problems, open.notes(), count.refused());
+  }
+
+  /**
+   * Reads what the homes of a job share, and leaves the homes to be read one by one. Each shared
+   * file is read once, and carried as it was then.
+   *
+   * @param files of the job
+   * @return the job, its homes still to be read
+   */
+  public static OpenJob open(JobFiles files) {
+    return new JobFolder(files, false).open(true);
   }
 
   /**
@@ -57,7 +75,8 @@ public final class JobFolder {
    * @return the job as far as it can be read, with its problems and notes
    */
   public static JobReading readWithoutHomes(JobFiles files) {
-    return new JobFolder(files).read(false);
+    OpenJob open = new JobFolder(files, true).open(false);
+    return new JobReading(open.shared().orElse(null), open.problems(), open.notes(), 0);
   }
 
   /**
@@ -67,18 +86,18 @@ public final class JobFolder {
    * @param files of the job
    */
   public static List<Resin> resins(JobFiles files) {
-    return List.copyOf(new JobFolder(files).resins().values());
+    return List.copyOf(new JobFolder(files, true).resins().values());
   }
 
-  private JobReading read(boolean withHomes) {
+  private OpenJob open(boolean withHomes) {
     if (!problems.isEmpty()) {
       // Without a table, all that names something in it would be called wrong too.
-      return new JobReading(null, named(), notes, 0);
+      return opened(null, null);
     }
     if (withHomes && !files.has(SiteCells.FILE)) {
       Argument place = new Argument.Text(files.place());
       problems.add(Problem.whole(SiteCells.FILE, ProblemCode.NO_FILE, place));
-      return new JobReading(null, named(), notes, 0);
+      return opened(null, null);
     }
     DealerDraft dealer = DealerReader.read(files, problems);
     CurrencyUnit currency = dealer.builtDealer().currency();
@@ -87,12 +106,8 @@ public final class JobFolder {
     List<Item> items = items(currency);
     List<PaymentWay> ways = ways(currency);
     Map<String, Tariff> tariffs = tariffs(currency);
-    boolean sharedFilesGood = problems.isEmpty();
-    Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
-    SiteReader sites = new SiteReader(resins, tariffs, first, dealer.builtDealer().place());
-    List<QuotedHome> homes = withHomes ? sites.read(files, problems) : List.of();
     Job job =
-        sharedFilesGood
+        problems.isEmpty()
             ? Job.of(
                     noted(
                         PriceList.builder(offers)
@@ -105,10 +120,15 @@ public final class JobFolder {
                 .readFrom(files)
                 .dealer(dealer.builtDealer())
                 .tariffs(List.copyOf(tariffs.values()))
-                .homes(homes)
                 .build()
             : null;
-    return new JobReading(job, named(), notes, sites.refused());
+    Tariff first = tariffs.values().stream().findFirst().orElse(Tariff.placeholder(currency));
+    Place place = dealer.builtDealer().place();
+    return opened(job, withHomes ? new SiteReader(files, resins, tariffs, first, place) : null);
+  }
+
+  private OpenJob opened(@Nullable Job job, @Nullable SiteReader sites) {
+    return new OpenJob(job, named(), notes, sites, tables.really(SiteCells.FILE));
   }
 
   /** The problems, each with the name of the file that its table was really read from. */

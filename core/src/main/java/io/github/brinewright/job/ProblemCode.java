@@ -6,8 +6,16 @@ import java.util.Locale;
 public enum ProblemCode {
   /** A file that must be there is not; where it was looked for. */
   NO_FILE,
-  /** A file is larger than 20 MB. */
+  /** A file is too large; the most megabytes. */
   FILE_TOO_LARGE,
+  /** A line is too long; the most characters. */
+  LINE_TOO_LONG,
+  /** A file has too many rows; the most. */
+  TOO_MANY_ROWS,
+  /** A header has too many columns; its own number and the most. */
+  TOO_MANY_COLUMNS,
+  /** A file was changed while it was read. */
+  FILE_CHANGED,
   /** A file cannot be read; what the machine says. */
   FILE_UNREADABLE,
   /** A file is UTF-16. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.joda.money.CurrencyUnit;
 
@@ -18,11 +19,11 @@ final class Row {
 
   private final String file;
   private final int line;
-  private final List<Problem> problems;
+  private final Consumer<Problem> problems;
   private final Map<String, String> values = new HashMap<>();
   private boolean broken;
 
-  Row(String file, int line, List<Problem> problems) {
+  Row(String file, int line, Consumer<Problem> problems) {
     this.file = file;
     this.line = line;
     this.problems = problems;
@@ -46,8 +47,15 @@ final class Row {
   /** Notes what is wrong with a cell, or with the row when {@code column} is empty. */
   void note(String column, String value, ProblemCode code, Argument... arguments) {
     broken = true;
-    problems.add(
+    problems.accept(
         new Problem(new Problem.Place(file, line, column), value, code, List.of(arguments)));
+  }
+
+  /** All filled cells as they stand, by column. */
+  Map<String, String> cells() {
+    Map<String, String> filled = new HashMap<>(values);
+    filled.values().removeIf(String::isEmpty);
+    return filled;
   }
 
   /** The text of a filled cell as it stands. */

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /** The cells of one home in sites.csv, as they are written there and not yet understood. */
 public final class SiteCells {
@@ -36,9 +37,17 @@ public final class SiteCells {
    * @throws IOException when sites.csv is not there, or is no CSV
    */
   public static Optional<Map<String, String>> of(JobFiles files, String siteId) throws IOException {
-    Map<String, Map<String, String>> all =
-        files instanceof FilesOnceRead once ? once.sites() : all(files);
-    return Optional.ofNullable(all.get(siteId));
+    if (files instanceof FilesOnceRead once && once.keepsHomes()) {
+      return Optional.ofNullable(once.sites().get(siteId));
+    }
+    List<Map<String, String>> found = new ArrayList<>();
+    each(
+        files,
+        cells -> {
+          boolean wanted = cells.getOrDefault(ID, "").equals(siteId);
+          return !wanted || !found.add(cells);
+        });
+    return found.stream().findFirst();
   }
 
   /**
@@ -48,21 +57,28 @@ public final class SiteCells {
    * @throws IOException when sites.csv is not there, or is no CSV
    */
   public static Map<String, Map<String, String>> all(JobFiles files) throws IOException {
-    List<Problem> problems = new ArrayList<>();
-    Optional<String> text = TextFile.read(files, FILE, problems);
-    if (text.isEmpty()) {
-      throw new IOException(problems.get(0).toString());
-    }
     Map<String, Map<String, String>> all = new LinkedHashMap<>();
-    try (CSVReader in = Csv.reader(text.get())) {
+    each(
+        files,
+        cells -> {
+          all.putIfAbsent(cells.getOrDefault(ID, ""), cells);
+          return true;
+        });
+    return all;
+  }
+
+  /** Reads row by row for as long as more are wanted. */
+  private static void each(JobFiles files, Predicate<Map<String, String>> more) throws IOException {
+    try (CSVReader in = Csv.reader(TextFile.open(files, FILE))) {
       String[] first = in.readNext();
       List<String> header =
           first == null ? List.of() : Arrays.stream(first).map(String::strip).toList();
-      for (String[] row = in.readNext(); row != null; row = in.readNext()) {
-        Map<String, String> cells = filled(header, row);
-        all.putIfAbsent(cells.getOrDefault(ID, ""), cells);
+      String[] row = in.readNext();
+      while (row != null && more.test(filled(header, row))) {
+        row = in.readNext();
       }
-      return all;
+    } catch (TextException noText) {
+      throw new IOException(noText.in(FILE).toString(), noText);
     } catch (CsvException malformed) {
       throw new IOException(FILE + " cannot be read: " + malformed.getMessage(), malformed);
     }

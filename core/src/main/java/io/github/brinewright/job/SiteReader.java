@@ -5,13 +5,14 @@ import io.github.brinewright.home.Place;
 import io.github.brinewright.job.Problem.Argument;
 import io.github.brinewright.quantity.Hardness;
 import io.github.brinewright.softener.Resin;
-import java.util.ArrayList;
-import java.util.HashSet;
+import java.io.IOException;
+import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** Reads sites.csv: one row for each home. */
 final class SiteReader {
@@ -29,41 +30,93 @@ final class SiteReader {
   private final Map<String, Tariff> tariffs;
   private final Tariff otherwise;
   private final Place place;
-  private int refused;
+  private final JobFiles files;
+  private final Stamp stamp;
+  private @Nullable IdHashes ids;
+  private @Nullable Problem unreadable;
+
+  /** Size and time of a file, by which a change is noticed. */
+  private record Stamp(long size, Instant changed) {
+    static Stamp of(JobFiles files) {
+      try {
+        return new Stamp(files.size(SiteCells.FILE), files.changed(SiteCells.FILE));
+      } catch (IOException gone) {
+        return new Stamp(-1, Instant.EPOCH);
+      }
+    }
+  }
 
   /** Where a site names no tariff, {@code otherwise} holds, and where it names no place, that. */
   SiteReader(
-      Map<String, Resin> resins, Map<String, Tariff> tariffs, Tariff otherwise, Place place) {
+      JobFiles files,
+      Map<String, Resin> resins,
+      Map<String, Tariff> tariffs,
+      Tariff otherwise,
+      Place place) {
+    this.files = files;
     this.resins = resins;
     this.place = place;
     this.tariffs = tariffs;
     this.otherwise = otherwise;
+    stamp = Stamp.of(files);
+    try {
+      ids = IdHashes.of(files, COLUMNS.file(), ID.name());
+    } catch (IOException failure) {
+      unreadable = TextFile.problem(COLUMNS.file(), failure);
+    }
   }
 
-  /** How many rows had errors. */
-  int refused() {
-    return refused;
+  /** How many rows stand below the header. */
+  int rows() {
+    return ids == null ? 0 : ids.rows();
   }
 
-  List<QuotedHome> read(JobFiles files, List<Problem> problems) {
-    int before = problems.size();
-    List<QuotedHome> homes = new ArrayList<>();
-    Set<String> ids = new HashSet<>();
-    for (Row row : Table.read(files, COLUMNS, problems)) {
-      Optional<QuotedHome> home = home(row, ids);
+  /** Makes a home of each row; counts those of which none could be made. */
+  OpenJob.Count each(Consumer<HomeRow> homes, Consumer<Problem> problems) {
+    if (unreadable != null) {
+      problems.accept(unreadable);
+      return new OpenJob.Count(0, 0);
+    }
+    Tally tally = new Tally(homes, problems);
+    Table.each(files, COLUMNS, tally::problem, row -> tally.count(home(row)));
+    if (!stamp.equals(Stamp.of(files))) {
+      tally.problem(Problem.whole(COLUMNS.file(), ProblemCode.FILE_CHANGED));
+    }
+    if (tally.homes == 0 && !tally.troubled) {
+      tally.problem(Problem.whole(COLUMNS.file(), ProblemCode.NO_HOME));
+    }
+    return new OpenJob.Count(tally.homes, tally.refused);
+  }
+
+  /** Counts what it passes on. */
+  private static final class Tally {
+    private final Consumer<HomeRow> taker;
+    private final Consumer<Problem> problems;
+    private int homes;
+    private int refused;
+    private boolean troubled;
+
+    Tally(Consumer<HomeRow> taker, Consumer<Problem> problems) {
+      this.taker = taker;
+      this.problems = problems;
+    }
+
+    void problem(Problem problem) {
+      troubled = true;
+      problems.accept(problem);
+    }
+
+    void count(Optional<HomeRow> home) {
+      homes += home.isPresent() ? 1 : 0;
       refused += home.isPresent() ? 0 : 1;
-      home.ifPresent(homes::add);
+      home.ifPresent(taker);
     }
-    if (homes.isEmpty() && problems.size() == before) {
-      problems.add(Problem.whole(COLUMNS.file(), ProblemCode.NO_HOME));
-    }
-    return homes;
   }
 
-  private Optional<QuotedHome> home(Row row, Set<String> ids) {
+  private Optional<HomeRow> home(Row row) {
     SiteDraft draft = new SiteDraft();
     COLUMNS.read(row, draft);
-    if (!draft.id.isEmpty() && !ids.add(draft.id.toLowerCase(Locale.ROOT))) {
+    if (!draft.id.isEmpty() && Objects.requireNonNull(ids).repeats(draft.id)) {
       row.note(ID.name(), draft.id, ProblemCode.ID_TWICE);
     }
     checkName(row, draft);
@@ -78,9 +131,11 @@ final class SiteReader {
             prices ->
                 row.build(
                     () ->
-                        new QuotedHome(draft.build(place), prices)
-                            .reading(draft.language)
-                            .recorded(draft.record())));
+                        new HomeRow(
+                            new QuotedHome(draft.build(place), prices)
+                                .reading(draft.language)
+                                .recorded(draft.record()),
+                            row.cells())));
   }
 
   private static void checkName(Row row, SiteDraft draft) {

@@ -1,6 +1,7 @@
 package io.github.brinewright.job;
 
 import com.opencsv.CSVReader;
+import com.opencsv.exceptions.CsvMalformedLineException;
 import com.opencsv.exceptions.CsvValidationException;
 import io.github.brinewright.job.Problem.Argument;
 import java.io.IOException;
@@ -11,59 +12,78 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 
-/** Reads one CSV file into rows, noting whatever is wrong with its form. */
+/** Reads one CSV file row by row, noting whatever is wrong with its form. */
 final class Table {
   private static final int LONGEST_FIELD = 2_000;
+  private static final int MOST_COLUMNS = 1_000;
 
   private final Columns<?, ?> columns;
-  private final List<Problem> problems;
-  private final List<Row> rows = new ArrayList<>();
+  private final Consumer<Problem> problems;
+  private boolean headerIsGood = true;
 
-  private Table(Columns<?, ?> columns, List<Problem> problems) {
+  private Table(Columns<?, ?> columns, Consumer<Problem> problems) {
     this.columns = columns;
     this.problems = problems;
   }
 
   /** The rows of a file; after a problem with the file as a whole there are none. */
   static List<Row> read(JobFiles files, Columns<?, ?> columns, List<Problem> problems) {
-    Table table = new Table(columns, problems);
-    TextFile.read(files, columns.file(), problems).ifPresent(table::parse);
-    return table.rows;
+    List<Row> rows = new ArrayList<>();
+    return each(files, columns, problems::add, rows::add) ? rows : List.of();
   }
 
-  private void parse(String text) {
-    try (CSVReader reader = Csv.reader(text)) {
-      String[] header = reader.readNext();
-      if (header == null || !headerIsGood(header)) {
-        if (header == null) {
-          whole(ProblemCode.FILE_EMPTY);
-        }
-        return;
-      }
+  /** Passes on each row as it is read; false where the file turned out to be no text. */
+  static boolean each(
+      JobFiles files, Columns<?, ?> columns, Consumer<Problem> problems, Consumer<Row> rows) {
+    Table table = new Table(columns, problems);
+    try (CSVReader reader = Csv.reader(TextFile.open(files, columns.file()))) {
+      table.parse(reader, rows);
+      return true;
+    } catch (CsvMalformedLineException | CsvValidationException malformed) {
+      table.whole(ProblemCode.QUOTE_OPEN, new Argument.Text(TextFile.said(malformed)));
+      return true;
+    } catch (IOException unreadable) {
+      problems.accept(TextFile.problem(columns.file(), unreadable));
+      return false;
+    }
+  }
+
+  private void parse(CSVReader reader, Consumer<Row> rows)
+      throws IOException, CsvValidationException {
+    String[] header = reader.readNext();
+    if (header == null) {
+      whole(ProblemCode.FILE_EMPTY);
+    } else if (headerIsGood(header)) {
       long before = reader.getLinesRead();
       for (String[] cells = reader.readNext(); cells != null; cells = reader.readNext()) {
-        addRow(header, cells, (int) before + 1);
+        addRow(header, cells, (int) before + 1, rows);
         before = reader.getLinesRead();
       }
-    } catch (IOException | CsvValidationException malformed) {
-      whole(ProblemCode.QUOTE_OPEN, new Argument.Text(String.valueOf(malformed.getMessage())));
     }
   }
 
   private void whole(ProblemCode code, Argument... arguments) {
-    problems.add(Problem.whole(columns.file(), code, arguments));
+    problems.accept(Problem.whole(columns.file(), code, arguments));
   }
 
   private void header(String column, String value, ProblemCode code, Argument... arguments) {
-    problems.add(
+    headerIsGood = false;
+    problems.accept(
         new Problem(new Problem.Place(columns.file(), 1, column), value, code, List.of(arguments)));
   }
 
   private boolean headerIsGood(String[] header) {
-    int before = problems.size();
     if (header.length == 1 && header[0].contains(";")) {
       whole(ProblemCode.SEMICOLONS);
+      return false;
+    }
+    if (header.length > MOST_COLUMNS) {
+      whole(
+          ProblemCode.TOO_MANY_COLUMNS,
+          Argument.Number.of(header.length),
+          Argument.Number.of(MOST_COLUMNS));
       return false;
     }
     Set<String> seen = new HashSet<>();
@@ -74,7 +94,7 @@ final class Table {
     columns.all().stream()
         .filter(column -> column.needed() && !seen.contains(column.name()))
         .forEach(column -> header(column.name(), "", ProblemCode.COLUMN_MISSING));
-    return problems.size() == before;
+    return headerIsGood;
   }
 
   private void checkColumn(String name, Set<String> seen) {
@@ -86,7 +106,7 @@ final class Table {
     }
   }
 
-  private void addRow(String[] header, String[] cells, int line) {
+  private void addRow(String[] header, String[] cells, int line, Consumer<Row> rows) {
     if (Arrays.stream(cells).allMatch(String::isBlank)) {
       return;
     }
@@ -98,7 +118,7 @@ final class Table {
           ProblemCode.FIELD_COUNT,
           Argument.Number.of(cells.length),
           Argument.Number.of(header.length));
-      rows.add(row);
+      rows.accept(row);
       return;
     }
     Map<String, String> values = new LinkedHashMap<>();
@@ -110,6 +130,6 @@ final class Table {
         values.put(header[i], cells[i].strip());
       }
     }
-    rows.add(row.with(values));
+    rows.accept(row.with(values));
   }
 }

@@ -59,19 +59,14 @@ final class TablesAsCsv {
 
   private void convert(String name, String other, TableFormat format, List<Problem> problems) {
     try {
-      if (files.size(other) > TextFile.LARGEST) {
-        problems.add(Problem.whole(other, ProblemCode.FILE_TOO_LARGE));
-        return;
-      }
+      TextFile.requireSize(files, other, TextFile.LARGEST_MB);
       files = files.with(name, format.toCsv(files.read(other)));
     } catch (TableFormatException cell) {
       Problem.Place place = new Problem.Place(other, 0, cell.cell());
       problems.add(
           new Problem(place, cell.getMessage(), ProblemCode.CELL_WITHOUT_VALUE, List.of()));
     } catch (IOException unreadable) {
-      problems.add(
-          Problem.whole(
-              other, ProblemCode.FILE_UNREADABLE, new Argument.Text(TextFile.said(unreadable))));
+      problems.add(TextFile.problem(other, unreadable));
     }
   }
 

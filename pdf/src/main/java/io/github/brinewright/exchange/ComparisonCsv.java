@@ -5,6 +5,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.finding.Finding;
 import io.github.brinewright.simulation.SimulatedYears;
 import io.github.brinewright.simulation.Spread;
+import java.io.Writer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,38 @@ public final class ComparisonCsv {
    */
   public static String of(List<Simulated> comparisons) {
     return CsvRows.csv(comparisons.stream().flatMap(ComparisonCsv::rows).toList());
+  }
+
+  /**
+   * {@return the same, written home by home}
+   *
+   * @param out where to; stays open
+   */
+  public static ComparisonWriter to(Writer out) {
+    return new Rows(new CsvRows(out), ComparisonCsv::rows);
+  }
+
+  /**
+   * {@return the same as {@link #grid}, written home by home}
+   *
+   * @param out where to; stays open
+   */
+  public static ComparisonWriter gridTo(Writer out) {
+    return new Rows(new CsvRows(out), one -> cells(one.comparison()));
+  }
+
+  private record Rows(
+      CsvRows csv, Function<Simulated, Stream<Map<String, @Nullable Object>>> rowsOf)
+      implements ComparisonWriter {
+    @Override
+    public void add(Simulated comparison) {
+      rowsOf.apply(comparison).forEach(csv::add);
+    }
+
+    @Override
+    public void close() {
+      // Rows need no end.
+    }
   }
 
   /**

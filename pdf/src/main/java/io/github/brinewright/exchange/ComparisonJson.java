@@ -5,6 +5,7 @@ import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.service.ServiceStudy;
 import io.github.brinewright.study.HowSure;
 import io.github.brinewright.words.Wording;
+import java.io.Writer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,6 +68,27 @@ public final class ComparisonJson {
   public static String many(List<Simulated> comparisons, Wording words) {
     return JsonTexts.write(
         comparisons.stream().map(comparison -> fields(comparison, words)).toList());
+  }
+
+  /**
+   * {@return the same as {@link #many}, written home by home; nothing where there is none}
+   *
+   * @param out where to; stays open
+   * @param words for findings and reasons
+   */
+  public static ComparisonWriter to(Writer out, Wording words) {
+    JsonArray array = new JsonArray(out);
+    return new ComparisonWriter() {
+      @Override
+      public void add(Simulated comparison) {
+        array.add(fields(comparison, words));
+      }
+
+      @Override
+      public void close() {
+        array.close();
+      }
+    };
   }
 
   private static Map<String, @Nullable Object> fields(Simulated simulated, Wording words) {

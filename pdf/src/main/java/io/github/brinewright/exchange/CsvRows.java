@@ -4,6 +4,7 @@ import com.opencsv.CSVWriter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,19 +18,30 @@ final class CsvRows {
   /** A sign that begins a formula, behind blanks and marks that a spreadsheet passes over. */
   private static final Pattern FORMULA = Pattern.compile("[\\p{C}\\p{Z}\\s]*[=+@\\-＝＋＠－]");
 
-  private CsvRows() {}
+  private final CSVWriter csv;
+  private boolean begun;
+
+  /** Rows below the names of the first, to be added one by one. */
+  CsvRows(Writer out) {
+    csv = new CSVWriter(out);
+  }
+
+  void add(Map<String, @Nullable Object> row) {
+    if (!begun) {
+      csv.writeNext(row.keySet().toArray(String[]::new), false);
+      begun = true;
+    }
+    csv.writeNext(cells(row), false);
+    IOException failure = csv.getException();
+    if (failure != null) {
+      throw new UncheckedIOException(failure);
+    }
+  }
 
   /** Rows below the names of the first. */
   static String csv(List<Map<String, @Nullable Object>> rows) {
     StringWriter text = new StringWriter();
-    try (CSVWriter csv = new CSVWriter(text)) {
-      rows.stream()
-          .findFirst()
-          .ifPresent(row -> csv.writeNext(row.keySet().toArray(String[]::new), false));
-      rows.forEach(row -> csv.writeNext(cells(row), false));
-    } catch (IOException failure) {
-      throw new UncheckedIOException(failure);
-    }
+    rows.forEach(new CsvRows(text)::add);
     return text.toString();
   }
 

@@ -1,10 +1,12 @@
 package io.github.brinewright.exchange;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.jr.ob.JSON;
 import com.fasterxml.jackson.jr.ob.JSON.Feature;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 
@@ -22,6 +24,16 @@ final class JsonTexts {
     } catch (IOException failure) {
       throw new UncheckedIOException(failure);
     }
+  }
+
+  /** What writes JSON piece by piece, laid out in the same way. */
+  static JsonGenerator generator(Writer out) throws IOException {
+    return WRITER.getStreamingFactory().createGenerator(out).useDefaultPrettyPrinter();
+  }
+
+  /** The same as a piece of what is being written. */
+  static void write(Object value, JsonGenerator to) throws IOException {
+    WRITER.write(value, to);
   }
 
   /** A schema that lies beside this class. */

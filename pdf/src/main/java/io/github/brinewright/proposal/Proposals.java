@@ -67,6 +67,15 @@ public final class Proposals {
     return new Proposals(job, false, true, null, null);
   }
 
+  /**
+   * {@return the same kind of documents of another job, such as this one with one home alone}
+   *
+   * @param other job with the homes to write for
+   */
+  public Proposals ofJob(Job other) {
+    return new Proposals(other, onePage, withData, earlier, wish);
+  }
+
   /** {@return proposals that carry no data, and so cannot be opened again} */
   public Proposals withoutData() {
     return new Proposals(job, onePage, false, earlier, wish);

@@ -34,12 +34,14 @@ public final class Reopened {
 
   private final CarriedJob carried;
   private final @Nullable FilledVisit visit;
+  private final JobFiles files;
   private final JobReading reading;
 
   private Reopened(CarriedJob carried, @Nullable FilledVisit visit, JobFiles prices) {
     this.carried = carried;
     this.visit = visit;
-    reading = JobFolder.read(prices.with(SiteCells.FILE, sites()));
+    files = prices.with(SiteCells.FILE, sites());
+    reading = JobFolder.read(files);
   }
 
   /**
@@ -95,6 +97,11 @@ public final class Reopened {
    */
   public Reopened atPricesOf(JobFiles prices) {
     return new Reopened(carried, visit, prices);
+  }
+
+  /** {@return the files of its job, sites.csv with its one home} */
+  public JobFiles files() {
+    return files;
   }
 
   /** {@return what came of reading the job: the job itself with its notes, its problems} */

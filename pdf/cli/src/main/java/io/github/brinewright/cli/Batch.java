@@ -1,7 +1,8 @@
 package io.github.brinewright.cli;
 
 import io.github.brinewright.comparison.HomeOutcome;
-import io.github.brinewright.job.QuotedHome;
+import io.github.brinewright.job.HomeRow;
+import io.github.brinewright.job.Job;
 import io.github.brinewright.job.SafeFile;
 import io.github.brinewright.proposal.BatchSummary;
 import io.github.brinewright.proposal.HomeDocument;
@@ -14,16 +15,30 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Writes the documents of homes on all cores; keeps no more of each than a line.
- *
- * @param proposals to write
- * @param target folder that they go to
- * @param day of the documents
- */
-record Batch(Proposals proposals, Path target, LocalDate day) {
+/** Writes the documents of homes on all cores as they come; keeps no more of each than a line. */
+final class Batch {
   /** Homes begun together, for each core: enough to keep all busy, few enough to stay small. */
   private static final int AT_ONCE = 8;
+
+  private static final int CHUNK = AT_ONCE * Runtime.getRuntime().availableProcessors();
+
+  private final Proposals proposals;
+  private final Job job;
+  private final LocalDate day;
+  private final EarlierFiles earlier;
+  private final Progress progress;
+  private final List<HomeRow> waiting = new ArrayList<>();
+  private final List<Written> written = new ArrayList<>();
+
+  /** The documents of a job go to a folder that is there. */
+  Batch(Proposals proposals, Job job, Path target, LocalDate day, Progress progress)
+      throws IOException {
+    this.proposals = proposals;
+    this.job = job;
+    this.day = day;
+    this.progress = progress;
+    earlier = EarlierFiles.in(target);
+  }
 
   /**
    * What came of a home.
@@ -38,27 +53,33 @@ record Batch(Proposals proposals, Path target, LocalDate day) {
     }
   }
 
-  /** Writes all that can be written, in any order; what came of them, in theirs. */
-  List<Written> write(List<QuotedHome> homes, Progress progress) throws IOException {
-    EarlierFiles earlier = EarlierFiles.in(target);
-    int chunk = AT_ONCE * Runtime.getRuntime().availableProcessors();
-    List<Written> written = new ArrayList<>();
-    for (int from = 0; from < homes.size(); from += chunk) {
-      written.addAll(
-          homes.subList(from, Math.min(homes.size(), from + chunk)).parallelStream()
-              .map(home -> one(home, earlier, progress))
-              .toList());
+  /** Takes one more home; writes those that wait when there are enough for all cores. */
+  void add(HomeRow home) {
+    waiting.add(home);
+    if (waiting.size() == CHUNK) {
+      writeWaiting();
     }
+  }
+
+  /** Writes the last ones; what came of all of them, in their order. */
+  List<Written> end() {
+    writeWaiting();
     progress.done();
     return written;
   }
 
-  private Written one(QuotedHome home, EarlierFiles earlier, Progress progress) {
+  private void writeWaiting() {
+    written.addAll(waiting.parallelStream().map(this::one).toList());
+    waiting.clear();
+  }
+
+  private Written one(HomeRow home) {
     try {
-      return written(home, earlier);
+      return write(home);
     } catch (RuntimeException failure) {
-      String id = home.site().id();
-      String why = Failures.inWords(failure, () -> target.resolve("fault-" + id + ".txt"));
+      String id = home.home().site().id();
+      String why =
+          Failures.inWords(failure, () -> earlier.folder().resolve("fault-" + id + ".txt"));
       return new Written(
           HomeOutcome.failed(id, why), "home " + id + ": not written: " + why, false);
     } finally {
@@ -66,9 +87,10 @@ record Batch(Proposals proposals, Path target, LocalDate day) {
     }
   }
 
-  private Written written(QuotedHome home, EarlierFiles earlier) {
+  private Written write(HomeRow home) {
     try {
-      RevisionFile file = RevisionFile.write(proposals, home, earlier, day);
+      Proposals own = proposals.ofJob(job.only(home));
+      RevisionFile file = RevisionFile.write(own, home.home(), earlier, day);
       HomeDocument document = file.document();
       return new Written(
           HomeOutcome.of(document.comparison(), document.fileName()),
@@ -80,7 +102,7 @@ record Batch(Proposals proposals, Path target, LocalDate day) {
   }
 
   /** Writes the summary of them beside them. */
-  void summarize(BatchSummary summary) throws IOException {
+  static void summarize(BatchSummary summary, Path target) throws IOException {
     SafeFile.write(
         target.resolve(BatchSummary.CSV), summary.toCsv().getBytes(StandardCharsets.UTF_8));
     SafeFile.write(target.resolve(BatchSummary.PDF), summary.toPdf());

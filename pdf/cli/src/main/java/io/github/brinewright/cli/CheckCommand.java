@@ -26,15 +26,19 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    JobInput input = JobInput.read(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    JobInput input = JobInput.open(Objects.requireNonNull(folder), spec.commandLine().getErr());
+    input.each(row -> {});
     if (input.clean()) {
-      int homes = input.job().homes().size();
-      int units = input.job().prices().offers().size();
-      out.println("No problems: homes " + homes + ", units " + units + ".");
+      int units = input.shared().prices().offers().size();
+      out.println("No problems: homes " + input.count().homes() + ", units " + units + ".");
       return 0;
     }
     out.println(
-        "Problems: " + input.problems() + "; homes that cannot be done: " + input.refused() + ".");
+        "Problems: "
+            + input.problems()
+            + "; homes that cannot be done: "
+            + input.count().refused()
+            + ".");
     return 1;
   }
 }

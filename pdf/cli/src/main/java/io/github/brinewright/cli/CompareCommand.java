@@ -3,13 +3,15 @@ package io.github.brinewright.cli;
 import io.github.brinewright.comparison.Comparison;
 import io.github.brinewright.exchange.ComparisonCsv;
 import io.github.brinewright.exchange.ComparisonJson;
+import io.github.brinewright.exchange.ComparisonWriter;
 import io.github.brinewright.exchange.Simulated;
+import io.github.brinewright.job.Job;
 import io.github.brinewright.words.UnitSystem;
 import io.github.brinewright.words.Wording;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -71,20 +73,34 @@ final class CompareCommand implements Callable<Integer>, WithColumns {
       if (site != null) {
         throw new UsageException("--site is a home of a JOBFOLDER; name that too");
       }
-      print(List.of(quick.compare()), true, simulated);
+      print(quick.compare(), simulated);
       return 0;
     }
     if (quick.given()) {
       throw new UsageException("give either a JOBFOLDER or options of a home, not both");
     }
-    JobInput input = JobInput.read(folder, spec.commandLine().getErr());
-    if (!input.hasHomes()) {
-      return 1;
-    }
+    JobInput input = JobInput.open(folder, spec.commandLine().getErr());
     String wanted = input.siteOr(site);
-    List<Comparison> comparisons = input.homes(wanted).stream().map(input.job()::compare).toList();
-    print(comparisons, wanted != null, simulated);
-    return input.clean() || wanted != null ? 0 : 1;
+    if (wanted == null) {
+      return all(input, simulated);
+    }
+    Optional<Job> job = input.only(wanted);
+    job.ifPresent(one -> print(one.compare(one.homes().get(0)), simulated));
+    return job.isPresent() ? 0 : 1;
+  }
+
+  /** Prints home by home as they are read. */
+  private int all(JobInput input, int years) {
+    Printed printed = new Printed(spec.commandLine().getOut());
+    try (ComparisonWriter writer = writer()) {
+      input.each(
+          row -> {
+            writer.add(Simulated.of(input.shared().compare(row.home()), years));
+            printed.one();
+          });
+    }
+    printed.end();
+    return input.clean() && input.hadHomes() ? 0 : 1;
   }
 
   /** How many years are simulated; 0 for none. */
@@ -96,24 +112,66 @@ final class CompareCommand implements Callable<Integer>, WithColumns {
     return years == null ? 0 : years;
   }
 
-  private void print(List<Comparison> comparisons, boolean single, int years) {
+  /** A single home; as JSON it is no array. */
+  private void print(Comparison comparison, int years) {
     PrintWriter out = spec.commandLine().getOut();
-    Wording words = Wording.of(Locale.US, UnitSystem.US);
-    List<Simulated> simulated =
-        comparisons.stream().map(comparison -> Simulated.of(comparison, years)).toList();
-    switch (format) {
-      case JSON ->
-          out.println(
-              single
-                  ? ComparisonJson.one(simulated.get(0), words)
-                  : ComparisonJson.many(simulated, words));
-      case CSV -> out.print(grid ? ComparisonCsv.grid(comparisons) : ComparisonCsv.of(simulated));
-      case TABLE -> simulated.forEach(one -> out.println(table(one, words)));
+    Simulated simulated = Simulated.of(comparison, years);
+    if (format == Format.JSON) {
+      out.println(ComparisonJson.one(simulated, Wording.of(Locale.US, UnitSystem.US)));
+    } else {
+      try (ComparisonWriter writer = writer()) {
+        writer.add(simulated);
+      }
     }
     out.flush();
   }
 
-  private String table(Simulated one, Wording words) {
-    return grid ? GridTable.of(one.comparison(), words) : ComparisonTable.of(one, words);
+  private ComparisonWriter writer() {
+    PrintWriter out = spec.commandLine().getOut();
+    Wording words = Wording.of(Locale.US, UnitSystem.US);
+    return switch (format) {
+      case JSON -> new EndedLine(ComparisonJson.to(out, words), out);
+      case CSV -> grid ? ComparisonCsv.gridTo(out) : ComparisonCsv.to(out);
+      case TABLE -> new Tables(out, words, grid);
+    };
+  }
+
+  /** Tables one below the other. */
+  private record Tables(PrintWriter out, Wording words, boolean grid) implements ComparisonWriter {
+    @Override
+    public void add(Simulated one) {
+      out.println(grid ? GridTable.of(one.comparison(), words) : ComparisonTable.of(one, words));
+    }
+
+    @Override
+    public void close() {
+      out.flush();
+    }
+  }
+
+  /** Ends the last line. */
+  private static final class EndedLine implements ComparisonWriter {
+    private final ComparisonWriter lines;
+    private final PrintWriter out;
+    private boolean begun;
+
+    EndedLine(ComparisonWriter lines, PrintWriter out) {
+      this.lines = lines;
+      this.out = out;
+    }
+
+    @Override
+    public void add(Simulated comparison) {
+      begun = true;
+      lines.add(comparison);
+    }
+
+    @Override
+    public void close() {
+      lines.close();
+      if (begun) {
+        out.println();
+      }
+    }
   }
 }

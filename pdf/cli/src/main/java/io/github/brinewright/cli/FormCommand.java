@@ -1,10 +1,12 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.job.Job;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -40,12 +42,12 @@ final class FormCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Path from = Objects.requireNonNull(folder);
-    JobInput input = JobInput.readWithoutHomes(from, spec.commandLine().getErr());
-    if (!input.usable()) {
+    Optional<Job> job = JobInput.readWithoutHomes(from, spec.commandLine().getErr());
+    if (job.isEmpty()) {
       return 1;
     }
     Map<String, String> cells = site == null ? Map.of() : JobInput.cells(from, site);
-    byte[] form = Proposals.of(input.job()).form(cells, dated.day());
+    byte[] form = Proposals.of(job.get()).form(cells, dated.day());
     spec.commandLine().getOut().println("Form written to " + file.write(form));
     return 0;
   }

@@ -1,10 +1,11 @@
 package io.github.brinewright.cli;
 
-import io.github.brinewright.comparison.HomeOutcome;
+import io.github.brinewright.job.HomeRow;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.JobFiles;
 import io.github.brinewright.job.JobFolder;
-import io.github.brinewright.job.JobReading;
+import io.github.brinewright.job.Note;
+import io.github.brinewright.job.OpenJob;
 import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.ProblemWords;
 import io.github.brinewright.job.QuotedHome;
@@ -18,30 +19,37 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** Reads a job folder for a command and says what is wrong with it. */
+/**
+ * A job folder, or a job that came with a PDF, for a command: its homes come one by one, and what
+ * is wrong with it is said as it is found.
+ */
 final class JobInput {
   static final String NO_JOB =
       "is neither a folder that holds sites.csv"
           + " nor a proposal or a form written by this program with its data";
 
-  private static final int MOST_NAMED = 20;
-
-  private final JobReading reading;
+  private final OpenJob open;
   private final @Nullable PdfInput pdf;
+  private final PrintWriter err;
+  private final ProblemList problems;
+  private OpenJob.Count count = new OpenJob.Count(0, 0);
 
-  private JobInput(JobReading reading, @Nullable PdfInput pdf) {
-    this.reading = reading;
+  private JobInput(OpenJob open, @Nullable PdfInput pdf, PrintWriter err) {
+    this.open = open;
     this.pdf = pdf;
+    this.err = err;
+    problems = new ProblemList(this::describe, err);
+    open.problems().forEach(problems::add);
   }
 
-  /** Reads a job folder, or the job that came with a proposal or a filled form. */
-  static JobInput read(Path path, PrintWriter err) {
+  /** Opens a job folder, or the job that came with a proposal or a filled form. */
+  static JobInput open(Path path, PrintWriter err) {
     if (Files.isDirectory(path)) {
-      return new JobInput(JobFolder.read(path), null).reported(err);
+      return new JobInput(JobFolder.open(JobFiles.in(path)), null, err);
     }
     if (!Files.exists(path)) {
       throw new UsageException("there is no file or folder " + path);
@@ -60,11 +68,11 @@ final class JobInput {
   }
 
   private static JobInput of(PdfInput pdf, PrintWriter err) {
-    return new JobInput(pdf.content().reading(), pdf).reported(err);
+    return new JobInput(JobFolder.open(pdf.content().files()), pdf, err);
   }
 
-  /** Reads the home of a proposal or a filled form, and all else from a job folder. */
-  static JobInput read(Path path, Path prices, PrintWriter err) {
+  /** Opens the home of a proposal or a filled form, and all else of a job folder. */
+  static JobInput open(Path path, Path prices, PrintWriter err) {
     if (!Files.isRegularFile(path) || !Files.isDirectory(prices)) {
       throw new UsageException(
           "--prices takes a folder, with a proposal or a form in place of JOBFOLDER");
@@ -72,27 +80,30 @@ final class JobInput {
     return of(PdfInput.read(path).at(prices), err);
   }
 
-  /** Reads what the homes of a job folder share. */
-  static JobInput readWithoutHomes(Path folder, PrintWriter err) {
+  /** Reads what the homes of a job folder share; empty after saying what is wrong. */
+  static Optional<Job> readWithoutHomes(Path folder, PrintWriter err) {
     if (!Files.isDirectory(folder)) {
       throw new UsageException(folder + " is not a folder");
     }
-    return new JobInput(JobFolder.readWithoutHomes(JobFiles.in(folder)), null).reported(err);
+    var reading = JobFolder.readWithoutHomes(JobFiles.in(folder));
+    ProblemList problems = new ProblemList(Problem::toString, err);
+    reading.problems().forEach(problems::add);
+    problems.end();
+    note(reading.notes(), reading.job(), err);
+    return reading.job();
   }
 
-  /** Says what is wrong and what was assumed. */
-  private JobInput reported(PrintWriter err) {
-    new ProblemList(reading.problems(), this::describe).lines().forEach(err::println);
+  private static void note(List<Note> notes, Optional<Job> job, PrintWriter err) {
     ProblemWords words = new ProblemWords(Locale.ENGLISH);
-    reading.notes().forEach(note -> err.println("note: " + words.say(note)));
-    if (usable() && Proposals.of(job()).darkensAccent()) {
-      err.println(
-          "note: accent "
-              + job().dealer().accent()
-              + " is too light to read on white (contrast below 4.5);"
-              + " it is darkened in documents");
-    }
-    return this;
+    notes.forEach(note -> err.println("note: " + words.say(note)));
+    job.filter(each -> Proposals.of(each).darkensAccent())
+        .ifPresent(
+            each ->
+                err.println(
+                    "note: accent "
+                        + each.dealer().accent()
+                        + " is too light to read on white (contrast below 4.5);"
+                        + " it is darkened in documents"));
   }
 
   private String describe(Problem problem) {
@@ -115,6 +126,7 @@ final class JobInput {
     }
     PdfInput pdf = PdfInput.read(path);
     JobInput input = of(pdf, err);
+    input.each(row -> {});
     String asked = home.site().id();
     if (!pdf.content().homeId().equals(asked)) {
       throw new UsageException(
@@ -124,7 +136,7 @@ final class JobInput {
               + asked
               + "\"");
     }
-    if (!input.hasHomes()) {
+    if (!input.hadHomes()) {
       throw new UsageException(path + " carries data with the errors above");
     }
     return pdf.content();
@@ -141,63 +153,56 @@ final class JobInput {
     }
   }
 
-  /** Whether every file and every home was free of errors. */
+  /** Passes on the homes one by one, and says all that is wrong and what was assumed; once. */
+  void each(Consumer<HomeRow> homes) {
+    each(homes, problem -> {});
+  }
+
+  /** The same; what is wrong with the homes is passed on too. */
+  void each(Consumer<HomeRow> homes, Consumer<Problem> found) {
+    count = open.each(homes, ((Consumer<Problem>) problems::add).andThen(found));
+    problems.end();
+    note(open.notes(), open.shared(), err);
+  }
+
+  /**
+   * The job with one home alone, after reading all of them once; empty when there is none at all.
+   *
+   * @throws UsageException when there are others, but not this one; it names some
+   */
+  Optional<Job> only(String siteId) {
+    OneHome wanted = new OneHome(siteId);
+    each(wanted::look);
+    return hadHomes() ? Optional.of(shared().only(wanted.found())) : Optional.empty();
+  }
+
+  /** Whether all that was read was free of errors. */
   boolean clean() {
-    return reading.problems().isEmpty();
+    return problems.count() == 0;
   }
 
-  int refused() {
-    return reading.homesRefused();
-  }
-
-  /** The rows that no home came of, each with the first that is wrong with it. */
-  List<HomeOutcome> refusals() {
-    ProblemWords words = new ProblemWords(job().dealer().locale());
-    Map<Integer, Problem> first = new TreeMap<>();
-    reading.problems().stream()
-        .filter(problem -> problem.file().equals(SiteCells.FILE) && problem.row() > 0)
-        .forEach(problem -> first.putIfAbsent(problem.row(), problem));
-    return first.values().stream()
-        .map(each -> HomeOutcome.failed(SiteCells.FILE + ":" + each.row(), words.say(each)))
-        .toList();
-  }
-
+  /** How many problems there were in what was read. */
   int problems() {
-    return reading.problems().size();
+    return problems.count();
   }
 
-  boolean usable() {
-    return reading.job().isPresent();
+  /** How many homes and refused rows were read. */
+  OpenJob.Count count() {
+    return count;
   }
 
-  /** Whether there is a home to work on. */
-  boolean hasHomes() {
-    return reading.job().filter(job -> !job.homes().isEmpty()).isPresent();
+  /** How many rows there are to read. */
+  int rows() {
+    return open.rows();
   }
 
-  Job job() {
-    return reading.job().orElseThrow();
+  /** Whether there was a home to work on. */
+  boolean hadHomes() {
+    return open.shared().isPresent() && count.homes() > 0;
   }
 
-  /** The homes asked for: one by its id, or all. */
-  List<QuotedHome> homes(@Nullable String siteId) {
-    if (siteId == null) {
-      return job().homes();
-    }
-    return List.of(
-        job()
-            .home(siteId)
-            .orElseThrow(
-                () ->
-                    new UsageException(
-                        "there is no usable home \"" + siteId + "\"; homes are: " + ids())));
-  }
-
-  private String ids() {
-    return job().homes().stream()
-        .map(home -> home.site().id())
-        .limit(MOST_NAMED)
-        .collect(
-            Collectors.joining(", ", "", job().homes().size() > MOST_NAMED ? " and others" : ""));
+  /** What all homes share; only where {@link #each} passes on homes. */
+  Job shared() {
+    return open.shared().orElseThrow();
   }
 }

@@ -2,40 +2,49 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.ProblemCode;
-import java.util.ArrayList;
+import java.io.PrintWriter;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
-/**
- * Problems as lines: of each kind in a file the first ones, and how many more there are.
- *
- * @param problems in the order in which they were found
- * @param words of a problem
- */
-record ProblemList(List<Problem> problems, Function<Problem, String> words) {
+/** Problems said as they are found: of each kind in a file the first ones, the others counted. */
+final class ProblemList {
   /** As many as a person reads and mends in one go. */
   static final int MOST_OF_A_KIND = 20;
+
+  private final Function<Problem, String> words;
+  private final PrintWriter err;
+  private final Map<Kind, Integer> counts = new LinkedHashMap<>();
+  private int count;
 
   /** Problems of a file that are mended alike. */
   private record Kind(String file, ProblemCode code, String column) {}
 
-  List<String> lines() {
-    List<String> lines = new ArrayList<>();
-    Map<Kind, Integer> counts = new LinkedHashMap<>();
-    for (Problem problem : problems) {
-      if (counts.merge(kind(problem), 1, Integer::sum) <= MOST_OF_A_KIND) {
-        lines.add(words.apply(problem));
-      }
+  ProblemList(Function<Problem, String> words, PrintWriter err) {
+    this.words = words;
+    this.err = err;
+  }
+
+  void add(Problem problem) {
+    count++;
+    if (counts.merge(kind(problem), 1, Integer::sum) <= MOST_OF_A_KIND) {
+      err.println(words.apply(problem));
     }
+  }
+
+  /** Says how many more there were of each kind. */
+  void end() {
     counts.forEach(
-        (kind, count) -> {
-          if (count > MOST_OF_A_KIND) {
-            lines.add(more(kind, count - MOST_OF_A_KIND));
+        (kind, all) -> {
+          if (all > MOST_OF_A_KIND) {
+            err.println(more(kind, all - MOST_OF_A_KIND));
           }
         });
-    return lines;
+  }
+
+  /** How many there were, said or not. */
+  int count() {
+    return count;
   }
 
   private static Kind kind(Problem problem) {

@@ -2,6 +2,7 @@ package io.github.brinewright.cli;
 
 import io.github.brinewright.cli.Batch.Written;
 import io.github.brinewright.comparison.HomeOutcome;
+import io.github.brinewright.job.Dealer;
 import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.job.SafeFile;
@@ -10,9 +11,10 @@ import io.github.brinewright.proposal.CandidateChoice;
 import io.github.brinewright.proposal.Proposals;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.Callable;
@@ -101,33 +103,65 @@ final class ProposeCommand implements Callable<Integer> {
     if (which.site == null && !which.all && Files.isDirectory(from)) {
       throw new UsageException("name a home with --site, or write all with --all");
     }
-    JobInput input = prices == null ? JobInput.read(from, err) : JobInput.read(from, prices, err);
-    if (!input.hasHomes()) {
+    JobInput input = prices == null ? JobInput.open(from, err) : JobInput.open(from, prices, err);
+    Refusals refusals = new Refusals();
+    List<Written> written = which.site == null ? all(input, refusals) : one(input, which.site);
+    if (!input.hadHomes()) {
       err.println("Nothing was written.");
       return 1;
     }
-    List<QuotedHome> homes = input.homes(which.site);
-    Proposals proposals = proposals(input.job(), homes);
-    Path target = Objects.requireNonNull(out);
-    createFolder(target);
-    LocalDate day = dated.day();
-    Batch batch = new Batch(proposals, target, day);
-    List<Written> written = batch.write(homes, new Progress(homes.size(), which.all));
     written.stream().filter(Written::failed).map(Written::line).forEach(err::println);
-    List<HomeOutcome> outcomes = outcomes(written, input);
-    boolean summed = which.all && outcomes.size() > 1;
-    if (summed) {
-      batch.summarize(new BatchSummary(outcomes, input.job().dealer(), day));
-    }
-    int failed = (int) written.stream().filter(Written::failed).count();
-    report(written, target, input.refused(), summed);
-    return (input.clean() || which.site != null) && failed == 0 ? 0 : 1;
+    return finish(input, refusals, written);
   }
 
-  /** What came of every home, those with errors in their row among them. */
-  private static List<HomeOutcome> outcomes(List<Written> written, JobInput input) {
-    return Stream.concat(input.refusals().stream(), written.stream().map(Written::outcome))
-        .toList();
+  private List<Written> all(JobInput input, Refusals refusals) {
+    List<Batch> begun = new ArrayList<>();
+    input.each(
+        row -> {
+          if (begun.isEmpty()) {
+            begun.add(batch(input.shared(), row.home(), input.rows()));
+          }
+          begun.get(0).add(row);
+        },
+        refusals::add);
+    return begun.isEmpty() ? List.of() : begun.get(0).end();
+  }
+
+  private List<Written> one(JobInput input, String site) {
+    OneHome wanted = new OneHome(site);
+    input.each(wanted::look);
+    if (!input.hadHomes()) {
+      return List.of();
+    }
+    Batch batch = batch(input.shared(), wanted.found().home(), 1);
+    batch.add(wanted.found());
+    return batch.end();
+  }
+
+  /** Begins when it is sure that there is something to write. */
+  private Batch batch(Job job, QuotedHome first, int homes) {
+    Proposals proposals = proposals(job, first, homes);
+    Path target = Objects.requireNonNull(out);
+    createFolder(target);
+    try {
+      return new Batch(proposals, job, target, dated.day(), new Progress(homes, which.all));
+    } catch (IOException failure) {
+      throw new UncheckedIOException(failure);
+    }
+  }
+
+  private int finish(JobInput input, Refusals refusals, List<Written> written) throws IOException {
+    Path target = Objects.requireNonNull(out);
+    Dealer dealer = input.shared().dealer();
+    List<HomeOutcome> outcomes =
+        Stream.concat(refusals.outcomes(dealer), written.stream().map(Written::outcome)).toList();
+    boolean summed = which.all && outcomes.size() > 1;
+    if (summed) {
+      Batch.summarize(new BatchSummary(outcomes, dealer, dated.day()), target);
+    }
+    report(written, target, input.count().refused(), summed);
+    boolean failed = written.stream().anyMatch(Written::failed);
+    return (input.clean() || which.site != null) && !failed ? 0 : 1;
   }
 
   private void report(List<Written> written, Path target, int refused, boolean summed) {
@@ -148,7 +182,7 @@ final class ProposeCommand implements Callable<Integer> {
   }
 
   /** The documents asked for. */
-  private Proposals proposals(Job job, List<QuotedHome> homes) {
+  private Proposals proposals(Job job, QuotedHome first, int homes) {
     Proposals proposals = Proposals.of(job);
     if (onePage) {
       proposals = proposals.onePage();
@@ -164,10 +198,10 @@ final class ProposeCommand implements Callable<Integer> {
     if (since == null) {
       return proposals;
     }
-    if (homes.size() > 1) {
+    if (homes > 1) {
       throw new UsageException("--since is about one home; name it with --site");
     }
-    return proposals.since(JobInput.earlier(since, homes.get(0), spec.commandLine().getErr()));
+    return proposals.since(JobInput.earlier(since, first, spec.commandLine().getErr()));
   }
 
   private CandidateChoice wish(Job job, String wished) {

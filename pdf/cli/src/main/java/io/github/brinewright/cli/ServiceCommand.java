@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -81,25 +80,43 @@ final class ServiceCommand implements Callable<Integer>, WithColumns {
     if (quick.given()) {
       throw new UsageException("give either a JOBFOLDER or options of a home, not both");
     }
-    JobInput input = JobInput.read(folder, spec.commandLine().getErr());
-    if (!input.hasHomes()) {
+    return ofJob(JobInput.open(folder, spec.commandLine().getErr()));
+  }
+
+  private int ofJob(JobInput input) throws IOException {
+    String wanted = input.siteOr(site);
+    OneHome one = new OneHome(wanted == null ? "" : wanted);
+    Names withSoftener = new Names();
+    input.each(
+        row -> {
+          one.look(row);
+          row.home().site().present().ifPresent(bed -> withSoftener.add(row.home().site().id()));
+        });
+    if (!input.hadHomes()) {
       return 1;
     }
-    String wanted = input.siteOr(site);
     if (wanted == null) {
-      throw new UsageException("name a home with --site" + known(input.job()));
+      throw new UsageException("name a home with --site" + known(withSoftener));
     }
-    return study(prices.over(input.job()), input.homes(wanted).get(0));
+    QuotedHome home = one.found().home();
+    if (home.site().present().isEmpty()) {
+      throw without(home, withSoftener);
+    }
+    return study(prices.over(input.shared().only(one.found())), home);
+  }
+
+  private static UsageException without(QuotedHome home, Names others) {
+    return new UsageException(
+        "nothing is known of a softener at home \""
+            + home.site().id()
+            + "\"; fill present_control and present_rated_grains of its row"
+            + known(others));
   }
 
   /** Writes and prints only when all of it is worked out. */
   private int study(Job job, QuotedHome home) throws IOException {
     if (home.site().present().isEmpty()) {
-      throw new UsageException(
-          "nothing is known of a softener at home \""
-              + home.site().id()
-              + "\"; fill present_control and present_rated_grains of its row"
-              + known(job));
+      throw without(home, new Names());
     }
     byte @Nullable [] report =
         out == null ? null : Proposals.of(job).serviceReport(home, dated.day()).pdf();
@@ -129,13 +146,7 @@ final class ServiceCommand implements Callable<Integer>, WithColumns {
         : ServiceTable.of(study, words);
   }
 
-  private static String known(Job job) {
-    String homes =
-        job.homes().stream()
-            .map(QuotedHome::site)
-            .filter(each -> each.present().isPresent())
-            .map(each -> each.id())
-            .collect(Collectors.joining(", "));
+  private static String known(Names homes) {
     return homes.isEmpty() ? "" : "; homes with a softener are: " + homes;
   }
 }

@@ -1,5 +1,6 @@
 package io.github.brinewright.cli;
 
+import io.github.brinewright.job.Job;
 import io.github.brinewright.job.QuotedHome;
 import io.github.brinewright.proposal.Proposals;
 import io.github.brinewright.service.ServiceOption;
@@ -83,22 +84,24 @@ final class SettingsCommand implements Callable<Integer>, WithColumns {
   private int ofJob(Path path, ControlOptions options) throws IOException {
     UnitChoice choice = new UnitChoice(quick, unit);
     choice.requireFits(present, withMeter);
-    JobInput input = JobInput.read(path, spec.commandLine().getErr());
-    if (!input.hasHomes()) {
-      return 1;
-    }
+    JobInput input = JobInput.open(path, spec.commandLine().getErr());
     String home = input.siteOr(site);
     if (home == null) {
       throw new UsageException("name a home with --site");
     }
-    QuotedHome quoted = input.homes(home).get(0);
-    Proposals documents = Proposals.of(input.job());
+    Optional<Job> job = input.only(home);
+    return job.isEmpty() ? 1 : ofHome(job.get(), choice, options);
+  }
+
+  private int ofHome(Job job, UnitChoice choice, ControlOptions options) throws IOException {
+    QuotedHome quoted = job.homes().get(0);
+    Proposals documents = Proposals.of(job);
     return write(
         present
             ? ofPresent(documents, quoted, options)
             : documents
                 .settings(quoted, choice.choice(), dated.day(), options)
-                .orElseThrow(() -> choice.notFound(input.job())));
+                .orElseThrow(() -> choice.notFound(job)));
   }
 
   private byte[] ofPresent(Proposals documents, QuotedHome home, ControlOptions options) {

@@ -1,16 +1,21 @@
 package io.github.brinewright.internal.document;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.zip.InflaterInputStream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDChoice;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
@@ -34,6 +39,9 @@ public final class PdfReader {
    */
   public record FilledFields(Locale language, Map<String, Filled> fields) {}
 
+  /** The tables and pictures of a job, with room to spare. */
+  static final int LARGEST_ATTACHMENT = 40_000_000;
+
   private PdfReader() {}
 
   /**
@@ -51,8 +59,27 @@ public final class PdfReader {
       PDComplexFileSpecification file = files.getNames().get(name);
       return file == null || file.getEmbeddedFile() == null
           ? Optional.empty()
-          : Optional.of(file.getEmbeddedFile().toByteArray());
+          : Optional.of(content(file.getEmbeddedFile()));
     }
+  }
+
+  /** Reads no more than may be there, whatever a few bytes claim to unfold to. */
+  private static byte[] content(PDEmbeddedFile file) throws IOException {
+    try (InputStream in = unfolding(file.getCOSObject())) {
+      byte[] content = in.readNBytes(LARGEST_ATTACHMENT + 1);
+      if (content.length > LARGEST_ATTACHMENT) {
+        throw new IOException(
+            "its data unfold to more than " + LARGEST_ATTACHMENT / 1_000_000 + " MB");
+      }
+      return content;
+    }
+  }
+
+  /** Of what is deflated, as by us, no more is held than is read; the library would hold it all. */
+  private static InputStream unfolding(COSStream file) throws IOException {
+    return COSName.FLATE_DECODE.equals(file.getFilters())
+        ? new InflaterInputStream(file.createRawInputStream())
+        : file.createInputStream();
   }
 
   /**
