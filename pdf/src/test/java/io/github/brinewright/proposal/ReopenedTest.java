@@ -27,7 +27,13 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
@@ -252,6 +258,48 @@ class ReopenedTest {
             out.write(json.getBytes(StandardCharsets.UTF_8));
           }
         });
+  }
+
+  /** ISO 32000-1, table 44: a file specification in a name tree is a dictionary. */
+  @Test
+  void aStructureThatContradictsItselfIsDamage() throws Exception {
+    byte[] proposal = PROPOSALS.write(home("H01"), DAY);
+    byte[] wrong =
+        changed(
+            proposal,
+            document -> {
+              COSArray names = new COSArray();
+              names.add(new COSString(CarriedJob.FILE));
+              names.add(new COSString("no dictionary"));
+              COSDictionary tree = new COSDictionary();
+              tree.setItem(COSName.NAMES, names);
+              document
+                  .getDocumentCatalog()
+                  .getNames()
+                  .setEmbeddedFiles(new PDEmbeddedFilesNameTreeNode(tree));
+            });
+    assertThat(refusal(wrong)).isEqualTo(Reason.DAMAGED);
+  }
+
+  /** A thousand zeros take about a byte in Deflate (RFC 1951). */
+  @Test
+  void anAttachmentThatUnfoldsWithoutEndIsDamage() throws Exception {
+    byte[] bomb =
+        changed(
+            PROPOSALS.write(home("H01"), DAY),
+            document -> {
+              var files = document.getDocumentCatalog().getNames().getEmbeddedFiles();
+              COSStream stream =
+                  files.getNames().get(CarriedJob.FILE).getEmbeddedFile().getCOSObject();
+              try (var out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+                byte[] zeros = new byte[1_000_000];
+                for (int i = 0; i < 65; i++) {
+                  out.write(zeros);
+                }
+              }
+            });
+    assertThat(bomb).hasSizeLessThan(1_000_000);
+    assertThat(refusal(bomb)).isEqualTo(Reason.DAMAGED);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package io.github.brinewright.internal.document;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
 import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
 import org.apache.pdfbox.pdmodel.interactive.form.PDChoice;
 import org.apache.pdfbox.pdmodel.interactive.form.PDField;
@@ -34,7 +36,24 @@ public final class PdfReader {
    */
   public record FilledFields(Locale language, Map<String, Filled> fields) {}
 
+  /** Most bytes of an attached file; ours are far smaller, but a few bytes may unfold to many. */
+  static final int MOST_ATTACHED = 64_000_000;
+
   private PdfReader() {}
+
+  /** What is taken from a document. */
+  private interface Taken<T> {
+    T from(PDDocument document) throws IOException;
+  }
+
+  /** Whatever a damaged structure makes of the PDF library, it is the document that is damaged. */
+  private static <T> T open(byte[] pdf, Taken<T> taken) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return taken.from(document);
+    } catch (RuntimeException | StackOverflowError structure) {
+      throw new IOException("its structure contradicts itself", structure);
+    }
+  }
 
   /**
    * The content of an attached file; empty when the document has none of this name.
@@ -42,16 +61,28 @@ public final class PdfReader {
    * @throws IOException when the bytes are not a PDF
    */
   public static Optional<byte[]> attachment(byte[] pdf, String name) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
-      PDEmbeddedFilesNameTreeNode files = names == null ? null : names.getEmbeddedFiles();
-      if (files == null || files.getNames() == null) {
-        return Optional.empty();
+    return open(pdf, document -> attachment(document, name));
+  }
+
+  private static Optional<byte[]> attachment(PDDocument document, String name) throws IOException {
+    PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+    PDEmbeddedFilesNameTreeNode files = names == null ? null : names.getEmbeddedFiles();
+    if (files == null || files.getNames() == null) {
+      return Optional.empty();
+    }
+    PDComplexFileSpecification file = files.getNames().get(name);
+    return file == null || file.getEmbeddedFile() == null
+        ? Optional.empty()
+        : Optional.of(content(file.getEmbeddedFile()));
+  }
+
+  private static byte[] content(PDEmbeddedFile file) throws IOException {
+    try (InputStream in = file.createInputStream()) {
+      byte[] content = in.readNBytes(MOST_ATTACHED + 1);
+      if (content.length > MOST_ATTACHED) {
+        throw new IOException("the attached file has more than " + MOST_ATTACHED + " bytes");
       }
-      PDComplexFileSpecification file = files.getNames().get(name);
-      return file == null || file.getEmbeddedFile() == null
-          ? Optional.empty()
-          : Optional.of(file.getEmbeddedFile().toByteArray());
+      return content;
     }
   }
 
@@ -61,24 +92,26 @@ public final class PdfReader {
    * @throws IOException when the bytes are not a PDF
    */
   public static FilledFields fields(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      String language = document.getDocumentCatalog().getLanguage();
-      // Without the usual repairs of a form, which would scan the fonts of the machine.
-      PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
-      Map<String, Filled> fields = new LinkedHashMap<>();
-      if (form != null) {
-        for (PDField field : form.getFieldTree()) {
-          value(field)
-              .ifPresent(
-                  value ->
-                      fields.put(
-                          field.getFullyQualifiedName(),
-                          new Filled(Objects.toString(field.getAlternateFieldName(), ""), value)));
-        }
+    return open(pdf, PdfReader::fields);
+  }
+
+  private static FilledFields fields(PDDocument document) {
+    String language = document.getDocumentCatalog().getLanguage();
+    // Without the usual repairs of a form, which would scan the fonts of the machine.
+    PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+    Map<String, Filled> fields = new LinkedHashMap<>();
+    if (form != null) {
+      for (PDField field : form.getFieldTree()) {
+        value(field)
+            .ifPresent(
+                value ->
+                    fields.put(
+                        field.getFullyQualifiedName(),
+                        new Filled(Objects.toString(field.getAlternateFieldName(), ""), value)));
       }
-      return new FilledFields(
-          language == null ? Locale.ROOT : Locale.forLanguageTag(language), fields);
     }
+    return new FilledFields(
+        language == null ? Locale.ROOT : Locale.forLanguageTag(language), fields);
   }
 
   private static Optional<String> value(PDField field) {
