@@ -27,7 +27,13 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.cos.COSStream;
+import org.apache.pdfbox.cos.COSString;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDEmbeddedFilesNameTreeNode;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
 import org.apache.pdfbox.pdmodel.interactive.form.PDAcroForm;
@@ -252,6 +258,27 @@ class ReopenedTest {
             out.write(json.getBytes(StandardCharsets.UTF_8));
           }
         });
+  }
+
+  /** A thousand zeros take about a byte in Deflate (RFC 1951). */
+  @Test
+  void anAttachmentThatUnfoldsWithoutEndIsDamage() throws Exception {
+    byte[] bomb =
+        changed(
+            PROPOSALS.write(home("H01"), DAY),
+            document -> {
+              var files = document.getDocumentCatalog().getNames().getEmbeddedFiles();
+              COSStream stream =
+                  files.getNames().get(CarriedJob.FILE).getEmbeddedFile().getCOSObject();
+              try (var out = stream.createOutputStream(COSName.FLATE_DECODE)) {
+                byte[] zeros = new byte[1_000_000];
+                for (int i = 0; i < 65; i++) {
+                  out.write(zeros);
+                }
+              }
+            });
+    assertThat(bomb).hasSizeLessThan(1_000_000);
+    assertThat(refusal(bomb)).isEqualTo(Reason.DAMAGED);
   }
 
   @Test

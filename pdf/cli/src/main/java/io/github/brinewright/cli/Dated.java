@@ -1,7 +1,9 @@
 package io.github.brinewright.cli;
 
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
 /** The option of a command that dates what it writes. */
@@ -11,6 +13,16 @@ final class Dated {
       paramLabel = "YYYY-MM-DD",
       description = "Date of what is written (default: today).")
   private @Nullable LocalDate date;
+
+  /** A day as it is typed; what is none is refused in words. */
+  static LocalDate parse(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeException noDay) {
+      throw new CommandLine.TypeConversionException(
+          "\"" + text + "\" is no day; write year, month and day, as 2026-05-02");
+    }
+  }
 
   LocalDate day() {
     if (date != null && (date.getYear() < 1900 || date.getYear() > 2199)) {

@@ -5,6 +5,9 @@ import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -89,6 +92,8 @@ public final class Main implements Runnable {
   public static CommandLine commandLine() {
     CommandLine line = new CommandLine(new Main());
     line.getSubcommands().values().forEach(Main::addColumns);
+    line.registerConverter(LocalDate.class, Dated::parse);
+    line.registerConverter(Path.class, Main::path);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler(
         (failure, args) -> {
@@ -101,6 +106,14 @@ public final class Main implements Runnable {
     line.setExecutionExceptionHandler(
         (failure, command, parsed) -> Failures.report(failure, command.getErr()));
     return line;
+  }
+
+  private static Path path(String text) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException noPath) {
+      throw new CommandLine.TypeConversionException(Failures.inWords(noPath));
+    }
   }
 
   private static void addColumns(CommandLine command) {

@@ -86,6 +86,7 @@ class FaultsTest extends CommandTest {
       value = {
         "compare --hardness 20gpg --people 2 --simulate 0 | --simulate is 0, but must be from 1",
         "compare --hardness 20gpg --people 2 --site A1 | --site is a home of a JOBFOLDER",
+        "form . --out x.pdf --date 2026-2-30 | is no day; write year, month and day",
         "check nowhere/at/all | there is no file or folder nowhere/at/all",
         "form . --out x.pdf --date 0000-01-01 | must be of the years 1900 to 2199"
       })

@@ -44,23 +44,39 @@ public final class PdfReader {
 
   private PdfReader() {}
 
+  /** What is taken from a document. */
+  private interface Taken<T> {
+    T from(PDDocument document) throws IOException;
+  }
+
+  /** Whatever a damaged structure makes of the PDF library, it is the document that is damaged. */
+  private static <T> T open(byte[] pdf, Taken<T> taken) throws IOException {
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return taken.from(document);
+    } catch (RuntimeException | StackOverflowError structure) {
+      throw new IOException("its structure contradicts itself", structure);
+    }
+  }
+
   /**
    * The content of an attached file; empty when the document has none of this name.
    *
    * @throws IOException when the bytes are not a PDF
    */
   public static Optional<byte[]> attachment(byte[] pdf, String name) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
-      PDEmbeddedFilesNameTreeNode files = names == null ? null : names.getEmbeddedFiles();
-      if (files == null || files.getNames() == null) {
-        return Optional.empty();
-      }
-      PDComplexFileSpecification file = files.getNames().get(name);
-      return file == null || file.getEmbeddedFile() == null
-          ? Optional.empty()
-          : Optional.of(content(file.getEmbeddedFile()));
+    return open(pdf, document -> attachment(document, name));
+  }
+
+  private static Optional<byte[]> attachment(PDDocument document, String name) throws IOException {
+    PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
+    PDEmbeddedFilesNameTreeNode files = names == null ? null : names.getEmbeddedFiles();
+    if (files == null || files.getNames() == null) {
+      return Optional.empty();
     }
+    PDComplexFileSpecification file = files.getNames().get(name);
+    return file == null || file.getEmbeddedFile() == null
+        ? Optional.empty()
+        : Optional.of(content(file.getEmbeddedFile()));
   }
 
   /** Reads no more than may be there, whatever a few bytes claim to unfold to. */
@@ -88,24 +104,26 @@ public final class PdfReader {
    * @throws IOException when the bytes are not a PDF
    */
   public static FilledFields fields(byte[] pdf) throws IOException {
-    try (PDDocument document = Loader.loadPDF(pdf)) {
-      String language = document.getDocumentCatalog().getLanguage();
-      // Without the usual repairs of a form, which would scan the fonts of the machine.
-      PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
-      Map<String, Filled> fields = new LinkedHashMap<>();
-      if (form != null) {
-        for (PDField field : form.getFieldTree()) {
-          value(field)
-              .ifPresent(
-                  value ->
-                      fields.put(
-                          field.getFullyQualifiedName(),
-                          new Filled(Objects.toString(field.getAlternateFieldName(), ""), value)));
-        }
+    return open(pdf, PdfReader::fields);
+  }
+
+  private static FilledFields fields(PDDocument document) {
+    String language = document.getDocumentCatalog().getLanguage();
+    // Without the usual repairs of a form, which would scan the fonts of the machine.
+    PDAcroForm form = document.getDocumentCatalog().getAcroForm(null);
+    Map<String, Filled> fields = new LinkedHashMap<>();
+    if (form != null) {
+      for (PDField field : form.getFieldTree()) {
+        value(field)
+            .ifPresent(
+                value ->
+                    fields.put(
+                        field.getFullyQualifiedName(),
+                        new Filled(Objects.toString(field.getAlternateFieldName(), ""), value)));
       }
-      return new FilledFields(
-          language == null ? Locale.ROOT : Locale.forLanguageTag(language), fields);
     }
+    return new FilledFields(
+        language == null ? Locale.ROOT : Locale.forLanguageTag(language), fields);
   }
 
   private static Optional<String> value(PDField field) {
