@@ -83,7 +83,9 @@ final class PageCommand implements Callable<Integer> {
             ? JobFolder.read(from)
             : JobFolder.readWithoutHomes(JobFiles.in(from));
     PrintWriter err = spec.commandLine().getErr();
-    new ProblemList(all.problems(), Object::toString).lines().forEach(err::println);
+    ProblemList problems = new ProblemList(Object::toString, err);
+    all.problems().forEach(problems::add);
+    problems.end();
     return all.job().isPresent();
   }
 }
