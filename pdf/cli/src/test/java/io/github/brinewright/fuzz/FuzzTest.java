@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 /**
  * Whatever comes in from outside ends in words: no raw exception, no run without end. Some changed
  * inputs each; in the profile {@code long}, or with {@code -Dfuzz.seconds=600}, as many as the time
- * allows. {@link CoverageGuided} does the same led by the branches that it reaches.
+ * allows.
  */
 class FuzzTest {
   static {
