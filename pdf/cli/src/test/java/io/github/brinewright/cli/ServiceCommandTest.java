@@ -438,10 +438,12 @@ class ServiceCommandTest extends CommandTest {
   void itStandsAmongTheCommands() {
     assertThat(run("--help")).isZero();
     assertThat(printed())
-        .containsSubsequence("compare ", "propose ", "service ", "settings ", "form ", "check ");
+        .containsSubsequence(
+            "compare ", "propose ", "service ", "settings ", "form ", "check ", "page ");
     assertThat(run()).isEqualTo(2);
     assertThat(err.toString())
-        .contains("Name a command: compare, propose, service, settings, form, check or table.");
+        .contains(
+            "Name a command: compare, propose, service, settings, form, check, table or page.");
     assertThat(service("--help")).isZero();
     assertThat(printed()).contains("--refill-min", "--meter-price", "--visit-price", "--out");
   }
