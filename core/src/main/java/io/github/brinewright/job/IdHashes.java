@@ -32,10 +32,8 @@ final class IdHashes {
     IdHashes ids = new IdHashes();
     try (CSVReader in = Csv.reader(TextFile.open(files, file))) {
       ids.readAll(in, column);
-    } catch (CsvMalformedLineException malformed) {
+    } catch (CsvMalformedLineException | CsvException malformed) {
       // Said where the rows are read.
-    } catch (CsvException malformed) {
-      // As above.
     }
     ids.keepRepeated();
     return ids;

@@ -86,9 +86,7 @@ final class JobInput {
       throw new UsageException(folder + " is not a folder");
     }
     var reading = JobFolder.readWithoutHomes(JobFiles.in(folder));
-    ProblemList problems = new ProblemList(Problem::toString, err);
-    reading.problems().forEach(problems::add);
-    problems.end();
+    ProblemList.say(reading.problems(), err);
     note(reading.notes(), reading.job(), err);
     return reading.job();
   }

@@ -82,10 +82,7 @@ final class PageCommand implements Callable<Integer> {
         Files.exists(from.resolve("sites.csv")) || Files.exists(from.resolve("sites.xlsx"))
             ? JobFolder.read(from)
             : JobFolder.readWithoutHomes(JobFiles.in(from));
-    PrintWriter err = spec.commandLine().getErr();
-    ProblemList problems = new ProblemList(Object::toString, err);
-    all.problems().forEach(problems::add);
-    problems.end();
+    ProblemList.say(all.problems(), spec.commandLine().getErr());
     return all.job().isPresent();
   }
 }

@@ -4,6 +4,7 @@ import io.github.brinewright.job.Problem;
 import io.github.brinewright.job.ProblemCode;
 import java.io.PrintWriter;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -23,6 +24,13 @@ final class ProblemList {
   ProblemList(Function<Problem, String> words, PrintWriter err) {
     this.words = words;
     this.err = err;
+  }
+
+  /** Says all that is wrong with what was read whole. */
+  static void say(List<Problem> all, PrintWriter err) {
+    ProblemList problems = new ProblemList(Problem::toString, err);
+    all.forEach(problems::add);
+    problems.end();
   }
 
   void add(Problem problem) {

@@ -34,7 +34,10 @@ record Desk(Path path, LocalDate date) {
 
   /** The answer for a folder whose files are free of errors; else what is wrong with them. */
   private Reply with(Asked asked, Answer answer) throws IOException {
-    Folder folder = Folder.read(path);
+    return with(Folder.read(path), asked, answer);
+  }
+
+  private Reply with(Folder folder, Asked asked, Answer answer) throws IOException {
     Optional<Job> job = folder.job();
     return job.isPresent() ? answer.of(screen(folder, job.get(), asked)) : broken(folder);
   }
@@ -57,7 +60,8 @@ record Desk(Path path, LocalDate date) {
     Folder folder = Folder.read(path);
     Optional<String> first = folder.homes().keySet().stream().findFirst();
     Asked opened = first.map(id -> asked.at(Folder.nameOf(id))).orElse(asked);
-    return with(opened, screen -> Reply.of("text/html", new Shell(screen, token).document()));
+    return with(
+        folder, opened, screen -> Reply.of("text/html", new Shell(screen, token).document()));
   }
 
   /** All that is seen, in another view, language or unit system, or of another home. */
@@ -70,10 +74,15 @@ record Desk(Path path, LocalDate date) {
           fields.put("body", shell.body());
           fields.put("title", shell.title());
           fields.put("language", shell.language());
-          fields.put("wrong", screen.wrong(screen.visit().problems()));
-          fields.put(JSON_SAID, screen.said());
-          return Reply.json(Reply.OK, fields);
+          return told(screen, fields);
         });
+  }
+
+  /** These fields, with what is wrong with the answers and what is said of them. */
+  private static Reply told(Screen screen, Map<String, Object> fields) throws IOException {
+    fields.put("wrong", screen.wrong(screen.visit().problems()));
+    fields.put(JSON_SAID, screen.said());
+    return Reply.json(Reply.OK, fields);
   }
 
   /** What follows from a changed answer. */
@@ -84,9 +93,7 @@ record Desk(Path path, LocalDate date) {
           Map<String, Object> fields = new LinkedHashMap<>();
           fields.put("parts", screen.parts());
           fields.put("shown", screen.shown());
-          fields.put("wrong", screen.wrong(screen.visit().problems()));
-          fields.put(JSON_SAID, screen.said());
-          return Reply.json(Reply.OK, fields);
+          return told(screen, fields);
         });
   }
 

@@ -2,11 +2,11 @@ package io.github.brinewright.area;
 
 import io.github.brinewright.area.Totals.Count;
 import io.github.brinewright.job.Dealer;
+import io.github.brinewright.job.SafeFile;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -89,13 +89,7 @@ final class StudyCommand implements Callable<Integer> {
         new AreaReport(town, taken, invented > 0, metric)
             .toPdf(Dealer.named(name).locale(locale).build(), date);
     Files.createDirectories(out);
-    put("area.csv", csv);
-    put("area.pdf", pdf);
-  }
-
-  private void put(String name, byte[] content) throws IOException {
-    Path beside = Files.createTempFile(out, name, ".part");
-    Files.write(beside, content);
-    Files.move(beside, out.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+    SafeFile.write(out.resolve("area.csv"), csv);
+    SafeFile.write(out.resolve("area.pdf"), pdf);
   }
 }

@@ -54,7 +54,7 @@ public record KnobsView(Look look, Trial trial) {
 
   private Html knob(Knob knob) {
     Way way = way(knob);
-    String id = "knob-" + knob.name().toLowerCase(Locale.ROOT);
+    String id = id(knob);
     return new Html()
         .open("div", "class", "knob")
         .element("label", look.text("page." + knob.name()), "for", id)
@@ -82,6 +82,10 @@ public record KnobsView(Look look, Trial trial) {
         .close("div");
   }
 
+  private static String id(Knob knob) {
+    return "knob-" + knob.name().toLowerCase(Locale.ROOT);
+  }
+
   private static String plain(BigDecimal number) {
     return number.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros().toPlainString();
   }
@@ -90,7 +94,7 @@ public record KnobsView(Look look, Trial trial) {
   public Map<String, String> shown() {
     Map<String, String> all = new LinkedHashMap<>();
     for (Knob knob : Knob.values()) {
-      all.put("knob-" + knob.name().toLowerCase(Locale.ROOT), shown(knob));
+      all.put(id(knob), shown(knob));
     }
     return all;
   }

@@ -122,12 +122,7 @@ public final class Screen {
   }
 
   private FormView form() throws IOException {
-    Map<String, String> stored =
-        visit
-            .siteId()
-            .map(id -> visit.folder().homes().getOrDefault(id, Map.of()))
-            .orElse(Map.of());
-    return FormView.of(look, job, visit.cells(), stored);
+    return FormView.of(look, job, visit.cells(), visit.folder().stored(visit.siteId()));
   }
 
   private Trial trial() {

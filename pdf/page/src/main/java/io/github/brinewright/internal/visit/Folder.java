@@ -51,7 +51,7 @@ public record Folder(
   }
 
   /** The cells of a home; none of one that is new. */
-  Map<String, String> stored(Optional<String> siteId) {
+  public Map<String, String> stored(Optional<String> siteId) {
     return siteId.map(id -> homes.getOrDefault(id, NOTHING)).orElse(NOTHING);
   }
 

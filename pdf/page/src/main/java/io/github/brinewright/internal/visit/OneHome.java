@@ -13,7 +13,8 @@ import java.util.Map;
  * @param sites the text of sites.csv in place of theirs
  */
 record OneHome(JobFiles others, byte[] sites) implements JobFiles {
-  private static final String SPREADSHEET = "sites.xlsx";
+  /** The homes where they stand in a spreadsheet. */
+  static final String SPREADSHEET = "sites.xlsx";
 
   static OneHome of(JobFiles others, Map<String, String> cells) {
     return new OneHome(others, SiteCells.csv(cells).getBytes(StandardCharsets.UTF_8));

@@ -19,7 +19,6 @@ import java.util.List;
  */
 public final class Saving {
   private static final Object ONE_AT_A_TIME = new Object();
-  private static final String SPREADSHEET = "sites.xlsx";
 
   private Saving() {}
 
@@ -56,7 +55,7 @@ public final class Saving {
    */
   public static Saved save(Visit visit, String version) throws IOException {
     synchronized (ONE_AT_A_TIME) {
-      if (visit.folder().files().has(SPREADSHEET)) {
+      if (visit.folder().files().has(OneHome.SPREADSHEET)) {
         return Saved.of(Outcome.SPREADSHEET);
       }
       if (!visit.folder().version().equals(version)) {
